@@ -1,0 +1,74 @@
+package lanewright.lane.section;
+
+/**
+ * A line across the lane: heights over offsets that never decrease. Two points at one offset are a
+ * vertical step. Immutable.
+ */
+public final class SectionLine {
+
+    private final double[] offsets;
+    private final double[] heights;
+
+    private SectionLine(double[] offsets, double[] heights) {
+        this.offsets = offsets;
+        this.heights = heights;
+    }
+
+    /**
+     * A line through the given points.
+     *
+     * @param offsets m, positive right, never decreasing
+     * @param heights m, as many
+     * @throws IllegalArgumentException if lengths differ, a value is not finite or an offset
+     *     decreases
+     */
+    public static SectionLine of(double[] offsets, double[] heights) {
+        if (offsets.length != heights.length) {
+            throw new IllegalArgumentException(
+                    offsets.length + " offsets for " + heights.length + " heights");
+        }
+        for (int i = 0; i < offsets.length; i++) {
+            if (!Double.isFinite(offsets[i]) || !Double.isFinite(heights[i])) {
+                throw new IllegalArgumentException("section point " + i + " is not finite");
+            }
+            if (i > 0 && offsets[i] < offsets[i - 1]) {
+                throw new IllegalArgumentException(
+                        "offsets decrease from " + offsets[i - 1] + " to " + offsets[i]);
+            }
+        }
+        return new SectionLine(offsets.clone(), heights.clone());
+    }
+
+    /** Number of points. */
+    public int size() {
+        return offsets.length;
+    }
+
+    /** Offset of point {@code i}, m, positive right. */
+    public double offset(int i) {
+        return offsets[i];
+    }
+
+    /** Height of point {@code i}, m. */
+    public double height(int i) {
+        return heights[i];
+    }
+
+    /**
+     * Height at an offset, the outer one of the two at a step.
+     *
+     * @return m, or NaN beyond the ends of the line
+     */
+    public double at(double offset) {
+        if (offsets.length == 0 || offset < offsets[0] || offset > offsets[offsets.length - 1]) {
+            return Double.NaN;
+        }
+        for (int i = 1; i < offsets.length; i++) {
+            if (offset <= offsets[i] && offsets[i] > offsets[i - 1]) {
+                double part = (offset - offsets[i - 1]) / (offsets[i] - offsets[i - 1]);
+                return heights[i - 1] + part * (heights[i] - heights[i - 1]);
+            }
+        }
+        return heights[0];
+    }
+}
