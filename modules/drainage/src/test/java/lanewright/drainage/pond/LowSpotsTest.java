@@ -1,0 +1,327 @@
+package lanewright.drainage.pond;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import lanewright.measure.Progress;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.RepeatedTest;
+import org.junit.jupiter.api.RepetitionInfo;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Pools whose depth, area and volume are known in closed form, on triangles. */
+class LowSpotsTest {
+
+    /** A few operations on doubles per triangle, some hundred triangles. */
+    private static final double ROUNDING = 1e-9;
+
+    @Test
+    @Tag("outside")
+    @DisplayName("Square pit of four equal slopes: volume | closed form (pyramid) | derived")
+    void squarePit() {
+        var pit =
+                new ArrayMesh(
+                        new double[][] {
+                            {0, 0, 2}, {9, 0, 2}, {9, 9, 2}, {0, 9, 2}, {4.5, 4.5, 0}
+                        },
+                        new int[][] {{0, 1, 4}, {1, 2, 4}, {2, 3, 4}, {3, 0, 4}});
+        LowSpot spot = only(pit);
+        assertEquals(54, spot.volume(), ROUNDING * 54);
+        assertEquals(81, spot.area(), ROUNDING * 81);
+        assertEquals(2, spot.depth());
+        assertTrue(spot.spillsAtRim());
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "V valley dammed by a wall, side slopes 4:1: reach, area, volume | closed form |"
+                    + " derived")
+    void valleyDammedByAWall() {
+        LowSpot spot = only(valley(4, 4, 0, 0.05).walled(2));
+        assertEquals(320, spot.area(), ROUNDING * 320);
+        assertEquals(640.0 / 3, spot.volume(), ROUNDING * 213);
+        assertEquals(40, reach(spot), ROUNDING * 40);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "V valley dammed by a wall, side slopes 3:1 and 5:1: area, volume | closed form |"
+                    + " derived")
+    void lopsidedValleyHoldsAsMuch() {
+        LowSpot spot = only(valley(3, 5, 0, 0.05).walled(2));
+        assertEquals(320, spot.area(), ROUNDING * 320);
+        assertEquals(640.0 / 3, spot.volume(), ROUNDING * 213);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName("Flat-bottomed valley dammed: area, volume | closed form | derived")
+    void flatBottomedValley() {
+        LowSpot spot = only(valley(3, 3, 6, 0.04).walled(1.5));
+        assertEquals(393.75, spot.area(), ROUNDING * 394);
+        assertEquals(253.125, spot.volume(), ROUNDING * 253);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName("Road fill on the contour across a plane slope: area, volume | closed form | derived")
+    void fillOnTheContour() {
+        LowSpot spot = only(ArrayMesh.sheet(0, 0, 8, 10, 5, (x, y) -> 0.08 * x).walled(1.2));
+        assertEquals(750, spot.area(), ROUNDING * 750);
+        assertEquals(450, spot.volume(), ROUNDING * 450);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName("Wheel rut on a grade, blocked at the low end: volume | closed form | derived")
+    void blockedWheelRut() {
+        LowSpots found =
+                LowSpots.of(
+                        ArrayMesh.sheet(0, 0, 10, 1, 0.4, (x, y) -> 0.03 * x).walled(0.09),
+                        List.of(),
+                        new LowSpots.Threshold(0.05, 0.5),
+                        Progress.NONE);
+        assertEquals(0.054, found.listed().get(0).volume(), ROUNDING);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName("Cone pit, full and partly full: volume, area | closed form | derived")
+    void conePit() {
+        int n = 6000; // a polygon of so many sides lies within 2e-7 of its circle in area
+        double[][] points = new double[n + 1][];
+        int[][] triangles = new int[n][];
+        for (int i = 0; i < n; i++) {
+            double a = 2 * StrictMath.PI * i / n;
+            points[i] = new double[] {10 * StrictMath.cos(a), 10 * StrictMath.sin(a), 3};
+            triangles[i] = new int[] {i, (i + 1) % n, n};
+        }
+        points[n] = new double[] {0, 0, 0};
+        var cone = new ArrayMesh(points, triangles);
+        LowSpot full = only(cone);
+        assertEquals(314.1593, full.volume(), 2e-7 * 314 + 5e-5);
+        var wet = new WetPart();
+        double area = 0;
+        double volume = 0;
+        for (int t = 0; t < n; t++) {
+            wet.of(cone, t, 1);
+            area += wet.area();
+            volume += wet.volume();
+        }
+        assertEquals(34.9066, area, 5e-5);
+        assertEquals(11.6355, volume, 5e-5);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName("Paraboloid bowl: volume; closer fourfold with half the spacing | closed form | derived")
+    void paraboloidBowl() {
+        double coarse = only(bowl(24)).volume() - 452.3893;
+        double fine = only(bowl(48)).volume() - 452.3893;
+        assertEquals(0, fine, 452 * 0.005);
+        assertEquals(4, coarse / fine, 0.2);
+    }
+
+    /** A bowl on rings: radius 12, 2 deep, {@code rings} rings with six times as many corners. */
+    private static ArrayMesh bowl(int rings) {
+        int around = 6 * rings;
+        double[][] points = new double[1 + rings * around][];
+        points[0] = new double[] {0, 0, 0};
+        var triangles = new java.util.ArrayList<int[]>();
+        for (int ring = 1; ring <= rings; ring++) {
+            double r = 12.0 * ring / rings;
+            int base = 1 + (ring - 1) * around;
+            for (int i = 0; i < around; i++) {
+                double a = 2 * StrictMath.PI * i / around;
+                points[base + i] =
+                        new double[] {
+                            r * StrictMath.cos(a), r * StrictMath.sin(a), 2 * r * r / 144
+                        };
+                int next = base + (i + 1) % around;
+                if (ring == 1) {
+                    triangles.add(new int[] {0, base + i, next});
+                } else {
+                    triangles.add(new int[] {base + i - around, base + i, next});
+                    triangles.add(new int[] {base + i - around, next, next - around});
+                }
+            }
+        }
+        return new ArrayMesh(points, triangles.toArray(new int[0][]));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 10, 37, 45, 90})
+    void aSteadyDitchShowsNoLowSpot(double degrees) {
+        ArrayMesh ditch = TestDitch.falling(0.005, degrees);
+        LowSpots found =
+                LowSpots.of(ditch, List.of(), new LowSpots.Threshold(0, 0), Progress.NONE);
+        assertEquals(List.of(), found.listed());
+        assertEquals(0, found.small());
+        Flood flood = Flood.of(Graph.of(ditch, List.of()), 0);
+        assertEquals(0, flood.pools().size(), "not even one too shallow to count");
+    }
+
+    @RepeatedTest(30)
+    void turnedAndMirroredGroundHoldsTheSameWater(RepetitionInfo run) {
+        int seed = run.getCurrentRepetition();
+        ArrayMesh ground = rough(seed);
+        LowSpots found = all(ground);
+        LowSpots turned = all(ground.moved((x, y) -> -y, (x, y) -> x, false));
+        LowSpots mirrored = all(ground.moved((x, y) -> -x, (x, y) -> y, true));
+        assertEquals(found.listed().size(), turned.listed().size(), "seed " + seed);
+        for (int i = 0; i < found.listed().size(); i++) {
+            LowSpot a = found.listed().get(i);
+            LowSpot b = turned.listed().get(i);
+            LowSpot c = mirrored.listed().get(i);
+            assertEquals(a.level(), b.level(), "seed " + seed);
+            assertEquals(a.area(), b.area(), 1e-12 * a.area(), "seed " + seed);
+            assertEquals(a.volume(), b.volume(), 1e-12 * a.volume(), "seed " + seed);
+            assertEquals(a.x(), b.y(), "seed " + seed);
+            assertEquals(a.level(), c.level(), "seed " + seed);
+            assertEquals(a.volume(), c.volume(), 1e-12 * a.volume(), "seed " + seed);
+            assertEquals(-a.spillX(), c.spillX(), "seed " + seed);
+        }
+    }
+
+    @RepeatedTest(30)
+    void theOutlineEnclosesTheArea(RepetitionInfo run) {
+        int seed = run.getCurrentRepetition();
+        for (LowSpot spot : all(rough(seed)).listed()) {
+            double enclosed = spot.outline().stream().mapToDouble(Trace::signedArea).sum();
+            assertEquals(spot.area(), enclosed, 1e-9 * spot.area(), "seed " + seed);
+            assertTrue(spot.covers(spot.x(), spot.y()), "seed " + seed);
+        }
+    }
+
+    @Test
+    void islandsAreLeftOutOfThePool() {
+        ArrayMesh moat =
+                ArrayMesh.sheet(
+                        -10,
+                        -10,
+                        20,
+                        20,
+                        1,
+                        (x, y) -> {
+                            double r = Math.max(Math.abs(x), Math.abs(y));
+                            return r < 3 ? 5 : Math.abs(r - 6);
+                        });
+        LowSpot spot = only(moat);
+        assertEquals(2, spot.outline().size());
+        assertFalse(spot.covers(0, 0));
+        assertTrue(spot.covers(6, 0));
+    }
+
+    @Test
+    void aPipeDrainsThePoolToItsInvert() {
+        ArrayMesh hollow = ArrayMesh.sheet(-10, -10, 20, 20, 1, (x, y) -> 0.2 * Math.hypot(x, y));
+        var pipe = new ExistingPipe("old pipe", 0, 0, 0.7, 30, 0, -1, 0.9);
+        LowSpot spot =
+                LowSpots.of(hollow, List.of(pipe), LowSpots.Threshold.USUAL, Progress.NONE)
+                        .listed()
+                        .get(0);
+        assertEquals(0.7, spot.level());
+        assertEquals(0, spot.spillPipe());
+        var dry = new ExistingPipe("dry pipe", 0, 0, 0, 30, 0, -1, 0.3);
+        assertEquals(
+                List.of(),
+                LowSpots.of(hollow, List.of(dry), LowSpots.Threshold.USUAL, Progress.NONE)
+                        .listed());
+    }
+
+    @Test
+    void aPipeBetweenTwoHollowsMakesThemShareTheirWater() {
+        // Two pits of floors 0 and 1 behind rims at 4; the pipe between them lies at 2.
+        ArrayMesh pits =
+                ArrayMesh.sheet(
+                        0,
+                        0,
+                        24,
+                        10,
+                        1,
+                        (x, y) ->
+                                Math.min(
+                                        6,
+                                        Math.min(
+                                                Math.max(Math.abs(x - 6), Math.abs(y - 5)),
+                                                1 + Math.max(Math.abs(x - 17), Math.abs(y - 5)))));
+        var pipe = new ExistingPipe("between", 17, 5, 2, 6, 5, 2, 2);
+        LowSpot spot = only(pits, pipe);
+        assertEquals(2, spot.parts().size());
+        assertEquals(2, spot.parts().get(0).level());
+        assertEquals(0, spot.bottom());
+    }
+
+    @Test
+    void aCoveredPipeLetsNothingThrough() {
+        ArrayMesh hollow = ArrayMesh.sheet(-10, -10, 20, 20, 1, (x, y) -> 0.2 * Math.hypot(x, y));
+        var pipe = new ExistingPipe("deep pipe", 0, 0, -1, 30, 0, -2, 0.3);
+        LowSpots found =
+                LowSpots.of(hollow, List.of(pipe), LowSpots.Threshold.USUAL, Progress.NONE);
+        assertEquals(PlacedPipe.State.INLET_COVERED, found.pipes().get(0).state());
+        assertEquals(2, found.listed().get(0).level());
+    }
+
+    private static ArrayMesh rough(int seed) {
+        var random = new SplittableRandom(seed);
+        double[][] points = new double[120][];
+        for (int i = 0; i < points.length; i++) {
+            points[i] =
+                    new double[] {
+                        random.nextDouble(100), random.nextDouble(100), random.nextDouble(10)
+                    };
+        }
+        return ArrayMesh.delaunay(points);
+    }
+
+    private static LowSpots all(ArrayMesh mesh) {
+        return LowSpots.of(mesh, List.of(), new LowSpots.Threshold(0, 0), Progress.NONE);
+    }
+
+    private static LowSpot only(ArrayMesh mesh, ExistingPipe... pipes) {
+        LowSpots found =
+                LowSpots.of(mesh, List.of(pipes), LowSpots.Threshold.USUAL, Progress.NONE);
+        assertEquals(1, found.listed().size());
+        return found.listed().get(0);
+    }
+
+    private static double reach(LowSpot spot) {
+        double far = 0;
+        for (Trace ring : spot.outline()) {
+            for (int i = 0; i < ring.size(); i++) {
+                far = Math.max(far, ring.x(i));
+            }
+        }
+        return far;
+    }
+
+    /** A valley along the x axis that rises at {@code bed}, over 60 m. */
+    private static ArrayMesh valley(double left, double right, double bottom, double bed) {
+        double[] y =
+                bottom == 0
+                        ? new double[] {-5 * right, 0, 5 * left}
+                        : new double[] {
+                            -bottom / 2 - 5 * right, -bottom / 2, bottom / 2, bottom / 2 + 5 * left
+                        };
+        double[][] points = new double[2 * y.length][];
+        int[][] triangles = new int[2 * (y.length - 1)][];
+        for (int i = 0; i < y.length; i++) {
+            double side = i == 0 || i == y.length - 1 ? 5 : 0;
+            points[2 * i] = new double[] {0, y[i], side};
+            points[2 * i + 1] = new double[] {60, y[i], side + 60 * bed};
+        }
+        for (int i = 0; i + 1 < y.length; i++) {
+            triangles[2 * i] = new int[] {2 * i, 2 * i + 1, 2 * i + 3};
+            triangles[2 * i + 1] = new int[] {2 * i, 2 * i + 3, 2 * i + 2};
+        }
+        return new ArrayMesh(points, triangles);
+    }
+}
