@@ -10,10 +10,10 @@ import lanewright.drainage.pond.Mesh;
  * crosses it. Sampling alone turns a sloping ditch into a string of false pits, one wherever the
  * bottom slips between the middles of cells. So an edge where both sides rise away gives each cell
  * that it crosses the lowest height it has there: along a ditch that falls, each cell is then lower
- * than the one before. An edge where both sides fall away, if it was measured or designed as a line,
- * gives its highest: a bank thinner than a cell still holds water. Where both cross one cell the
- * valley stands, for water follows it. Other edges change no way that water takes, and leave the
- * middle's height.
+ * than the one before. An edge where both sides fall away, if it was measured or designed as a
+ * line, gives its highest: a bank thinner than a cell still holds water. Where both cross one cell
+ * the valley stands, for water follows it. Other edges change no way that water takes, and leave
+ * the middle's height.
  */
 final class CellHeights {
 
@@ -83,8 +83,7 @@ final class CellHeights {
         double cz = (mesh.z(c) - mesh.z(a)) / twice;
         double size = cells.size();
         int first = first(Math.min(0, Math.min(bx, cx)) + ax - cells.west(), size);
-        int last =
-                last(Math.max(0, Math.max(bx, cx)) + ax - cells.west(), size, cells.columns());
+        int last = last(Math.max(0, Math.max(bx, cx)) + ax - cells.west(), size, cells.columns());
         int bottom = first(Math.min(0, Math.min(by, cy)) + ay - cells.south(), size);
         int top = last(Math.max(0, Math.max(by, cy)) + ay - cells.south(), size, cells.rows());
         for (int row = bottom; row <= top; row++) {
@@ -94,8 +93,7 @@ final class CellHeights {
                 double shareB = x * cy - cx * y;
                 double shareC = bx * y - x * by;
                 if (shareB >= 0 && shareC >= 0 && shareB + shareC <= twice) {
-                    heights[row * cells.columns() + column] =
-                            mesh.z(a) + shareB * bz + shareC * cz;
+                    heights[row * cells.columns() + column] = mesh.z(a) + shareB * bz + shareC * cz;
                 }
             }
         }
@@ -114,8 +112,7 @@ final class CellHeights {
         int b = mesh.corner(t, (k + 2) % 3);
         double here = rise(a, b, mesh.corner(t, k));
         double there = rise(a, b, opposite(mesh.neighbour(t, k), a, b));
-        boolean valley =
-                here >= -LEVEL && there >= -LEVEL && (here > LEVEL || there > LEVEL);
+        boolean valley = here >= -LEVEL && there >= -LEVEL && (here > LEVEL || there > LEVEL);
         boolean ridge =
                 here <= LEVEL
                         && there <= LEVEL

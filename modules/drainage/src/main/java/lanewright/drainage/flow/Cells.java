@@ -18,7 +18,12 @@ public record Cells(double west, double south, double size, int columns, int row
         if (!(size > 0) || columns < 1 || rows < 1 || (long) columns * rows > Integer.MAX_VALUE) {
             throw new IllegalArgumentException(
                     "cells must have a size and be countable, were "
-                            + columns + " by " + rows + " of " + size + " m");
+                            + columns
+                            + " by "
+                            + rows
+                            + " of "
+                            + size
+                            + " m");
         }
     }
 
@@ -66,10 +71,13 @@ public record Cells(double west, double south, double size, int columns, int row
 
     /** Local northing of a cell's middle, m. */
     public double y(int cell) {
-        return south + (cell / columns + 0.5) * size;
+        int row = cell / columns;
+        return south + (row + 0.5) * size;
     }
 
-    /** The cell that holds a place, or -1 outside; on the eastern and northern edge, the last one. */
+    /**
+     * The cell that holds a place, or -1 outside; on the eastern and northern edge, the last one.
+     */
     public int at(double x, double y) {
         double across = (x - west) / size;
         double up = (y - south) / size;

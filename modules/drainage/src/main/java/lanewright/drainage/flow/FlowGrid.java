@@ -12,13 +12,13 @@ import lanewright.measure.Progress;
 /**
  * The way water takes from every cell, and the land that drains through it.
  *
- * <p>From each cell water takes the steepest of the eight drops, a diagonal being longer by the root
- * of two (D8: O'Callaghan and Mark, The extraction of drainage networks from digital elevation data,
- * 1984). Of equally steep ones it takes the first, counting from east by north. Where nothing near is
- * lower, it goes to the cell from which the flood came that first reached it (Barnes, Lehman and
- * Mulla, Priority-Flood, 2014): so pools are crossed to their spill point, level land is crossed to
- * its nearest edge, and nothing goes round in circles. Cells at the rim of the survey and of its
- * holes let water out.
+ * <p>From each cell water takes the steepest of the eight drops, a diagonal being longer by the
+ * root of two (D8: O'Callaghan and Mark, The extraction of drainage networks from digital elevation
+ * data, 1984). Of equally steep ones it takes the first, counting from east by north. Where nothing
+ * near is lower, it goes to the cell from which the flood came that first reached it (Barnes,
+ * Lehman and Mulla, Priority-Flood, 2014): so pools are crossed to their spill point, level land is
+ * crossed to its nearest edge, and nothing goes round in circles. Cells at the rim of the survey
+ * and of its holes let water out.
  *
  * <p>Where it fails: eight directions bend flow over a plane by up to 22.5°, so an area that drains
  * to one place on a smooth slope can be off; in valleys and ditches it is good.
@@ -65,7 +65,9 @@ public final class FlowGrid {
         return new FlowGrid(cells, heights, GridFlood.of(cells, heights, pipes));
     }
 
-    /** Water over cells whose heights are given by rows from the south; NaN where there is no land. */
+    /**
+     * Water over cells whose heights are given by rows from the south; NaN where there is no land.
+     */
     static FlowGrid of(Cells cells, double[] heights) {
         return new FlowGrid(cells, heights, GridFlood.of(cells, heights, List.of()));
     }
@@ -166,8 +168,8 @@ public final class FlowGrid {
     }
 
     /**
-     * The way water takes from a cell until it leaves the land, through the middles of cells; points
-     * on a straight run are left out.
+     * The way water takes from a cell until it leaves the land, through the middles of cells;
+     * points on a straight run are left out.
      */
     public Trace path(int from) {
         List<Integer> way = new ArrayList<>();

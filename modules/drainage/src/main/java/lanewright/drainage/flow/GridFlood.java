@@ -6,9 +6,10 @@ import lanewright.drainage.pond.PipeLink;
 import lanewright.drainage.pond.PlacedPipe;
 
 /**
- * Floods cells from the rim inward, lowest first, and remembers from where each was reached (Barnes,
- * Lehman and Mulla, Priority-Flood, 2014). Among equal levels the lowest ground comes first, so that
- * the way across a pool follows its deepest line; on level ground it is first come, first served.
+ * Floods cells from the rim inward, lowest first, and remembers from where each was reached
+ * (Barnes, Lehman and Mulla, Priority-Flood, 2014). Among equal levels the lowest ground comes
+ * first, so that the way across a pool follows its deepest line; on level ground it is first come,
+ * first served.
  */
 final class GridFlood {
 
@@ -103,10 +104,7 @@ final class GridFlood {
     private boolean isOpen(int cell) {
         int row = cell / cells.columns();
         int column = cell % cells.columns();
-        if (row == 0
-                || column == 0
-                || row == cells.rows() - 1
-                || column == cells.columns() - 1) {
+        if (row == 0 || column == 0 || row == cells.rows() - 1 || column == cells.columns() - 1) {
             return true;
         }
         for (int d = 0; d < 8; d++) {
@@ -118,7 +116,9 @@ final class GridFlood {
         return false;
     }
 
-    /** Cells waiting: the lowest level first, of equal ones the lowest ground, then the first come. */
+    /**
+     * Cells waiting: the lowest level first, of equal ones the lowest ground, then the first come.
+     */
     private static final class Heap {
         private double[] keys = new double[1024];
         private double[] grounds = new double[1024];
@@ -224,7 +224,10 @@ final class GridFlood {
                 int out = cells.at(pipe.pipe().outletX(), pipe.pipe().outletY());
                 boolean away = link.outletVertex() < 0 || out < 0 || Double.isNaN(heights[out]);
                 outlets[p] = away ? FlowGrid.LEAVES : out;
-                levels[p] = Math.max(link.inletHeight(), away ? link.outletHeight() : Double.NEGATIVE_INFINITY);
+                levels[p] =
+                        Math.max(
+                                link.inletHeight(),
+                                away ? link.outletHeight() : Double.NEGATIVE_INFINITY);
                 heights[inlets[p]] = Math.min(heights[inlets[p]], link.inletHeight());
             }
         }

@@ -7,17 +7,18 @@ import java.util.List;
 /**
  * Rises the water everywhere at once and watches which pools join.
  *
- * <p>Places are taken from the lowest up. One with no wet neighbour begins a pool; one between pools
- * is where they meet. A pool that meets open water (a pool that holds an outlet) can rise no further:
- * it is a low spot, and the place where it met is its spill point. Two pools that meet before either
- * is open become one, each kept as a part of the larger. This is the tree of joins of a height
- * function (Carr, Snoeyink and Axen, Computing contour trees in all dimensions, 2003), stopped at
- * open water; the level it gives each place is that of Barnes, Lehman and Mulla, Priority-Flood,
- * 2014.
+ * <p>Places are taken from the lowest up. One with no wet neighbour begins a pool; one between
+ * pools is where they meet. A pool that meets open water (a pool that holds an outlet) can rise no
+ * further: it is a low spot, and the place where it met is its spill point. Two pools that meet
+ * before either is open become one, each kept as a part of the larger. This is the tree of joins of
+ * a height function (Carr, Snoeyink and Axen, Computing contour trees in all dimensions, 2003),
+ * stopped at open water; the level it gives each place is that of Barnes, Lehman and Mulla,
+ * Priority-Flood, 2014.
  *
- * <p>Exact: levels are heights of places, and no arithmetic is done on them. Equal heights are taken
- * in the order of their numbers; that can decide which of two equally low spill points is named, and
- * nothing else. Pools that meet at one place are taken in the order of their deepest places. Cost: one sort and, for each way between places, one near-constant step.
+ * <p>Exact: levels are heights of places, and no arithmetic is done on them. Equal heights are
+ * taken in the order of their numbers; that can decide which of two equally low spill points is
+ * named, and nothing else. Pools that meet at one place are taken in the order of their deepest
+ * places. Cost: one sort and, for each way between places, one near-constant step.
  */
 final class Flood {
 
@@ -77,7 +78,9 @@ final class Flood {
         return pools;
     }
 
-    /** The pools that fill until they spill to open water, by number, in the order of their level. */
+    /**
+     * The pools that fill until they spill to open water, by number, in the order of their level.
+     */
     List<Integer> spots() {
         return spots;
     }

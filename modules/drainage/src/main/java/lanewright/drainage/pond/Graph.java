@@ -57,8 +57,8 @@ final class Graph {
 
     /**
      * The vertices and edges of a surface, its rim and the rims of its holes being outlets, joined
-     * by pipes. Pipe {@code p} adds two places after the vertices: its inlet {@code vertexCount + 2p}
-     * and its outlet, one further.
+     * by pipes. Pipe {@code p} adds two places after the vertices: its inlet {@code vertexCount +
+     * 2p} and its outlet, one further.
      */
     static Graph of(Mesh mesh, List<PipeLink> pipes) {
         int vertices = mesh.vertexCount();

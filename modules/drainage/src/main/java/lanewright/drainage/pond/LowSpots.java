@@ -10,8 +10,8 @@ import lanewright.measure.Progress;
  *
  * <p>The low points of a surface that is flat on each triangle are corners, and so are the points
  * over which its pools spill. So a search over corners and edges finds every pool with its exact
- * level, whatever way its lines run, and a ditch that falls steadily shows none. Area and volume come
- * by cutting each triangle at the level: exact but for rounding.
+ * level, whatever way its lines run, and a ditch that falls steadily shows none. Area and volume
+ * come by cutting each triangle at the level: exact but for rounding.
  *
  * @param listed low spots that are deep and wide enough to list, in the order of their level
  * @param small how many more there are that are too shallow or too small to list
@@ -34,7 +34,9 @@ public record LowSpots(
      * @param area least area, m²
      */
     public record Threshold(double depth, double area) {
-        /** 50 mm and 2 m². Our choice: what a boot notices, and the width of a lane's wheel tracks. */
+        /**
+         * 50 mm and 2 m². Our choice: what a boot notices, and the width of a lane's wheel tracks.
+         */
         public static final Threshold USUAL = new Threshold(0.05, 2);
     }
 

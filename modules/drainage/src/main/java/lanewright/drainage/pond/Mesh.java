@@ -2,7 +2,8 @@ package lanewright.drainage.pond;
 
 /**
  * A surface of triangles that share their corners, as far as water needs to know it. Corners run
- * counter-clockwise seen from above; two triangles meet in a whole edge, in a corner, or not at all.
+ * counter-clockwise seen from above; two triangles meet in a whole edge, in a corner, or not at
+ * all.
  */
 public interface Mesh {
 

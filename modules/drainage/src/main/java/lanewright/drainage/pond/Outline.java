@@ -7,8 +7,8 @@ import java.util.Map;
 
 /**
  * Traces the edge of the water across the triangles of one low spot. Corners exactly at the level
- * count as dry, so each triangle that is partly wet is crossed by one line from edge to edge, and the
- * lines close into rings: no low spot reaches the rim, whose corners are open.
+ * count as dry, so each triangle that is partly wet is crossed by one line from edge to edge, and
+ * the lines close into rings: no low spot reaches the rim, whose corners are open.
  */
 final class Outline {
 

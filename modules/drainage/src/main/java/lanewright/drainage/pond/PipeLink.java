@@ -10,4 +10,5 @@ package lanewright.drainage.pond;
  *     the surface
  * @param outletHeight the height that water must reach to come out, m
  */
-public record PipeLink(int inletVertex, double inletHeight, int outletVertex, double outletHeight) {}
+public record PipeLink(
+        int inletVertex, double inletHeight, int outletVertex, double outletHeight) {}

@@ -6,7 +6,8 @@ import org.jspecify.annotations.Nullable;
  * A pipe and how its ends meet a surface.
  *
  * <p>Water enters once it stands as high as both the pipe's invert and the surface at its inlet. A
- * mouth that lies deeper under the surface than the pipe is wide is covered, and lets nothing through.
+ * mouth that lies deeper under the surface than the pipe is wide is covered, and lets nothing
+ * through.
  *
  * @param pipe the pipe
  * @param state whether it lets water through
@@ -58,7 +59,9 @@ public record PlacedPipe(ExistingPipe pipe, State state, @Nullable PipeLink link
                         Math.max(pipe.outletInvert(), outletHeight)));
     }
 
-    /** The first triangle that holds the place, edges included, or -1. One look at each triangle. */
+    /**
+     * The first triangle that holds the place, edges included, or -1. One look at each triangle.
+     */
     private static int triangleAt(Mesh mesh, double x, double y) {
         for (int t = 0; t < mesh.triangleCount(); t++) {
             if (side(mesh, t, 0, x, y) >= 0

@@ -66,8 +66,7 @@ public final class Trace {
         int count = 0;
         for (int i = 0; i < x.length; i++) {
             int j = (i + 1) % x.length;
-            if (y[i] > py != y[j] > py
-                    && px < x[i] + (py - y[i]) / (y[j] - y[i]) * (x[j] - x[i])) {
+            if (y[i] > py != y[j] > py && px < x[i] + (py - y[i]) / (y[j] - y[i]) * (x[j] - x[i])) {
                 count++;
             }
         }

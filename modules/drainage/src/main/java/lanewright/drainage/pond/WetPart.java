@@ -2,8 +2,8 @@ package lanewright.drainage.pond;
 
 /**
  * The part of one triangle that lies below a level: its area in plan and the volume of water on it.
- * Exact: the depth is linear on the triangle, so a corner cut off holds a third of its deepest depth
- * times its area.
+ * Exact: the depth is linear on the triangle, so a corner cut off holds a third of its deepest
+ * depth times its area.
  */
 final class WetPart {
 

@@ -99,7 +99,8 @@ class FlowGridTest {
 
     @RepeatedTest(20)
     @Tag("outside")
-    @DisplayName("All water that falls leaves: counts at the outlets sum to all cells | closed form | derived")
+    @DisplayName(
+            "All water that falls leaves: counts at the outlets sum to all cells | closed form | derived")
     void nothingIsLostOnRoughGround(RepetitionInfo run) {
         int seed = run.getCurrentRepetition();
         double[] z = rough(seed, 40 * 30);
@@ -128,8 +129,7 @@ class FlowGridTest {
             for (int cell = 0; cell < z.length; cell++) {
                 int row = cell / columns;
                 int column = cell % columns;
-                boolean rim =
-                        row == 0 || column == 0 || row == rows - 1 || column == columns - 1;
+                boolean rim = row == 0 || column == 0 || row == rows - 1 || column == columns - 1;
                 double least = rim ? z[cell] : level[cell];
                 for (int d = 0; d < 8 && !rim; d++) {
                     int other = cell + FlowGrid.NORTH[d] * columns + FlowGrid.EAST[d];

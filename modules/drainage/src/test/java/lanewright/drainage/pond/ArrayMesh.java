@@ -49,8 +49,7 @@ public final class ArrayMesh implements Mesh {
             for (int i = 0; i <= nx; i++) {
                 double x = x0 + i * cell;
                 double y = y0 + j * cell;
-                points[j * (nx + 1) + i] =
-                        new double[] {x, y, height.applyAsDouble(x, y)};
+                points[j * (nx + 1) + i] = new double[] {x, y, height.applyAsDouble(x, y)};
             }
         }
         int[][] triangles = new int[2 * nx * ny][];
@@ -98,10 +97,7 @@ public final class ArrayMesh implements Mesh {
         for (int i = 0; i < to.length; i++) {
             double x = points[i][0];
             double y = points[i][1];
-            to[i] =
-                    new double[] {
-                        toX.applyAsDouble(x, y), toY.applyAsDouble(x, y), points[i][2]
-                    };
+            to[i] = new double[] {toX.applyAsDouble(x, y), toY.applyAsDouble(x, y), points[i][2]};
         }
         int[][] turned = new int[triangles.length][];
         for (int t = 0; t < turned.length; t++) {
@@ -126,8 +122,7 @@ public final class ArrayMesh implements Mesh {
                                 v,
                                 of -> {
                                     double[] p = points[of];
-                                    corners.add(
-                                            new double[] {p[0], p[1], Math.max(p[2], top)});
+                                    corners.add(new double[] {p[0], p[1], Math.max(p[2], top)});
                                     return corners.size() - 1;
                                 });
                     }

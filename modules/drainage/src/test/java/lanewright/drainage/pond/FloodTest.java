@@ -51,8 +51,7 @@ class FloodTest {
                     grid(
                             "9 9 9 9 9 9 9 / S 2 2 2 2 2 9 / 9 9 9 9 9 9 9"
                                     .replace("S", String.valueOf(sill)));
-            assertEquals(
-                    sill * 5 - 10, volume(Flood.of(Graph.ofGrid(z, 7), 0), z), "sill " + sill);
+            assertEquals(sill * 5 - 10, volume(Flood.of(Graph.ofGrid(z, 7), 0), z), "sill " + sill);
         }
     }
 
@@ -138,8 +137,7 @@ class FloodTest {
     @Test
     void aHeightThatIsNoNumberIsRefused() {
         double[] z = {1, Double.NaN, 3};
-        assertThrows(
-                IllegalArgumentException.class, () -> Flood.of(Graph.ofGrid(z, 3), 0));
+        assertThrows(IllegalArgumentException.class, () -> Flood.of(Graph.ofGrid(z, 3), 0));
     }
 
     @Test

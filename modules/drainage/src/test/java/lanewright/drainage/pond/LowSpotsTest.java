@@ -27,9 +27,7 @@ class LowSpotsTest {
     void squarePit() {
         var pit =
                 new ArrayMesh(
-                        new double[][] {
-                            {0, 0, 2}, {9, 0, 2}, {9, 9, 2}, {0, 9, 2}, {4.5, 4.5, 0}
-                        },
+                        new double[][] {{0, 0, 2}, {9, 0, 2}, {9, 9, 2}, {0, 9, 2}, {4.5, 4.5, 0}},
                         new int[][] {{0, 1, 4}, {1, 2, 4}, {2, 3, 4}, {3, 0, 4}});
         LowSpot spot = only(pit);
         assertEquals(54, spot.volume(), ROUNDING * 54);
@@ -72,7 +70,8 @@ class LowSpotsTest {
 
     @Test
     @Tag("outside")
-    @DisplayName("Road fill on the contour across a plane slope: area, volume | closed form | derived")
+    @DisplayName(
+            "Road fill on the contour across a plane slope: area, volume | closed form | derived")
     void fillOnTheContour() {
         LowSpot spot = only(ArrayMesh.sheet(0, 0, 8, 10, 5, (x, y) -> 0.08 * x).walled(1.2));
         assertEquals(750, spot.area(), ROUNDING * 750);
@@ -122,7 +121,8 @@ class LowSpotsTest {
 
     @Test
     @Tag("outside")
-    @DisplayName("Paraboloid bowl: volume; closer fourfold with half the spacing | closed form | derived")
+    @DisplayName(
+            "Paraboloid bowl: volume; closer fourfold with half the spacing | closed form | derived")
     void paraboloidBowl() {
         double coarse = only(bowl(24)).volume() - 452.3893;
         double fine = only(bowl(48)).volume() - 452.3893;
@@ -161,8 +161,7 @@ class LowSpotsTest {
     @ValueSource(doubles = {0, 10, 37, 45, 90})
     void aSteadyDitchShowsNoLowSpot(double degrees) {
         ArrayMesh ditch = TestDitch.falling(0.005, degrees);
-        LowSpots found =
-                LowSpots.of(ditch, List.of(), new LowSpots.Threshold(0, 0), Progress.NONE);
+        LowSpots found = LowSpots.of(ditch, List.of(), new LowSpots.Threshold(0, 0), Progress.NONE);
         assertEquals(List.of(), found.listed());
         assertEquals(0, found.small());
         Flood flood = Flood.of(Graph.of(ditch, List.of()), 0);
@@ -287,8 +286,7 @@ class LowSpotsTest {
     }
 
     private static LowSpot only(ArrayMesh mesh, ExistingPipe... pipes) {
-        LowSpots found =
-                LowSpots.of(mesh, List.of(pipes), LowSpots.Threshold.USUAL, Progress.NONE);
+        LowSpots found = LowSpots.of(mesh, List.of(pipes), LowSpots.Threshold.USUAL, Progress.NONE);
         assertEquals(1, found.listed().size());
         return found.listed().get(0);
     }
