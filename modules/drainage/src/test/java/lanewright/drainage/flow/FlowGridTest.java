@@ -77,7 +77,8 @@ class FlowGridTest {
     void planeDrainsAcrossTheCorner() {
         double[] z = new double[49];
         for (int i = 0; i < 49; i++) {
-            z[i] = -(2.0 * (i % 7) + i / 7);
+            int row = i / 7;
+            z[i] = -(2.0 * (i % 7) + row);
         }
         FlowGrid flow = FlowGrid.of(new Cells(0, 0, 1, 7, 7), z);
         assertEquals(24 + 7 + 1, flow.next(24));
@@ -89,7 +90,8 @@ class FlowGridTest {
     void planeTiltedSouth() {
         double[] z = new double[6 * 9];
         for (int i = 0; i < z.length; i++) {
-            z[i] = i / 6;
+            int row = i / 6;
+            z[i] = row;
         }
         FlowGrid flow = FlowGrid.of(new Cells(0, 0, 1, 6, 9), z);
         for (int i = 0; i < z.length; i++) {
