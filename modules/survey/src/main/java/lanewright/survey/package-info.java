@@ -1,7 +1,7 @@
 /**
- * Measured ground read from files into one immutable survey in one projected metre frame, and
- * written back; does not know what the ground between the points or a lane looks like, and shows no
- * type of its reference system library to anyone.
+ * Measured ground as values: one immutable survey in one projected metre frame; does not know what
+ * the ground between the points or a lane looks like, and shows no type of its reference system
+ * library to anyone. How files are read lies in {@code lanewright.survey.read}.
  */
 @NullMarked
 package lanewright.survey;
