@@ -1,0 +1,241 @@
+package lanewright.ground;
+
+import java.util.Arrays;
+import java.util.BitSet;
+
+/** Triangles while they are still being worked on: trimmed at the rim, split at probe holes. */
+final class Facets {
+
+    private double[] x;
+    private double[] y;
+    private double[] z;
+    private int vertices;
+    private int[] corner;
+    private int[] neighbour;
+    private int triangles;
+    private BitSet breaks;
+    private BitSet voids = new BitSet();
+
+    Facets(Triangulation made, BitSet breaks) {
+        this.x = made.x;
+        this.y = made.y;
+        this.z = made.z;
+        this.vertices = x.length;
+        this.corner = made.corner;
+        this.neighbour = made.neighbour;
+        this.triangles = corner.length / 3;
+        this.breaks = breaks;
+    }
+
+    int triangles() {
+        return triangles;
+    }
+
+    boolean isVoid(int t) {
+        return voids.get(t);
+    }
+
+    void leaveOut(int t) {
+        voids.set(t);
+    }
+
+    boolean isBreak(int side) {
+        return breaks.get(side);
+    }
+
+    int corner(int t, int k) {
+        return corner[3 * t + k];
+    }
+
+    int neighbour(int t, int k) {
+        return neighbour[3 * t + k];
+    }
+
+    double x(int v) {
+        return x[v];
+    }
+
+    double y(int v) {
+        return y[v];
+    }
+
+    double z(int v) {
+        return z[v];
+    }
+
+    double distance(int a, int b) {
+        double dx = x[a] - x[b];
+        double dy = y[a] - y[b];
+        return Math.sqrt(dx * dx + dy * dy);
+    }
+
+    /**
+     * Puts a vertex into a triangle, or on its side {@code k} if that is given; returns its number.
+     */
+    int split(int t, int side, double px, double py, double pz) {
+        int v = vertex(px, py, pz);
+        if (side < 0) {
+            splitInside(t, v);
+        } else {
+            splitSide(t, side, v);
+        }
+        return v;
+    }
+
+    private void splitInside(int t, int v) {
+        int a = corner(t, 0);
+        int b = corner(t, 1);
+        int c = corner(t, 2);
+        int acrossA = neighbour(t, 0);
+        int acrossB = neighbour(t, 1);
+        int acrossC = neighbour(t, 2);
+        boolean breakA = breaks.get(3 * t);
+        boolean breakB = breaks.get(3 * t + 1);
+        boolean breakC = breaks.get(3 * t + 2);
+        int second = triangle(voids.get(t));
+        int third = triangle(voids.get(t));
+        set(t, v, b, c, acrossA, second, third, breakA, false, false);
+        set(second, v, c, a, acrossB, third, t, breakB, false, false);
+        set(third, v, a, b, acrossC, t, second, breakC, false, false);
+        point(acrossB, t, second, c, a);
+        point(acrossC, t, third, a, b);
+    }
+
+    private void splitSide(int t, int k, int v) {
+        int other = neighbour(t, k);
+        boolean wasBreak = breaks.get(3 * t + k);
+        int a = corner(t, k);
+        int b = corner(t, Mesh.next(k));
+        int c = corner(t, Mesh.last(k));
+        int acrossB = neighbour(t, Mesh.next(k));
+        int acrossC = neighbour(t, Mesh.last(k));
+        boolean breakB = breaks.get(3 * t + Mesh.next(k));
+        boolean breakC = breaks.get(3 * t + Mesh.last(k));
+        int half = triangle(voids.get(t));
+        if (other == Mesh.NONE) {
+            set(t, a, b, v, Mesh.NONE, half, acrossC, wasBreak, false, breakC);
+            set(half, a, v, c, Mesh.NONE, acrossB, t, wasBreak, breakB, false);
+            point(acrossB, t, half, c, a);
+            return;
+        }
+        int far = sideTowards(other, b, c);
+        int d = corner(other, far);
+        int acrossFromC = neighbour(other, Mesh.last(far));
+        int acrossFromB = neighbour(other, Mesh.next(far));
+        boolean breakDb = breaks.get(3 * other + Mesh.next(far));
+        boolean breakDc = breaks.get(3 * other + Mesh.last(far));
+        int otherHalf = triangle(voids.get(other));
+        // other runs d, c, b: beside c lies acrossFromC (side d-c), beside b acrossFromB (side b-d)
+        set(t, a, b, v, otherHalf, half, acrossC, wasBreak, false, breakC);
+        set(half, a, v, c, other, acrossB, t, wasBreak, breakB, false);
+        set(other, d, c, v, half, otherHalf, acrossFromC, wasBreak, false, breakDc);
+        set(otherHalf, d, v, b, t, acrossFromB, other, wasBreak, breakDb, false);
+        point(acrossB, t, half, c, a);
+        point(acrossFromB, other, otherHalf, b, d);
+    }
+
+    /** The corner of {@code t} that lies opposite the side between {@code a} and {@code b}. */
+    private int sideTowards(int t, int a, int b) {
+        for (int k = 0; k < 3; k++) {
+            int p = corner(t, Mesh.next(k));
+            int q = corner(t, Mesh.last(k));
+            if (p == a && q == b || p == b && q == a) {
+                return k;
+            }
+        }
+        throw new IllegalStateException("triangle " + t + " has no side " + a + " to " + b);
+    }
+
+    private void point(int t, int was, int now, int a, int b) {
+        if (t != Mesh.NONE) {
+            int k = sideTowards(t, a, b);
+            if (neighbour[3 * t + k] == was) {
+                neighbour[3 * t + k] = now;
+            }
+        }
+    }
+
+    private void set(
+            int t,
+            int a,
+            int b,
+            int c,
+            int na,
+            int nb,
+            int nc,
+            boolean ba,
+            boolean bb,
+            boolean bc) {
+        corner[3 * t] = a;
+        corner[3 * t + 1] = b;
+        corner[3 * t + 2] = c;
+        neighbour[3 * t] = na;
+        neighbour[3 * t + 1] = nb;
+        neighbour[3 * t + 2] = nc;
+        breaks.set(3 * t, ba);
+        breaks.set(3 * t + 1, bb);
+        breaks.set(3 * t + 2, bc);
+    }
+
+    private int vertex(double px, double py, double pz) {
+        if (vertices == x.length) {
+            x = Arrays.copyOf(x, vertices + 64);
+            y = Arrays.copyOf(y, vertices + 64);
+            z = Arrays.copyOf(z, vertices + 64);
+        }
+        x[vertices] = px;
+        y[vertices] = py;
+        z[vertices] = pz;
+        return vertices++;
+    }
+
+    private int triangle(boolean isVoid) {
+        if (3 * triangles == corner.length) {
+            corner = Arrays.copyOf(corner, corner.length + 192);
+            neighbour = Arrays.copyOf(neighbour, neighbour.length + 192);
+        }
+        voids.set(triangles, isVoid);
+        return triangles++;
+    }
+
+    /** Goes on from a finished mesh of the same triangles, so that its numbers hold here too. */
+    void take(Mesh mesh) {
+        corner = mesh.corner.clone();
+        neighbour = mesh.neighbour.clone();
+        breaks = (BitSet) mesh.breaks.clone();
+        voids = new BitSet();
+        voids.set(mesh.solid, mesh.triangles());
+    }
+
+    /** The finished mesh: ground first, voids last, otherwise in the same order. */
+    Mesh mesh() {
+        int[] place = new int[triangles];
+        int solid = triangles - voids.cardinality();
+        int ground = 0;
+        int open = solid;
+        for (int t = 0; t < triangles; t++) {
+            place[t] = voids.get(t) ? open++ : ground++;
+        }
+        int[] corners = new int[3 * triangles];
+        int[] neighbours = new int[3 * triangles];
+        BitSet kept = new BitSet(3 * triangles);
+        for (int t = 0; t < triangles; t++) {
+            for (int k = 0; k < 3; k++) {
+                int other = neighbour[3 * t + k];
+                corners[3 * place[t] + k] = corner[3 * t + k];
+                neighbours[3 * place[t] + k] = other == Mesh.NONE ? Mesh.NONE : place[other];
+                if (breaks.get(3 * t + k)) {
+                    kept.set(3 * place[t] + k);
+                }
+            }
+        }
+        return new Mesh(
+                Arrays.copyOf(x, vertices),
+                Arrays.copyOf(y, vertices),
+                Arrays.copyOf(z, vertices),
+                corners,
+                neighbours,
+                solid,
+                kept);
+    }
+}
