@@ -40,6 +40,7 @@ public final class FlowGrid {
     private final int[] next;
     private final int[] order;
     private final int[] drained;
+    private final boolean[] fromRim;
 
     private FlowGrid(Cells cells, double[] heights, GridFlood flood) {
         this.cells = cells;
@@ -48,6 +49,7 @@ public final class FlowGrid {
         order = flood.order();
         next = flood.parents();
         drained = new int[cells.count()];
+        fromRim = flood.open();
         direct();
         gather();
     }
@@ -97,6 +99,14 @@ public final class FlowGrid {
         return drained[cell] * cells.area();
     }
 
+    /**
+     * Whether some of the land that drains through the cell lies at the rim of the survey or of a
+     * hole in it, so that water from beyond may come along.
+     */
+    public boolean reachesRim(int cell) {
+        return fromRim[cell];
+    }
+
     private void direct() {
         for (int cell : order) {
             int row = cell / cells.columns();
@@ -127,6 +137,7 @@ public final class FlowGrid {
             drained[cell]++;
             if (next[cell] != LEAVES) {
                 drained[next[cell]] += drained[cell];
+                fromRim[next[cell]] |= fromRim[cell];
             }
         }
     }

@@ -19,6 +19,7 @@ final class GridFlood {
     private final int[] parents;
     private final int[] order;
     private final boolean[] reached;
+    private final boolean[] open;
     private final Heap rising;
     private int done;
 
@@ -30,6 +31,7 @@ final class GridFlood {
         Arrays.fill(parents, FlowGrid.LEAVES);
         order = new int[heights.length];
         reached = new boolean[heights.length];
+        open = new boolean[heights.length];
         rising = new Heap();
     }
 
@@ -49,6 +51,11 @@ final class GridFlood {
         return parents;
     }
 
+    /** Whether each cell lies at the rim. */
+    boolean[] open() {
+        return open;
+    }
+
     /** The cells of the land in the order in which they were reached. */
     int[] order() {
         return Arrays.copyOf(order, done);
@@ -58,6 +65,7 @@ final class GridFlood {
         for (int cell = 0; cell < heights.length; cell++) {
             if (!Double.isNaN(heights[cell]) && isOpen(cell)) {
                 reached[cell] = true;
+                open[cell] = true;
                 rising.add(heights[cell], heights[cell], cell);
             }
         }

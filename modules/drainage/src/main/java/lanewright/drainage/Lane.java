@@ -1,0 +1,29 @@
+package lanewright.drainage;
+
+import java.util.List;
+import java.util.function.DoubleFunction;
+import lanewright.drainage.along.CrossSlopes.GradeAt;
+import lanewright.drainage.along.LaneLine;
+import lanewright.lane.section.Section;
+import lanewright.lane.shape.TypicalSection;
+
+/**
+ * What water needs to know of the lane.
+ *
+ * @param line where it runs
+ * @param sections in station order
+ * @param grades grade by station, rise over run
+ * @param lows stations of the profile's low points, its ends left out, m
+ * @param typical typical section by station
+ */
+record Lane(
+        LaneLine line,
+        List<Section> sections,
+        GradeAt grades,
+        List<Double> lows,
+        DoubleFunction<TypicalSection> typical) {
+    Lane {
+        sections = List.copyOf(sections);
+        lows = List.copyOf(lows);
+    }
+}

@@ -1,0 +1,94 @@
+package lanewright.drainage;
+
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.Side;
+import lanewright.drainage.pond.LowSpot;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A low spot, what the lane has to do with it, and the land that drains to it.
+ *
+ * @param spot its shape, full
+ * @param fate what the lane makes of it
+ * @param drained area of the land whose water reaches it, itself included, m²; from a grid of
+ *     cells, and only land that was surveyed
+ * @param volumeBefore what the ground held here before the lane, m³
+ * @param beside where it lies along the lane, or null if it lies off the lane's ends
+ * @param culvert a pipe that would drain it, or null where none would help or none is asked for
+ */
+public record Pool(
+        LowSpot spot,
+        Fate fate,
+        double drained,
+        double volumeBefore,
+        @Nullable Beside beside,
+        @Nullable CulvertLine culvert) {
+
+    /** What the lane makes of a low spot. */
+    public enum Fate {
+        /** There was none here before. */
+        NEW("made by the lane"),
+        /** It was here, and now holds more. */
+        DEEPER("made deeper by the lane"),
+        /** It is as it was. */
+        AS_BEFORE("as before"),
+        /** It was here, and now holds less. */
+        LESS("made smaller by the lane"),
+        /** It was here, and is drained or filled. */
+        GONE("drained or filled by the lane");
+
+        private final String words;
+
+        Fate(String words) {
+            this.words = words;
+        }
+
+        /** In words. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * Where a low spot lies along the lane.
+     *
+     * @param station of its deepest point, m: where its water must pass the lane
+     * @param offset of its deepest point, m, positive right
+     * @param from least station of its edge, m
+     * @param to greatest station of its edge, m
+     * @param leftmost least offset of its edge, m
+     * @param rightmost greatest offset of its edge, m
+     * @param inLimits whether any of it lies within the limits of work
+     * @param zone what its deepest point lies in
+     */
+    public record Beside(
+            double station,
+            double offset,
+            double from,
+            double to,
+            double leftmost,
+            double rightmost,
+            boolean inLimits,
+            Zone zone) {
+
+        /** The side of the lane that its deepest point lies on. */
+        public Side side() {
+            return Side.at(offset);
+        }
+    }
+
+    /** What a place lies in. */
+    public enum Zone {
+        /** The travelled way. */
+        LANE,
+        /** A ditch of the lane and its slopes. */
+        DITCH,
+        /** The ground beside the lane, up to the foot of a fill. */
+        GROUND
+    }
+
+    /** Whether the lane is to blame for it. */
+    public boolean isMade() {
+        return fate == Fate.NEW || fate == Fate.DEEPER;
+    }
+}

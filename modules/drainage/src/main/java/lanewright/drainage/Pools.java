@@ -1,0 +1,180 @@
+package lanewright.drainage;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.Side;
+import lanewright.drainage.pond.LowSpot;
+import lanewright.drainage.pond.Trace;
+import lanewright.lane.line.Place;
+import lanewright.lane.section.Section;
+import lanewright.lane.shape.TypicalSection;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Low spots after the lane is built against those before.
+ *
+ * <p>A low spot of the finished surface is matched with every low spot of the ground whose deepest
+ * point it covers or whose water covers its own deepest point. Its level and volume against theirs
+ * tell its fate.
+ */
+final class Pools {
+
+    /** Levels closer than this are equal, m: the depth under which a pool is rounding. */
+    private static final double SAME_LEVEL = 0.001;
+
+    /** Volumes within this part of each other are equal. Our choice: far finer than any survey. */
+    private static final double SAME_VOLUME = 0.01;
+
+    private final Lane lane;
+    private final Corridor corridor;
+    private final List<LowSpot> before;
+    private final List<LowSpot> after;
+    private final boolean[] seen;
+
+    Pools(Lane lane, Corridor corridor, List<LowSpot> before, List<LowSpot> after) {
+        this.lane = lane;
+        this.corridor = corridor;
+        this.before = before;
+        this.after = after;
+        seen = new boolean[before.size()];
+    }
+
+    /** Low spots of the finished surface, in the order given. */
+    List<Pool> finished(List<Double> drained) {
+        List<Pool> pools = new ArrayList<>();
+        Box[] boxes = before.stream().map(Box::of).toArray(Box[]::new);
+        for (int i = 0; i < after.size(); i++) {
+            LowSpot spot = after.get(i);
+            Box box = Box.of(spot);
+            double volume = 0;
+            double level = Double.NEGATIVE_INFINITY;
+            for (int b = 0; b < boxes.length; b++) {
+                LowSpot old = before.get(b);
+                if (box.meets(boxes[b])
+                        && (spot.covers(old.x(), old.y()) || old.covers(spot.x(), spot.y()))) {
+                    seen[b] = true;
+                    volume += old.volume();
+                    level = Math.max(level, old.level());
+                }
+            }
+            Pool.Fate fate = fate(spot, volume, level);
+            Pool.Beside beside = beside(spot);
+            boolean made = fate == Pool.Fate.NEW || fate == Pool.Fate.DEEPER;
+            pools.add(
+                    new Pool(
+                            spot,
+                            fate,
+                            drained.get(i),
+                            volume,
+                            beside,
+                            made && beside != null ? culvert(spot, beside) : null));
+        }
+        return pools;
+    }
+
+    /** Low spots of the ground that no low spot of the finished surface took over. */
+    List<Pool> gone(List<Double> drained) {
+        List<Pool> pools = new ArrayList<>();
+        for (int b = 0; b < before.size(); b++) {
+            if (!seen[b]) {
+                LowSpot spot = before.get(b);
+                pools.add(
+                        new Pool(
+                                spot,
+                                Pool.Fate.GONE,
+                                drained.get(b),
+                                spot.volume(),
+                                beside(spot),
+                                null));
+            }
+        }
+        return pools;
+    }
+
+    private static Pool.Fate fate(LowSpot spot, double volumeBefore, double levelBefore) {
+        if (levelBefore == Double.NEGATIVE_INFINITY) {
+            return Pool.Fate.NEW;
+        }
+        double more = spot.volume() - volumeBefore;
+        if (spot.level() > levelBefore + SAME_LEVEL || more > SAME_VOLUME * volumeBefore) {
+            return Pool.Fate.DEEPER;
+        }
+        return spot.level() < levelBefore - SAME_LEVEL || more < -SAME_VOLUME * volumeBefore
+                ? Pool.Fate.LESS
+                : Pool.Fate.AS_BEFORE;
+    }
+
+    /** Where a low spot lies along the lane, or null off its ends. */
+    Pool.@Nullable Beside beside(LowSpot spot) {
+        Place deepest = corridor.place(spot.x(), spot.y());
+        if (deepest == null) {
+            return null;
+        }
+        double from = deepest.station();
+        double to = from;
+        double leftmost = deepest.offset();
+        double rightmost = leftmost;
+        boolean inLimits = corridor.holds(deepest);
+        for (Trace ring : spot.outline()) {
+            for (int i = 0; i < ring.size(); i++) {
+                Place at = corridor.place(ring.x(i), ring.y(i));
+                if (at != null) {
+                    from = Math.min(from, at.station());
+                    to = Math.max(to, at.station());
+                    leftmost = Math.min(leftmost, at.offset());
+                    rightmost = Math.max(rightmost, at.offset());
+                    inLimits |= corridor.holds(at);
+                }
+            }
+        }
+        return new Pool.Beside(
+                deepest.station(),
+                deepest.offset(),
+                from,
+                to,
+                leftmost,
+                rightmost,
+                inLimits,
+                corridor.zone(deepest));
+    }
+
+    /** A pipe helps where water stands beside the lane, not on it. */
+    private @Nullable CulvertLine culvert(LowSpot spot, Pool.Beside beside) {
+        if (beside.zone() == Pool.Zone.LANE) {
+            return null;
+        }
+        Section section = corridor.nearest(beside.station());
+        TypicalSection typical = lane.typical().apply(section.station());
+        Side side = beside.side();
+        double here = side == Side.LEFT ? typical.left().foreslope() : typical.right().foreslope();
+        double there = side == Side.LEFT ? typical.right().foreslope() : typical.left().foreslope();
+        return CulvertLine.under(section, side, spot.bottom(), here, there);
+    }
+
+    /** The rectangle around a low spot. */
+    private record Box(double west, double south, double east, double north) {
+        static Box of(LowSpot spot) {
+            double west = spot.x();
+            double east = west;
+            double south = spot.y();
+            double north = south;
+            for (Trace ring : spot.outline()) {
+                for (int i = 0; i < ring.size(); i++) {
+                    west = Math.min(west, ring.x(i));
+                    east = Math.max(east, ring.x(i));
+                    south = Math.min(south, ring.y(i));
+                    north = Math.max(north, ring.y(i));
+                }
+            }
+            return new Box(west, south, east, north);
+        }
+
+        boolean meets(Box other) {
+            return west <= other.east
+                    && other.west <= east
+                    && south <= other.north
+                    && other.south <= north;
+        }
+    }
+}

@@ -1,0 +1,155 @@
+package lanewright.drainage;
+
+import java.util.List;
+import java.util.function.DoubleBinaryOperator;
+import lanewright.drainage.along.LaneLine;
+import lanewright.drainage.pond.ExistingPipe;
+import lanewright.lane.line.Place;
+import lanewright.lane.section.Section;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Looks for the road's own ditch in the ground where the lane leaves the road, and for lane that
+ * falls to the road.
+ *
+ * <p>The ground is read every {@link #STEP} along the alignment, and drawn on straight before its
+ * start. A place counts as a ditch if the ground rises by at least {@link #LEAST} from it both ways
+ * within the reach; of several, the deepest.
+ */
+final class RoadEnds {
+
+    /** How far before the lane's start a road's ditch is looked for, m. Our choice. */
+    static final double BACK = 10;
+
+    /** How far after it, m. Our choice: a verge and a ditch. */
+    static final double AHEAD = 15;
+
+    /** Step of looking, m. Our choice: a fifth of a small ditch's bottom. */
+    static final double STEP = 0.1;
+
+    /** Least depth of a ditch, m. Our choice: deeper than wheel marks. */
+    static final double LEAST = 0.1;
+
+    private final LaneLine line;
+    private final DoubleBinaryOperator ground;
+    private final List<ExistingPipe> pipes;
+
+    private RoadEnds(LaneLine line, DoubleBinaryOperator ground, List<ExistingPipe> pipes) {
+        this.line = line;
+        this.ground = ground;
+        this.pipes = pipes;
+    }
+
+    /**
+     * The road end of a lane.
+     *
+     * @param ground height of the ground as it is, m, NaN where it is not known
+     */
+    static RoadEnd of(
+            LaneLine line,
+            List<Section> sections,
+            DoubleBinaryOperator ground,
+            List<ExistingPipe> pipes) {
+        return new RoadEnds(line, ground, pipes).look(sections);
+    }
+
+    private RoadEnd look(List<Section> sections) {
+        int back = (int) Math.round(BACK / STEP);
+        int count = back + (int) Math.round(Math.min(AHEAD, line.length()) / STEP) + 1;
+        double[] heights = new double[count];
+        double from = Double.NaN;
+        double to = Double.NaN;
+        for (int i = 0; i < count; i++) {
+            double station = (i - back) * STEP;
+            heights[i] = ground.applyAsDouble(x(station), y(station));
+            if (!Double.isNaN(heights[i])) {
+                from = Double.isNaN(from) ? station : from;
+                to = station;
+            }
+        }
+        return new RoadEnd(ditch(heights, back), from, to, falling(sections));
+    }
+
+    private RoadEnd.@Nullable RoadDitch ditch(double[] heights, int back) {
+        double[] before = banks(heights, 1);
+        double[] after = banks(heights, -1);
+        int deepest = -1;
+        double most = LEAST;
+        for (int i = 0; i < heights.length; i++) {
+            double depth = Math.min(before[i], after[i]) - heights[i];
+            if (depth >= most) {
+                most = depth;
+                deepest = i;
+            }
+        }
+        if (deepest < 0) {
+            return null;
+        }
+        double station = (deepest - back) * STEP;
+        return new RoadEnd.RoadDitch(
+                station, x(station), y(station), most, pipeAt(Math.max(0, station)));
+    }
+
+    /** The highest known ground up to each place, from one end; NaN until some is known. */
+    private static double[] banks(double[] heights, int direction) {
+        double[] banks = new double[heights.length];
+        double highest = Double.NaN;
+        for (int n = 0; n < heights.length; n++) {
+            int i = direction > 0 ? n : heights.length - 1 - n;
+            if (!Double.isNaN(heights[i]) && !(highest >= heights[i])) {
+                highest = heights[i];
+            }
+            banks[i] = highest;
+        }
+        return banks;
+    }
+
+    /** Name of a pipe whose ends lie on both sides of the lane near a station, or empty. */
+    private String pipeAt(double station) {
+        for (ExistingPipe pipe : pipes) {
+            Place inlet = line.place(pipe.inletX(), pipe.inletY());
+            Place outlet = line.place(pipe.outletX(), pipe.outletY());
+            if (inlet != null
+                    && outlet != null
+                    && inlet.offset() * outlet.offset() < 0
+                    && Math.abs((inlet.station() + outlet.station()) / 2 - station) <= BACK / 2) {
+                return pipe.name();
+            }
+        }
+        return "";
+    }
+
+    private static double falling(List<Section> sections) {
+        double crest = 0;
+        for (int i = 1; i < sections.size(); i++) {
+            if (!(sections.get(i).profileHeight() > sections.get(i - 1).profileHeight())) {
+                if (sections.get(i).station() > sections.get(i - 1).station()) {
+                    break;
+                }
+                continue; // two sections at one station
+            }
+            crest = sections.get(i).station();
+        }
+        return crest;
+    }
+
+    private double x(double station) {
+        return at(station, true);
+    }
+
+    private double y(double station) {
+        return at(station, false);
+    }
+
+    private double at(double station, boolean x) {
+        var place = new Place(Math.max(0, station), 0);
+        if (station >= 0) {
+            return x ? line.x(place) : line.y(place);
+        }
+        double step = Math.min(STEP, line.length());
+        var next = new Place(step, 0);
+        double start = x ? line.x(place) : line.y(place);
+        double ahead = x ? line.x(next) : line.y(next);
+        return start + station * (ahead - start) / step;
+    }
+}

@@ -1,0 +1,179 @@
+package lanewright.drainage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleBinaryOperator;
+import lanewright.drainage.along.BoxedBeds;
+import lanewright.drainage.along.CrossSlopes;
+import lanewright.drainage.along.Descents;
+import lanewright.drainage.along.DitchChecks;
+import lanewright.drainage.along.DitchReach;
+import lanewright.drainage.along.Ditches;
+import lanewright.drainage.along.EdgeHeights;
+import lanewright.drainage.along.Sags;
+import lanewright.drainage.flow.Cells;
+import lanewright.drainage.flow.FlowGrid;
+import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.LowSpot;
+import lanewright.drainage.pond.LowSpots;
+import lanewright.drainage.pond.Mesh;
+import lanewright.drainage.pond.PlacedPipe;
+import lanewright.lane.section.Section;
+import lanewright.lane.shape.Ditch;
+import lanewright.lane.shape.DitchRule;
+import lanewright.lane.shape.SideShape;
+import lanewright.lane.shape.TypicalSection;
+import lanewright.measure.Finding;
+import lanewright.measure.Progress;
+
+/** Puts the report together: surfaces first, then along the lane. */
+final class Water {
+
+    /** Cells are no larger and no smaller than this where memory allows, m. Our choice. */
+    private static final double WIDEST = 1;
+
+    private static final double NARROWEST = 0.25;
+
+    /** No more cells than this: some 60 MB while they are worked on. Our choice. */
+    private static final int MOST_CELLS = 1_000_000;
+
+    private final Lane lane;
+    private final Mesh ground;
+    private final Mesh finished;
+    private final DoubleBinaryOperator groundHeight;
+    private final List<ExistingPipe> pipes;
+    private final WaterOptions options;
+    private final WaterTables tables;
+
+    Water(
+            Lane lane,
+            Mesh ground,
+            Mesh finished,
+            DoubleBinaryOperator groundHeight,
+            List<ExistingPipe> pipes,
+            WaterOptions options,
+            WaterTables tables) {
+        this.lane = lane;
+        this.ground = ground;
+        this.finished = finished;
+        this.groundHeight = groundHeight;
+        this.pipes = pipes;
+        this.options = options;
+        this.tables = tables;
+    }
+
+    WaterReport report(Progress progress) {
+        List<Section> sections = lane.sections();
+        var corridor = new Corridor(lane.line(), sections);
+        LowSpots before = LowSpots.of(ground, pipes, options.listed(), progress.part(0, 0.2));
+        LowSpots after = LowSpots.of(finished, pipes, options.listed(), progress.part(0.2, 0.4));
+        progress.check();
+        double cell = cell(sections);
+        Cells cells = Cells.over(ground, cell, MOST_CELLS);
+        FlowGrid flowBefore = FlowGrid.of(ground, cells, before.pipes(), progress.part(0.4, 0.6));
+        List<Double> drainedBefore = flowBefore.drainedTo(before.listed());
+        List<Inflow> inflows = Inflows.of(flowBefore, corridor, options.flowArea());
+        var paths = flowBefore.paths(options.flowArea());
+        progress.check();
+        List<Double> drainedAfter =
+                FlowGrid.of(finished, cells, after.pipes(), progress.part(0.6, 0.9))
+                        .drainedTo(after.listed());
+        progress.check();
+        progress.report(0.9, "following water along the lane");
+
+        var matching = new Pools(lane, corridor, before.listed(), after.listed());
+        List<Pool> pools = matching.finished(drainedAfter);
+        List<Pool> gone = matching.gone(drainedBefore);
+
+        List<ExistingPipe> open =
+                after.pipes().stream()
+                        .filter(pipe -> pipe.state() == PlacedPipe.State.OPEN)
+                        .map(PlacedPipe::pipe)
+                        .toList();
+        List<DitchReach> ditches =
+                Ditches.of(
+                        sections,
+                        lane.line(),
+                        (x, y) -> after.listed().stream().anyMatch(spot -> spot.covers(x, y)),
+                        open);
+        List<CrossSlopes.CrossSlope> slopes = CrossSlopes.of(sections, lane.grades());
+        List<EdgeHeights.EdgeHeight> edges = EdgeHeights.of(sections, ditches);
+        List<Sags.Sag> sags = Sags.of(lane.lows(), sections, slopes, ditches);
+        List<Descents.Descent> descents =
+                Descents.of(
+                        slopes,
+                        sections.stream().map(Section::profileHeight).toList(),
+                        ditches,
+                        tables.crossDrains(),
+                        options.soil() != WaterOptions.Soil.FIRM);
+        RoadEnd roadEnd = RoadEnds.of(lane.line(), sections, groundHeight, open);
+
+        List<Finding> findings = new ArrayList<>();
+        findings.addAll(PoolFindings.of(pools, tables.limits()));
+        findings.addAll(PlaceFindings.inflows(inflows, pools));
+        findings.addAll(PlaceFindings.pipes(after.pipes()));
+        findings.addAll(
+                PlaceFindings.roadEnd(
+                        roadEnd, lane.typical().apply(sections.get(0).station()).width()));
+        findings.addAll(Sags.check(sags));
+        findings.addAll(DitchChecks.check(ditches, tables.limits()));
+        findings.addAll(EdgeHeights.check(edges, tables.limits()));
+        findings.addAll(CrossSlopes.check(sections, lane.grades(), tables.limits()));
+        findings.addAll(BoxedBeds.check(sections, lane.typical()));
+        findings.addAll(Descents.check(descents));
+        return new WaterReport(
+                asTheyAre(before.listed(), drainedBefore, matching),
+                pools,
+                gone,
+                before.small(),
+                after.small(),
+                paths,
+                inflows,
+                ditches,
+                slopes,
+                edges,
+                sags,
+                descents,
+                roadEnd,
+                after.pipes(),
+                cells.size(),
+                findings,
+                WaterAssumptions.of(options, tables, cells.size(), cell));
+    }
+
+    private static List<Pool> asTheyAre(List<LowSpot> spots, List<Double> drained, Pools matching) {
+        List<Pool> pools = new ArrayList<>();
+        for (int i = 0; i < spots.size(); i++) {
+            LowSpot spot = spots.get(i);
+            pools.add(
+                    new Pool(
+                            spot,
+                            Pool.Fate.AS_BEFORE,
+                            drained.get(i),
+                            spot.volume(),
+                            matching.beside(spot),
+                            null));
+        }
+        return pools;
+    }
+
+    /** A third of the narrowest ditch's top. */
+    private double cell(List<Section> sections) {
+        double narrowest = 3 * WIDEST;
+        for (Section section : sections) {
+            TypicalSection typical = lane.typical().apply(section.station());
+            for (SideShape side : List.of(typical.left(), typical.right())) {
+                Ditch ditch = side.ditch();
+                if (ditch.rule() != DitchRule.NEVER) {
+                    narrowest =
+                            Math.min(
+                                    narrowest,
+                                    ditch.bottom()
+                                            + ditch.depth()
+                                                    * (side.foreslope() + side.backslope()));
+                }
+            }
+        }
+        return Math.max(NARROWEST, narrowest / 3);
+    }
+}

@@ -1,0 +1,117 @@
+package lanewright.drainage;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.drainage.along.Limit;
+import lanewright.drainage.along.Limits;
+import lanewright.measure.Assumption;
+import lanewright.measure.Assumption.Mark;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+
+/** What the answers about water rest on. */
+final class WaterAssumptions {
+
+    private static final String OURS = "rule of this program";
+
+    private WaterAssumptions() {}
+
+    static List<Assumption> of(
+            WaterOptions options, WaterTables tables, double cell, double wanted) {
+        List<Assumption> all = new ArrayList<>();
+        all.add(
+                rule(
+                        "Rim of the survey",
+                        Saying.plain(
+                                "Water that reaches the rim of the survey, or of a hole in it, is"
+                                        + " taken to leave; a low spot that spills there is at least"
+                                        + " that deep.")));
+        all.add(
+                rule(
+                        "Low spots listed",
+                        Saying.of(
+                                "From {} deep and {} wide; smaller ones are counted.",
+                                Quantity.depth(options.listed().depth()),
+                                Quantity.area(options.listed().area()))));
+        all.add(
+                rule(
+                        "Low spots full",
+                        Saying.plain(
+                                "Measured full to where they spill, with no soaking away and no"
+                                        + " evaporation.")));
+        all.add(
+                rule(
+                        "Ways of water",
+                        Saying.of(
+                                "Shown and flagged where at least {} of surveyed land drains"
+                                        + " through them.",
+                                Quantity.land(options.flowArea()))));
+        all.add(
+                rule(
+                        "Cells for ways of water",
+                        cell > wanted * (1 + 1e-9)
+                                ? Saying.of(
+                                        "{} wide, grown from {} so that there are not too many;"
+                                                + " ditches and ridges keep their exact heights.",
+                                        Quantity.length(cell),
+                                        Quantity.length(wanted))
+                                : Saying.of(
+                                        "{} wide; ditches and ridges keep their exact heights.",
+                                        Quantity.length(cell))));
+        all.add(
+                rule(
+                        "Pipes under the lane",
+                        Saying.plain(
+                                "Length only, from foreslope to foreslope along an invert at the"
+                                        + " low ground or the ditch bottom, square to the lane. How"
+                                        + " wide a pipe must be is not worked out here.")));
+        all.add(
+                switch (options.soil()) {
+                    case FIRM -> soil("Firm: coarse rock, gravel, some clay.", Mark.YOURS);
+                    case WASHES -> soil("Washes easily: silt or fine sand.", Mark.YOURS);
+                    case NOT_KNOWN ->
+                            soil(
+                                    "Not stated; taken as one that washes easily, to be safe.",
+                                    Mark.RULE);
+                });
+        Limits limits = tables.limits();
+        all.add(grade("Least cross slope of stone", limits.crossLeast()));
+        all.add(grade("Greatest cross slope of stone", limits.crossMost()));
+        all.add(grade("Least grade of a ditch", limits.ditchLeast()));
+        all.add(grade("Ditch grade that wants check dams", limits.ditchChecked()));
+        all.add(grade("Ditch grade that wants a lining", limits.ditchLined()));
+        all.add(depth("Ditch bottom below the stone", limits.belowStone()));
+        all.add(depth("Lane's edge above the ground", limits.edgeAbove()));
+        all.add(
+                new Assumption(
+                        "Spacing of drains across the lane",
+                        Saying.plain(
+                                "By grade; a grade between two rows of the table takes the steeper"
+                                        + " row."),
+                        Mark.PUBLISHED,
+                        tables.crossDrains().rows().get(0).source()));
+        return all;
+    }
+
+    private static Assumption rule(String name, Saying value) {
+        return new Assumption(name, value, Mark.RULE, OURS);
+    }
+
+    private static Assumption soil(String words, Mark mark) {
+        return new Assumption(
+                "Soil that water runs over",
+                Saying.plain(words),
+                mark,
+                mark == Mark.YOURS ? "your plan" : OURS);
+    }
+
+    private static Assumption grade(String name, Limit limit) {
+        return new Assumption(
+                name, Saying.of("{}", Quantity.grade(limit.value())), limit.mark(), limit.source());
+    }
+
+    private static Assumption depth(String name, Limit limit) {
+        return new Assumption(
+                name, Saying.of("{}", Quantity.depth(limit.value())), limit.mark(), limit.source());
+    }
+}

@@ -1,0 +1,40 @@
+package lanewright.drainage;
+
+import lanewright.drainage.pond.LowSpots;
+
+/**
+ * What the owner may choose about water.
+ *
+ * @param listed how deep and wide a low spot must be to be listed
+ * @param flowArea land that must drain through a way of water for it to be shown and flagged, m²
+ * @param soil how easily the soil washes
+ */
+public record WaterOptions(LowSpots.Threshold listed, double flowArea, Soil soil) {
+
+    /** How easily the soil washes. */
+    public enum Soil {
+        /** Coarse rock, gravel, some clay. */
+        FIRM,
+        /** Silt, fine sand and other fine, friable soil. */
+        WASHES,
+        /** Nobody has said; taken as soil that washes, to be safe. */
+        NOT_KNOWN
+    }
+
+    /** The usual choice: 50 mm and 2 m², half an acre (2,000 m²), soil not known. */
+    public static final WaterOptions USUAL =
+            new WaterOptions(LowSpots.Threshold.USUAL, 2000, Soil.NOT_KNOWN);
+
+    /** Checks the ranges. */
+    public WaterOptions {
+        if (!(flowArea > 0) || !(listed.depth() >= 0) || !(listed.area() >= 0)) {
+            throw new IllegalArgumentException(
+                    "areas and depths must be over zero, were "
+                            + flowArea
+                            + ", "
+                            + listed.area()
+                            + ", "
+                            + listed.depth());
+        }
+    }
+}

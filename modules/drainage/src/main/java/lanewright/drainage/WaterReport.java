@@ -1,0 +1,75 @@
+package lanewright.drainage;
+
+import java.util.List;
+import lanewright.drainage.along.CrossSlopes.CrossSlope;
+import lanewright.drainage.along.Descents.Descent;
+import lanewright.drainage.along.DitchReach;
+import lanewright.drainage.along.EdgeHeights.EdgeHeight;
+import lanewright.drainage.along.Sags.Sag;
+import lanewright.drainage.flow.FlowPath;
+import lanewright.drainage.pond.PlacedPipe;
+import lanewright.measure.Assumption;
+import lanewright.measure.Finding;
+
+/**
+ * Where water goes, before and after the lane is built. What size a pipe must be is not in it.
+ *
+ * @param before low spots of the ground as it is, listed ones, in the order of their level
+ * @param after low spots of the finished surface with their fate, listed ones, in the same order
+ * @param gone low spots of the ground that the lane drains or fills
+ * @param smallBefore low spots of the ground that are too shallow or too small to list
+ * @param smallAfter the same, of the finished surface
+ * @param paths ways of water on the ground as it is that drain at least the stated area
+ * @param inflows where such ways come into the limits of work, in station order
+ * @param ditches ditches, left ones first, each side in station order
+ * @param crossSlopes cross slope at every section
+ * @param edges edges against the ground beside, at every section
+ * @param sags low points of the profile and their ways out
+ * @param descents unbroken ways down the lane and its ditches
+ * @param roadEnd the end at the public road
+ * @param pipes existing pipes on the finished surface, in the plan's order
+ * @param cell side of the grid's cells, m
+ * @param findings what deserves a look, low spots first, then along the lane by check
+ * @param assumptions what the answers rest on
+ */
+public record WaterReport(
+        List<Pool> before,
+        List<Pool> after,
+        List<Pool> gone,
+        int smallBefore,
+        int smallAfter,
+        List<FlowPath> paths,
+        List<Inflow> inflows,
+        List<DitchReach> ditches,
+        List<CrossSlope> crossSlopes,
+        List<EdgeHeight> edges,
+        List<Sag> sags,
+        List<Descent> descents,
+        RoadEnd roadEnd,
+        List<PlacedPipe> pipes,
+        double cell,
+        List<Finding> findings,
+        List<Assumption> assumptions) {
+
+    /** Copies the lists. */
+    public WaterReport {
+        before = List.copyOf(before);
+        after = List.copyOf(after);
+        gone = List.copyOf(gone);
+        paths = List.copyOf(paths);
+        inflows = List.copyOf(inflows);
+        ditches = List.copyOf(ditches);
+        crossSlopes = List.copyOf(crossSlopes);
+        edges = List.copyOf(edges);
+        sags = List.copyOf(sags);
+        descents = List.copyOf(descents);
+        pipes = List.copyOf(pipes);
+        findings = List.copyOf(findings);
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /** The low spots that the lane makes, or makes deeper. */
+    public List<Pool> made() {
+        return after.stream().filter(Pool::isMade).toList();
+    }
+}

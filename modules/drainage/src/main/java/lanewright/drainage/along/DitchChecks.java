@@ -1,0 +1,267 @@
+package lanewright.drainage.along;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Level;
+import lanewright.measure.Finding.Topic;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.measure.Where;
+
+/** Ditches against published limits: their grade, their depth below the stone, their outlets. */
+public final class DitchChecks {
+
+    /** Grades are compared to this, so that a plan's own 0.5 % is not "under" by rounding. */
+    private static final double SAME = 1e-9;
+
+    private final DitchReach reach;
+    private final Limits limits;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private DitchChecks(DitchReach reach, Limits limits) {
+        this.reach = reach;
+        this.limits = limits;
+    }
+
+    /** What is wrong with the ditches, in their order. */
+    public static List<Finding> check(List<DitchReach> reaches, Limits limits) {
+        List<Finding> findings = new ArrayList<>();
+        for (DitchReach reach : reaches) {
+            findings.addAll(new DitchChecks(reach, limits).all());
+        }
+        return findings;
+    }
+
+    private List<Finding> all() {
+        outlets();
+        tooFlat();
+        tooSteep();
+        againstStone();
+        return findings;
+    }
+
+    private void outlets() {
+        for (DitchReach.Outlet outlet : reach.outlets()) {
+            Where where = Where.station(outlet.station()).at(outlet.x(), outlet.y());
+            switch (outlet.kind()) {
+                case DEAD_END ->
+                        findings.add(
+                                Finding.of(
+                                        "ditch-dead-end",
+                                        Level.LOOK,
+                                        Topic.WATER,
+                                        where,
+                                        Saying.of(
+                                                "The "
+                                                        + reach.side().word()
+                                                        + " ditch is lowest at {}, and its water"
+                                                        + " has nowhere to go from there.",
+                                                Quantity.station(outlet.station())),
+                                        Saying.plain(
+                                                "Lead it on to lower ground, or take it under the"
+                                                        + " lane to the other side.")));
+                case ROAD ->
+                        findings.add(
+                                Finding.of(
+                                        "ditch-to-road",
+                                        Level.LOOK,
+                                        Topic.WATER,
+                                        where,
+                                        Saying.of(
+                                                "The "
+                                                        + reach.side().word()
+                                                        + " ditch falls to the public road at {}.",
+                                                Quantity.station(outlet.station())),
+                                        Saying.plain(
+                                                "Lane water may not run onto the road: lead it into"
+                                                        + " the road's own ditch only with the road"
+                                                        + " owner's leave, or turn it out before.")));
+                case FAR_END ->
+                        findings.add(
+                                Finding.of(
+                                        "ditch-at-far-end",
+                                        Level.NOTE,
+                                        Topic.WATER,
+                                        where,
+                                        Saying.of(
+                                                "The "
+                                                        + reach.side().word()
+                                                        + " ditch runs out at the far end, {}.",
+                                                Quantity.station(outlet.station())),
+                                        Saying.plain(
+                                                "Look where the water goes from there: not against"
+                                                        + " a building, a well or a neighbour.")));
+                case DAYLIGHT, PIPE -> {
+                    // The water gets away; shown on the map and in the table.
+                }
+            }
+        }
+    }
+
+    private void tooFlat() {
+        double least = limits.ditchLeast().value();
+        for (List<DitchReach.Leg> run : runs(leg -> Math.abs(leg.grade()) < least - SAME)) {
+            DitchReach.Leg worst = run.get(0);
+            for (DitchReach.Leg leg : run) {
+                if (Math.abs(leg.grade()) < Math.abs(worst.grade())) {
+                    worst = leg;
+                }
+            }
+            findings.add(
+                    new Finding(
+                            "ditch-too-flat",
+                            Level.LOOK,
+                            Topic.WATER,
+                            where(run),
+                            Saying.of(
+                                    "The "
+                                            + reach.side().word()
+                                            + " ditch falls only {} over {}: water will stand in"
+                                            + " it.",
+                                    Quantity.grade(Math.abs(worst.grade())),
+                                    Quantity.length(length(run))),
+                            Quantity.grade(Math.abs(worst.grade())),
+                            Quantity.grade(least),
+                            limits.ditchLeast().source(),
+                            Saying.of(
+                                    "Give the ditch bottom its own grade of at least {}, deeper"
+                                            + " towards its outlet.",
+                                    Quantity.grade(least))));
+        }
+    }
+
+    private void tooSteep() {
+        Limit lined = limits.ditchLined();
+        Limit checked = limits.ditchChecked();
+        steep(
+                "ditch-wants-lining",
+                lined,
+                runs(leg -> Math.abs(leg.grade()) > lined.value() + SAME),
+                Saying.plain("Line it with stone that the water cannot move."));
+        steep(
+                "ditch-wants-checks",
+                checked,
+                runs(
+                        leg ->
+                                Math.abs(leg.grade()) > checked.value() + SAME
+                                        && Math.abs(leg.grade()) <= lined.value() + SAME),
+                Saying.plain("Set stone check dams across it, or let grass hold it."));
+    }
+
+    private void steep(String code, Limit limit, List<List<DitchReach.Leg>> runs, Saying remedy) {
+        for (List<DitchReach.Leg> run : runs) {
+            double steepest = 0;
+            for (DitchReach.Leg leg : run) {
+                steepest = Math.max(steepest, Math.abs(leg.grade()));
+            }
+            findings.add(
+                    new Finding(
+                            code,
+                            Level.NOTE,
+                            Topic.WATER,
+                            where(run),
+                            Saying.of(
+                                    "The "
+                                            + reach.side().word()
+                                            + " ditch falls up to {} over {}: bare soil will wash.",
+                                    Quantity.grade(steepest),
+                                    Quantity.length(length(run))),
+                            Quantity.grade(steepest),
+                            Quantity.grade(limit.value()),
+                            limit.source(),
+                            remedy));
+        }
+    }
+
+    private void againstStone() {
+        List<DitchReach.Point> points = reach.points();
+        double wanted = limits.belowStone().value();
+        for (Run run : Run.of(points.size(), i -> !(points.get(i).belowStone() > SAME))) {
+            DitchReach.Point worst = worst(run);
+            findings.add(
+                    new Finding(
+                            "ditch-above-stone",
+                            Level.LOOK,
+                            Topic.WATER,
+                            where(run),
+                            Saying.of(
+                                    "The bottom of the "
+                                            + reach.side().word()
+                                            + " ditch lies {} above the lowest stone at {}: the"
+                                            + " ditch will drain into the stone.",
+                                    Quantity.depth(-worst.belowStone()),
+                                    Quantity.station(worst.station())),
+                            Quantity.depth(worst.belowStone()),
+                            Quantity.depth(wanted),
+                            limits.belowStone().source(),
+                            deeper(wanted)));
+        }
+        for (Run run :
+                Run.of(
+                        points.size(),
+                        i ->
+                                points.get(i).belowStone() > SAME
+                                        && points.get(i).belowStone() < wanted - SAME)) {
+            DitchReach.Point worst = worst(run);
+            findings.add(
+                    new Finding(
+                            "ditch-shallow",
+                            Level.NOTE,
+                            Topic.WATER,
+                            where(run),
+                            Saying.of(
+                                    "The bottom of the "
+                                            + reach.side().word()
+                                            + " ditch lies only {} below the lowest stone at {}.",
+                                    Quantity.depth(worst.belowStone()),
+                                    Quantity.station(worst.station())),
+                            Quantity.depth(worst.belowStone()),
+                            Quantity.depth(wanted),
+                            limits.belowStone().source(),
+                            deeper(wanted)));
+        }
+    }
+
+    private static Saying deeper(double wanted) {
+        return Saying.of(
+                "Dig the ditch to at least {} below the underside of the stone.",
+                Quantity.depth(wanted));
+    }
+
+    private DitchReach.Point worst(Run run) {
+        DitchReach.Point worst = reach.points().get(run.first());
+        for (int i = run.first(); i <= run.last(); i++) {
+            if (reach.points().get(i).belowStone() < worst.belowStone()) {
+                worst = reach.points().get(i);
+            }
+        }
+        return worst;
+    }
+
+    private Where where(Run run) {
+        DitchReach.Point first = reach.points().get(run.first());
+        return Where.stretch(first.station(), reach.points().get(run.last()).station())
+                .at(first.x(), first.y());
+    }
+
+    private List<List<DitchReach.Leg>> runs(Predicate<DitchReach.Leg> holds) {
+        List<DitchReach.Leg> legs = reach.legs();
+        return Run.of(legs.size(), i -> holds.test(legs.get(i))).stream()
+                .map(run -> legs.subList(run.first(), run.last() + 1))
+                .toList();
+    }
+
+    private static double length(List<DitchReach.Leg> run) {
+        double sum = 0;
+        for (DitchReach.Leg leg : run) {
+            sum += leg.length();
+        }
+        return sum;
+    }
+
+    private static Where where(List<DitchReach.Leg> run) {
+        return Where.stretch(run.get(0).from(), run.get(run.size() - 1).to());
+    }
+}

@@ -1,0 +1,178 @@
+package lanewright.drainage.along;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A ditch that runs without a break beside the lane.
+ *
+ * @param side the side it lies on
+ * @param points its bottom at each section, in station order
+ * @param outlets where its water goes: its low points, in station order
+ */
+public record DitchReach(Side side, List<Point> points, List<Outlet> outlets) {
+
+    /** Bottoms closer in height than this lie level, m. Rounding of heights, nothing else. */
+    private static final double LEVEL = 1e-6;
+
+    /**
+     * The bottom at a section.
+     *
+     * @param station m
+     * @param x local easting, m
+     * @param y local northing, m
+     * @param height of the bottom, m
+     * @param belowStone how far the bottom lies below the lowest point of the stone on this side,
+     *     m, negative if above
+     */
+    public record Point(double station, double x, double y, double height, double belowStone) {}
+
+    /**
+     * The way from one section's bottom to the next.
+     *
+     * @param from station where it begins, m
+     * @param to station where it ends, m
+     * @param length own length in plan, m, over zero
+     * @param grade rise over run, positive uphill up-station
+     */
+    public record Leg(double from, double to, double length, double grade) {}
+
+    /**
+     * A low point of the ditch.
+     *
+     * @param station m
+     * @param x local easting, m
+     * @param y local northing, m
+     * @param height of the bottom, m
+     * @param kind what becomes of the water
+     */
+    public record Outlet(double station, double x, double y, double height, Kind kind) {}
+
+    /** What becomes of a ditch's water at its low point. */
+    public enum Kind {
+        /** It runs out over ground that falls away. */
+        DAYLIGHT("runs out over lower ground"),
+        /** An existing pipe takes it. */
+        PIPE("goes into an existing pipe"),
+        /** It arrives where the lane leaves the road. */
+        ROAD("arrives at the public road"),
+        /** It arrives at the far end of the lane. */
+        FAR_END("arrives at the far end"),
+        /** It has nowhere to go. */
+        DEAD_END("has nowhere to go");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /** What becomes of it, to follow "the water". */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** Copies the lists. */
+    public DitchReach {
+        points = List.copyOf(points);
+        outlets = List.copyOf(outlets);
+        if (points.isEmpty()) {
+            throw new IllegalArgumentException("a ditch needs at least one section");
+        }
+    }
+
+    /** Station where it begins, m. */
+    public double from() {
+        return points.get(0).station();
+    }
+
+    /** Station where it ends, m. */
+    public double to() {
+        return points.get(points.size() - 1).station();
+    }
+
+    /** The ways between its sections; two bottoms at one place have none between them. */
+    public List<Leg> legs() {
+        List<Leg> legs = new ArrayList<>();
+        for (int i = 1; i < points.size(); i++) {
+            Point a = points.get(i - 1);
+            Point b = points.get(i);
+            double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
+            if (b.station() > a.station() && length > 0) {
+                legs.add(
+                        new Leg(
+                                a.station(),
+                                b.station(),
+                                length,
+                                (b.height() - a.height()) / length));
+            }
+        }
+        return legs;
+    }
+
+    /** Where water goes that enters the ditch at a station, or null if the ditch is not there. */
+    public @Nullable Outlet outletFrom(double station) {
+        if (station < from() || station > to()) {
+            return null;
+        }
+        int at = 0;
+        while (at + 1 < points.size() && points.get(at + 1).station() <= station) {
+            at++;
+        }
+        if (at + 1 < points.size() && height(at + 1) < height(at)) {
+            at++;
+        }
+        int low = downhill(at);
+        Outlet nearest = null;
+        for (Outlet outlet : outlets) {
+            double distance = Math.abs(outlet.station() - points.get(low).station());
+            if (nearest == null
+                    || distance < Math.abs(nearest.station() - points.get(low).station())) {
+                nearest = outlet;
+            }
+        }
+        return nearest;
+    }
+
+    private int downhill(int from) {
+        int up = from;
+        while (up + 1 < points.size() && height(up + 1) <= height(up) + LEVEL) {
+            up++;
+        }
+        int down = from;
+        while (down > 0 && height(down - 1) <= height(down) + LEVEL) {
+            down--;
+        }
+        return height(up) <= height(down) ? up : down;
+    }
+
+    private double height(int i) {
+        return points.get(i).height();
+    }
+
+    /** Numbers of the points from which the bottom rises, or ends, both ways: first and last. */
+    static List<Run> lows(List<Point> points) {
+        List<Run> lows = new ArrayList<>();
+        int first = 0;
+        for (int i = 1; i <= points.size(); i++) {
+            boolean level =
+                    i < points.size()
+                            && Math.abs(points.get(i).height() - points.get(i - 1).height())
+                                    <= LEVEL;
+            if (level) {
+                continue;
+            }
+            boolean risesBefore =
+                    first == 0 || points.get(first - 1).height() > points.get(first).height();
+            boolean risesAfter =
+                    i == points.size() || points.get(i).height() > points.get(i - 1).height();
+            if (risesBefore && risesAfter) {
+                lows.add(new Run(first, i - 1));
+            }
+            first = i;
+        }
+        return lows;
+    }
+}

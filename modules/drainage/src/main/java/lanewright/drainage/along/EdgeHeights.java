@@ -1,0 +1,212 @@
+package lanewright.drainage.along;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import lanewright.lane.section.Corner;
+import lanewright.lane.section.Section;
+import lanewright.lane.section.SideResult;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Level;
+import lanewright.measure.Finding.Topic;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.measure.Where;
+
+/**
+ * The edges of the travelled way against the ground beside them, all along.
+ *
+ * <p>The ground beside the lane is the ground at the catch point: where the shape of the lane ends
+ * and the land as it was begins. A side with a ditch that leads its water away may lie lower.
+ */
+public final class EdgeHeights {
+
+    /** Heights closer than this are equal, m. Rounding, nothing else. */
+    private static final double SAME = 1e-6;
+
+    /**
+     * Both edges at a section.
+     *
+     * @param station m
+     * @param left the left edge
+     * @param right the right edge
+     */
+    public record EdgeHeight(double station, Beside left, Beside right) {
+        /** Lower than the ground on both sides, and nothing leads the water away. */
+        public boolean isTrough() {
+            return left.takesWater() && right.takesWater();
+        }
+    }
+
+    /**
+     * One edge.
+     *
+     * @param above height of the edge above the ground beside it, m, negative if lower; NaN where
+     *     the side does not meet the ground
+     * @param ditched whether a ditch between them leads water away
+     */
+    public record Beside(double above, boolean ditched) {
+        /** Water of the ground beside runs onto the lane. */
+        boolean takesWater() {
+            return above < -SAME && !ditched;
+        }
+    }
+
+    private final List<EdgeHeight> heights;
+    private final Limits limits;
+
+    private EdgeHeights(List<EdgeHeight> heights, Limits limits) {
+        this.heights = heights;
+        this.limits = limits;
+    }
+
+    /** The edges at all sections, in station order. */
+    public static List<EdgeHeight> of(List<Section> sections, List<DitchReach> ditches) {
+        return sections.stream()
+                .map(
+                        section ->
+                                new EdgeHeight(
+                                        section.station(),
+                                        beside(section, Side.LEFT, ditches),
+                                        beside(section, Side.RIGHT, ditches)))
+                .toList();
+    }
+
+    private static Beside beside(Section section, Side side, List<DitchReach> ditches) {
+        SideResult result = side.of(section);
+        Corner ground = result.catchPoint();
+        double above = ground == null ? Double.NaN : result.edge().height() - ground.height();
+        boolean ditched = false;
+        if (result.ditchInner() != null) {
+            for (DitchReach ditch : ditches) {
+                DitchReach.Outlet outlet =
+                        ditch.side() == side ? ditch.outletFrom(section.station()) : null;
+                ditched |= outlet != null && outlet.kind() != DitchReach.Kind.DEAD_END;
+            }
+        }
+        return new Beside(above, ditched);
+    }
+
+    /** What is wrong with them. */
+    public static List<Finding> check(List<EdgeHeight> heights, Limits limits) {
+        return new EdgeHeights(heights, limits).findings();
+    }
+
+    private List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        for (Run run : Run.of(heights.size(), i -> heights.get(i).isTrough())) {
+            double lowest = 0;
+            for (int i = run.first(); i <= run.last(); i++) {
+                EdgeHeight at = heights.get(i);
+                lowest = Math.min(lowest, Math.max(at.left().above(), at.right().above()));
+            }
+            findings.add(
+                    new Finding(
+                            "lane-is-a-trough",
+                            Level.LOOK,
+                            Topic.WATER,
+                            where(run),
+                            Saying.of(
+                                    "The lane lies lower than the ground on both sides over {}, by"
+                                            + " up to {}, and no ditch leads the water away: the"
+                                            + " lane is the ditch.",
+                                    Quantity.length(length(run)),
+                                    Quantity.depth(-lowest)),
+                            Quantity.depth(lowest),
+                            Quantity.depth(limits.edgeAbove().value()),
+                            limits.edgeAbove().source(),
+                            Saying.of(
+                                    "Raise the lane until its edges stand {} above the ground, or"
+                                            + " dig ditches that lead to lower ground.",
+                                    Quantity.depth(limits.edgeAbove().value()))));
+        }
+        for (Side side : Side.values()) {
+            below(side, findings);
+            near(side, findings);
+        }
+        return findings;
+    }
+
+    private void below(Side side, List<Finding> findings) {
+        for (Run run : runs(side, at -> at.takesWater(), at -> !at.isTrough())) {
+            double lowest = lowest(side, run);
+            findings.add(
+                    new Finding(
+                            "edge-below-ground",
+                            Level.LOOK,
+                            Topic.WATER,
+                            where(run),
+                            Saying.of(
+                                    "The "
+                                            + side.word()
+                                            + " edge lies up to {} lower than the ground beside it"
+                                            + " over {}, without a ditch that works: water comes"
+                                            + " onto the lane.",
+                                    Quantity.depth(-lowest),
+                                    Quantity.length(length(run))),
+                            Quantity.depth(lowest),
+                            Quantity.depth(limits.edgeAbove().value()),
+                            limits.edgeAbove().source(),
+                            Saying.plain(
+                                    "Raise the lane here, or dig a ditch on this side that leads to"
+                                            + " lower ground.")));
+        }
+    }
+
+    private void near(Side side, List<Finding> findings) {
+        double wanted = limits.edgeAbove().value();
+        for (Run run :
+                runs(
+                        side,
+                        at -> at.above() >= -SAME && at.above() < wanted - SAME && !at.ditched(),
+                        at -> true)) {
+            double lowest = lowest(side, run);
+            findings.add(
+                    new Finding(
+                            "edge-near-ground",
+                            Level.NOTE,
+                            Topic.WATER,
+                            where(run),
+                            Saying.of(
+                                    "The "
+                                            + side.word()
+                                            + " edge stands only {} above the ground beside it, at"
+                                            + " the least, over {}.",
+                                    Quantity.depth(Math.max(0, lowest)),
+                                    Quantity.length(length(run))),
+                            Quantity.depth(lowest),
+                            Quantity.depth(wanted),
+                            limits.edgeAbove().source(),
+                            Saying.of(
+                                    "Better {} or more, so that grass and worn stone do not make a"
+                                            + " trough of it.",
+                                    Quantity.depth(wanted))));
+        }
+    }
+
+    private List<Run> runs(Side side, Predicate<Beside> holds, Predicate<EdgeHeight> also) {
+        return Run.of(
+                heights.size(),
+                i -> holds.test(of(side, heights.get(i))) && also.test(heights.get(i)));
+    }
+
+    private static Beside of(Side side, EdgeHeight at) {
+        return side == Side.LEFT ? at.left() : at.right();
+    }
+
+    private double lowest(Side side, Run run) {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int i = run.first(); i <= run.last(); i++) {
+            lowest = Math.min(lowest, of(side, heights.get(i)).above());
+        }
+        return lowest;
+    }
+
+    private double length(Run run) {
+        return heights.get(run.last()).station() - heights.get(run.first()).station();
+    }
+
+    private Where where(Run run) {
+        return Where.stretch(heights.get(run.first()).station(), heights.get(run.last()).station());
+    }
+}

@@ -1,0 +1,25 @@
+package lanewright.drainage.along;
+
+/**
+ * Limits of water beside a lane. Slopes and grades are rise over run, heights m, volumes m³.
+ *
+ * @param crossLeast least cross slope of a stone surface
+ * @param crossMost greatest cross slope of a stone surface
+ * @param ditchLeast least grade of a ditch
+ * @param ditchChecked grade over which an unlined ditch wants check dams
+ * @param ditchLined grade over which a ditch wants a lining
+ * @param belowStone depth of a ditch bottom below the underside of the stone
+ * @param edgeAbove height of the lane's edge above the ground beside it
+ * @param damHeight height of a barrier from which dam law must be asked about
+ * @param damVolume volume of a pool from which dam law must be asked about
+ */
+public record Limits(
+        Limit crossLeast,
+        Limit crossMost,
+        Limit ditchLeast,
+        Limit ditchChecked,
+        Limit ditchLined,
+        Limit belowStone,
+        Limit edgeAbove,
+        Limit damHeight,
+        Limit damVolume) {}
