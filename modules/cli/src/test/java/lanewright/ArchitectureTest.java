@@ -213,9 +213,6 @@ class ArchitectureTest {
                 "a drawing is made once, as data, and painted in one place",
                 "org.apache.pdfbox..",
                 "org.apache.fontbox..",
-                "org.apache.batik..",
-                "org.apache.xmlgraphics..",
-                "de.rototor..",
                 "javax.swing..");
     }
 

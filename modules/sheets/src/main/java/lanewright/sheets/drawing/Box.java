@@ -1,0 +1,56 @@
+package lanewright.sheets.drawing;
+
+/**
+ * An upright box on the page, pt, x right, y down.
+ *
+ * @param x left side
+ * @param y top
+ * @param width zero or more
+ * @param height zero or more
+ */
+public record Box(double x, double y, double width, double height) {
+    /** Checks the ranges. */
+    public Box {
+        if (!(width >= 0) || !(height >= 0) || !Double.isFinite(x + y + width + height)) {
+            throw new IllegalArgumentException(
+                    "box must be finite and not negative, was "
+                            + width
+                            + " x "
+                            + height
+                            + " at "
+                            + x
+                            + ", "
+                            + y);
+        }
+    }
+
+    /** Right side. */
+    public double right() {
+        return x + width;
+    }
+
+    /** Bottom. */
+    public double bottom() {
+        return y + height;
+    }
+
+    /** Middle across. */
+    public double middle() {
+        return x + width / 2;
+    }
+
+    /** The box made smaller on all sides. */
+    public Box inset(double by) {
+        return new Box(x + by, y + by, Math.max(0, width - 2 * by), Math.max(0, height - 2 * by));
+    }
+
+    /** The same box moved. */
+    public Box moved(double dx, double dy) {
+        return new Box(x + dx, y + dy, width, height);
+    }
+
+    /** True if the point lies in it, sides included. */
+    public boolean holds(double px, double py) {
+        return px >= x && px <= right() && py >= y && py <= bottom();
+    }
+}

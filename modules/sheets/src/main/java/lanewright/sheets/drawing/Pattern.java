@@ -1,0 +1,114 @@
+package lanewright.sheets.drawing;
+
+/**
+ * What fills an area so that it can be told apart without colour. Drawn as short lines clipped to
+ * the area, from one grid for the whole page, so that neighbours match.
+ */
+public enum Pattern {
+    /** Nothing. */
+    NONE,
+    /** Lines rising to the right. */
+    HATCH,
+    /** Lines falling to the right. */
+    HATCH_BACK,
+    /** Dots. */
+    DOTS,
+    /** Short level dashes. */
+    DASHES,
+    /** Long level lines. */
+    LEVEL,
+    /** Small round stones. */
+    STONES_SMALL,
+    /** Middle round stones. */
+    STONES_MIDDLE,
+    /** Large round stones. */
+    STONES_LARGE;
+
+    /** Takes one piece of a pattern. */
+    @FunctionalInterface
+    public interface Sink {
+        /** One open or closed line of the pattern. */
+        void line(Outline line);
+    }
+
+    /** Length of a line that stands for a dot: drawn with round ends it is a dot. */
+    private static final double DOT = 0.01;
+
+    /**
+     * Gives {@code sink} the pieces that cover a box.
+     *
+     * @param left left side of the box, pt
+     * @param top top of the box, pt
+     * @param right right side, pt
+     * @param bottom bottom, pt
+     */
+    public void cover(double left, double top, double right, double bottom, Sink sink) {
+        switch (this) {
+            case NONE -> {}
+            case HATCH -> hatch(left, top, right, bottom, true, sink);
+            case HATCH_BACK -> hatch(left, top, right, bottom, false, sink);
+            case DOTS -> staggered(left, top, right, bottom, 3.6, 3.1, DOT, sink);
+            case DASHES -> staggered(left, top, right, bottom, 5, 2.4, 2.4, sink);
+            case LEVEL -> level(left, top, right, bottom, sink);
+            case STONES_SMALL -> stones(left, top, right, bottom, 2.2, sink);
+            case STONES_MIDDLE -> stones(left, top, right, bottom, 3.6, sink);
+            case STONES_LARGE -> stones(left, top, right, bottom, 5.6, sink);
+        }
+    }
+
+    private static void hatch(
+            double left, double top, double right, double bottom, boolean rising, Sink sink) {
+        double step = 4.2;
+        double tall = bottom - top;
+        double sign = rising ? 1 : -1;
+        // A rising line keeps x + y the same (y runs down the page), a falling one x - y.
+        double low = rising ? left + top : left - bottom;
+        double high = rising ? right + bottom : right - top;
+        for (long k = (long) Math.ceil(low / step); k * step <= high; k++) {
+            double sum = k * step;
+            double atTop = sum - sign * top;
+            double atBottom = atTop - sign * tall;
+            sink.line(Outline.open(atTop, top, atBottom, bottom));
+        }
+    }
+
+    private static void level(double left, double top, double right, double bottom, Sink sink) {
+        double step = 2.8;
+        for (long k = (long) Math.ceil(top / step); k * step <= bottom; k++) {
+            sink.line(Outline.open(left, k * step, right, k * step));
+        }
+    }
+
+    private static void staggered(
+            double left,
+            double top,
+            double right,
+            double bottom,
+            double stepX,
+            double stepY,
+            double length,
+            Sink sink) {
+        for (long row = (long) Math.floor(top / stepY); row * stepY <= bottom; row++) {
+            double shift = (row & 1) == 0 ? 0 : stepX / 2;
+            for (long k = (long) Math.floor((left - shift - length) / stepX);
+                    k * stepX + shift <= right;
+                    k++) {
+                double x = k * stepX + shift;
+                sink.line(Outline.open(x, row * stepY, x + length, row * stepY));
+            }
+        }
+    }
+
+    private static void stones(
+            double left, double top, double right, double bottom, double step, Sink sink) {
+        double rise = step * 0.87;
+        for (long row = (long) Math.floor(top / rise); row * rise <= bottom + step; row++) {
+            double shift = (row & 1) == 0 ? 0 : step / 2;
+            for (long k = (long) Math.floor((left - shift) / step) - 1;
+                    k * step + shift <= right + step;
+                    k++) {
+                sink.line(Outline.circle(k * step + shift, row * rise, step * 0.38, 8));
+            }
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package lanewright.sheets.drawing;
+
+/** What a mark means. How it looks is said once, in {@link Style}. */
+public enum Role {
+    /** Words in ink. */
+    TEXT,
+    /** Words that may be passed over: notes, units, axis numbers. */
+    NOTE,
+    /** Words of water. */
+    WATER_TEXT,
+    /** White ground under words or a drawing, so that nothing shows through. */
+    PLATE,
+    /** Warm band under a head or a box of words. */
+    BAND,
+    /** Thin line between rows. */
+    HAIRLINE,
+    /** Frame of a drawing. */
+    FRAME,
+    /** Grid of a drawing. */
+    GRID,
+    /** A short line across something: ticks, bars, arrows of measure. */
+    TICK,
+    /** A place on the lane, in drawings and strips. */
+    MARKER,
+    /** The ground as it is. */
+    GROUND_LINE,
+    /** The earth under the ground line. */
+    EARTH,
+    /** The ground less its topsoil. */
+    STRIPPED_LINE,
+    /** The line of soil that bears. */
+    BEARING_LINE,
+    /** The earth as shaped. */
+    SUBGRADE,
+    /** The finished lane: the thickest line. */
+    FINISHED,
+    /** Bottom of a ditch, left of the lane. */
+    DITCH_LEFT,
+    /** Bottom of a ditch, right of the lane. */
+    DITCH_RIGHT,
+    /** Dug. */
+    CUT,
+    /** Built up. */
+    FILL,
+    /** Topsoil taken off. */
+    TOPSOIL,
+    /** Topsoil put back. */
+    TOPSOIL_BACK,
+    /** Dug out down to soil that bears, and refilled. */
+    UNDERCUT,
+    /** Finest stone, at the top. */
+    STONE_FINE,
+    /** Middle stone. */
+    STONE_MIDDLE,
+    /** Coarsest stone, at the bottom. */
+    STONE_COARSE,
+    /** The lane's surface seen from above. */
+    LANE,
+    /** Edge of the travelled way. */
+    LANE_EDGE,
+    /** The lane's own line, from which stations run. */
+    CENTRE,
+    /** Limit of work. */
+    LIMIT,
+    /** Where the new slope meets the ground. */
+    CATCH,
+    /** Ordinary contour. */
+    CONTOUR,
+    /** Every fifth contour, with its height. */
+    CONTOUR_HEAVY,
+    /** A measured breakline. */
+    BREAKLINE,
+    /** Boundary of the survey. */
+    BOUNDARY,
+    /** A measured point. */
+    SHOT,
+    /** Water that sits with the lane built. */
+    WATER,
+    /** Water that sat before there was a lane. */
+    WATER_BEFORE,
+    /** Way that water takes. */
+    FLOW,
+    /** A pipe that lets water through. */
+    PIPE,
+    /** A thing that can hurt or must be kept off. */
+    HAZARD,
+    /** Look here. */
+    LOOK,
+    /** Answered, or acting. */
+    ACCENT
+}

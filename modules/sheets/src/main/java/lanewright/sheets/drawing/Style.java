@@ -1,0 +1,115 @@
+package lanewright.sheets.drawing;
+
+/**
+ * How a role looks: the only place where colours and widths are chosen. The colours come from the
+ * palette of Okabe and Ito (2008, Color Universal Design), and each meaning has a pattern or a line
+ * of its own besides, so that the sheets read in black and white.
+ *
+ * @param fill colour of areas and words, 0xRRGGBB, or {@link #NOTHING}
+ * @param pattern what covers an area besides its fill
+ * @param stroke colour of lines and of the pattern, or {@link #NOTHING}
+ * @param width of lines, pt
+ * @param patternWidth of the pattern's lines, pt
+ * @param dash lengths of dash and gap in turn, pt; empty for a whole line
+ */
+public record Style(
+        int fill, Pattern pattern, int stroke, double width, double patternWidth, Dash dash) {
+
+    /** No colour: not painted. */
+    public static final int NOTHING = -1;
+
+    /** Dark ink. */
+    public static final int INK = 0x1F2A30;
+
+    private static final int WHITE = 0xFFFFFF;
+    private static final int SOFT_INK = 0x4F5A60;
+    private static final int BROWN = 0x7F7458;
+    private static final int BLUE = 0x0072B2;
+    private static final int VERMILION = 0xD55E00;
+
+    /** Dash and gap lengths, pt. */
+    public enum Dash {
+        /** A whole line. */
+        NONE(),
+        /** Short dashes. */
+        SHORT(2.5, 2),
+        /** Middle dashes. */
+        MIDDLE(5, 2.5),
+        /** Long dashes. */
+        LONG(10, 3),
+        /** Dash and dot. */
+        DASH_DOT(8, 2.5, 1.2, 2.5);
+
+        private final double[] lengths;
+
+        Dash(double... lengths) {
+            this.lengths = lengths;
+        }
+
+        /** Dash and gap in turn, pt. */
+        public double[] lengths() {
+            return lengths.clone();
+        }
+    }
+
+    /** How {@code role} looks. */
+    public static Style of(Role role) {
+        return switch (role) {
+            case TEXT -> words(INK);
+            case NOTE -> words(SOFT_INK);
+            case WATER_TEXT -> words(0x004B78);
+            case PLATE -> words(WHITE);
+            case BAND -> words(0xF3F0E7);
+            case HAIRLINE -> line(0xD3CDBF, 0.5, Dash.NONE);
+            case FRAME -> line(0x9A947F, 0.6, Dash.NONE);
+            case GRID -> line(0xE1DCCF, 0.5, Dash.NONE);
+            case TICK -> new Style(INK, Pattern.NONE, INK, 0.8, 0, Dash.NONE);
+            case MARKER -> new Style(WHITE, Pattern.NONE, INK, 1.1, 0, Dash.NONE);
+            case GROUND_LINE -> line(BROWN, 1.0, Dash.NONE);
+            case EARTH -> words(0xF6F1E6);
+            case STRIPPED_LINE -> line(0xA86F00, 0.7, Dash.SHORT);
+            case BEARING_LINE -> line(SOFT_INK, 0.8, Dash.DASH_DOT);
+            case SUBGRADE -> line(INK, 0.8, Dash.MIDDLE);
+            case FINISHED -> line(INK, 1.9, Dash.NONE);
+            case DITCH_LEFT -> line(BLUE, 1.0, Dash.LONG);
+            case DITCH_RIGHT -> line(BLUE, 1.0, Dash.DASH_DOT);
+            case CUT -> area(0xF5E6EE, Pattern.HATCH, 0xB4578A, 0.5);
+            case FILL -> area(0xDFF2EA, Pattern.DOTS, 0x00704F, 0.9);
+            case TOPSOIL -> area(0xFBEFD2, Pattern.DASHES, 0xA86F00, 0.6);
+            case TOPSOIL_BACK -> area(0xF7E2B0, Pattern.NONE, 0xA86F00, 0.6);
+            case UNDERCUT -> area(0xE9E9E9, Pattern.HATCH_BACK, SOFT_INK, 0.5);
+            case STONE_FINE -> area(0xE2E2E2, Pattern.STONES_SMALL, 0x555555, 0.35);
+            case STONE_MIDDLE -> area(0xCFCFCF, Pattern.STONES_MIDDLE, 0x444444, 0.4);
+            case STONE_COARSE -> area(0xB8B8B8, Pattern.STONES_LARGE, 0x333333, 0.5);
+            case LANE -> words(0xFBFAF6);
+            case LANE_EDGE -> line(INK, 0.7, Dash.NONE);
+            case CENTRE -> line(INK, 1.1, Dash.NONE);
+            case LIMIT -> line(INK, 0.8, Dash.MIDDLE);
+            case CATCH -> line(BROWN, 0.7, Dash.SHORT);
+            case CONTOUR -> line(0xB9AE92, 0.4, Dash.NONE);
+            case CONTOUR_HEAVY -> line(0x8A7D5C, 0.9, Dash.NONE);
+            case BREAKLINE -> line(0xA9A291, 0.5, Dash.SHORT);
+            case BOUNDARY -> line(SOFT_INK, 0.9, Dash.DASH_DOT);
+            case SHOT -> words(BROWN);
+            case WATER -> new Style(0xCBE8F7, Pattern.LEVEL, BLUE, 1.1, 0.45, Dash.NONE);
+            case WATER_BEFORE -> new Style(NOTHING, Pattern.NONE, BLUE, 0.8, 0, Dash.SHORT);
+            case FLOW -> new Style(BLUE, Pattern.NONE, BLUE, 1.0, 0, Dash.NONE);
+            case PIPE -> new Style(WHITE, Pattern.NONE, BLUE, 2.2, 0, Dash.NONE);
+            case HAZARD -> new Style(NOTHING, Pattern.NONE, VERMILION, 1.2, 0, Dash.DASH_DOT);
+            case LOOK -> new Style(VERMILION, Pattern.NONE, INK, 0.6, 0, Dash.NONE);
+            case ACCENT -> new Style(BLUE, Pattern.NONE, BLUE, 1.2, 0, Dash.NONE);
+        };
+    }
+
+    private static Style words(int fill) {
+        return new Style(fill, Pattern.NONE, NOTHING, 0, 0, Dash.NONE);
+    }
+
+    private static Style line(int stroke, double width, Dash dash) {
+        return new Style(NOTHING, Pattern.NONE, stroke, width, 0, dash);
+    }
+
+    private static Style area(int fill, Pattern pattern, int stroke, double patternWidth) {
+        return new Style(fill, pattern, stroke, 0.5, patternWidth, Dash.NONE);
+    }
+}

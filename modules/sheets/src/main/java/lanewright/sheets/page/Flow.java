@@ -1,0 +1,212 @@
+package lanewright.sheets.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.measure.Listing;
+import lanewright.measure.UnitSystem;
+import lanewright.sheets.drawing.Anchor;
+import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Outline;
+import lanewright.sheets.drawing.Pen;
+import lanewright.sheets.drawing.Role;
+
+/**
+ * Fills the pages of one sheet from top to bottom and begins a new page where something no longer
+ * fits. Opens with the question and its answer in words; the proof follows.
+ */
+public final class Flow {
+
+    /** Free paper at the sides and the top, pt. */
+    static final double MARGIN = 43;
+
+    /** Height of the title block at the foot of each page, free paper below it included, pt. */
+    static final double FOOT = 58;
+
+    /** Draws into a box that the flow has kept free. */
+    @FunctionalInterface
+    public interface Figure {
+        /** Draws into {@code box}. */
+        void draw(Pen pen, Box box);
+    }
+
+    private final Paper paper;
+    private final UnitSystem units;
+    private final String name;
+    private final List<Pen> pages = new ArrayList<>();
+    private Pen pen = new Pen();
+    private double y;
+
+    /**
+     * Begins a sheet.
+     *
+     * @param paper size of every page of it
+     * @param units in which its tables are written
+     * @param name of the sheet, as the list on the cover has it
+     * @param question that it answers; empty if it is drawn without one
+     * @param answer in words, with a number and a place
+     */
+    public Flow(Paper paper, UnitSystem units, String name, String question, String answer) {
+        this.paper = paper;
+        this.units = units;
+        this.name = name;
+        begin();
+        if (!question.isEmpty()) {
+            para(question, Type.TITLE, true, Role.TEXT, 0);
+            y += 1;
+        }
+        if (!answer.isEmpty()) {
+            para(answer, Type.ANSWER, false, Role.TEXT, 0);
+        }
+        y += 5;
+    }
+
+    private void begin() {
+        pen = new Pen();
+        pages.add(pen);
+        y = MARGIN;
+        if (pages.size() > 1) {
+            pen.words(
+                    Role.NOTE,
+                    name + ", continued",
+                    MARGIN,
+                    y + Type.NOTE,
+                    Type.NOTE,
+                    Anchor.START);
+            y += Type.NOTE * Type.LEAD + 6;
+        }
+    }
+
+    /** Width between the margins, pt. */
+    public double width() {
+        return paper.width() - 2 * MARGIN;
+    }
+
+    /** Height still free on this page, pt. */
+    public double left() {
+        return paper.height() - FOOT - y;
+    }
+
+    /** Units of the sheet. */
+    public UnitSystem units() {
+        return units;
+    }
+
+    /** Begins a new page unless {@code height} pt are free on this one. */
+    public Flow need(double height) {
+        if (left() < height && y > MARGIN + 40) {
+            begin();
+        }
+        return this;
+    }
+
+    /** Leaves some space. */
+    public Flow gap(double height) {
+        y += height;
+        return this;
+    }
+
+    /** A head above what follows; never alone at the foot of a page. */
+    public Flow head(String text) {
+        need(70);
+        y += 7;
+        para(text, Type.HEAD, true, Role.TEXT, 0);
+        y += 2;
+        return this;
+    }
+
+    /** Ordinary words. */
+    public Flow para(String text) {
+        return para(text, Type.BODY, false, Role.TEXT, 0).gap(3);
+    }
+
+    /** Words in small print. */
+    public Flow note(String text) {
+        return para(text, Type.NOTE, false, Role.NOTE, 0).gap(2);
+    }
+
+    private Flow para(String text, double size, boolean bold, Role role, double indent) {
+        if (text.isBlank()) {
+            return this;
+        }
+        for (String line : Type.lines(text, size, bold, width() - indent)) {
+            need(size * Type.LEAD);
+            pen.words(role, line, MARGIN + indent, y + size, size, bold, Anchor.START, 0);
+            y += size * Type.LEAD;
+        }
+        return this;
+    }
+
+    /** What stands before an entry of a list. */
+    public enum Sign {
+        /** Vermilion triangle. */
+        LOOK,
+        /** Small dot. */
+        DOT,
+        /** An empty box to be ticked with a pencil. */
+        BOX
+    }
+
+    /** An entry of a list: a sign, words in bold, and ordinary words below them. */
+    public Flow entry(Sign sign, String bold, String below) {
+        double indent = 16;
+        int lines =
+                Type.lines(bold, Type.BODY, true, width() - indent).size()
+                        + (below.isBlank() ? 0 : 1);
+        need(lines * Type.BODY * Type.LEAD);
+        double middle = y + Type.BODY * 0.62;
+        switch (sign) {
+            case LOOK -> pen.look(MARGIN + 5, middle, 9);
+            case DOT -> pen.area(Role.TICK, Outline.circle(MARGIN + 5, middle, 1.8, 12));
+            case BOX -> pen.frame(Role.TICK, new Box(MARGIN + 1, middle - 4, 8, 8));
+        }
+        para(bold, Type.BODY, true, Role.TEXT, indent);
+        para(below, Type.BODY, false, Role.TEXT, indent);
+        y += 4;
+        return this;
+    }
+
+    /** A drawing of the given height; begins a new page if it does not fit on this one. */
+    public Flow figure(double height, Figure figure) {
+        need(height);
+        figure.draw(pen, new Box(MARGIN, y, width(), height));
+        y += height + 6;
+        return this;
+    }
+
+    /** A drawing that takes all that is left of the page, at least {@code least} pt high. */
+    public Flow rest(double least, Figure figure) {
+        need(least);
+        return figure(Math.max(least, left() - 6), figure);
+    }
+
+    /** A table, with its title above; the heads come again on every page that it runs over. */
+    public Flow table(Listing listing) {
+        var block = new TableBlock(listing, units, width());
+        double first = block.rows() == 0 ? 0 : block.rowHeight(0);
+        need(Type.BODY * Type.LEAD + 6 + block.headHeight() + first + 12);
+        y += 4;
+        para(listing.title(), Type.BODY, true, Role.TEXT, 0);
+        y += 2;
+        tableHead(block);
+        for (int row = 0; row < block.rows(); row++) {
+            if (left() < block.rowHeight(row) + 2) {
+                begin();
+                tableHead(block);
+            }
+            block.drawRow(pen, row, MARGIN, y);
+            y += block.rowHeight(row);
+        }
+        y += 8;
+        return this;
+    }
+
+    private void tableHead(TableBlock block) {
+        block.drawHead(pen, MARGIN, y);
+        y += block.headHeight();
+    }
+
+    /** The sheet as laid out so far. */
+    public Sheet sheet() {
+        return new Sheet(name, paper, pages.stream().map(Pen::marks).toList());
+    }
+}

@@ -1,0 +1,30 @@
+package lanewright.sheets.paint;
+
+import java.io.IOException;
+import java.util.List;
+import lanewright.sheets.drawing.Mark;
+import lanewright.sheets.drawing.Outline;
+import lanewright.sheets.drawing.Style;
+
+/** What a file format must be able to paint. Coordinates are the drawing's, y down. */
+interface Brush {
+
+    /** Fills between rings, even-odd. */
+    void fill(List<Outline> rings, int colour) throws IOException;
+
+    /** Strokes lines; {@code round} gives them round ends, so that a very short one is a dot. */
+    void stroke(List<Outline> lines, int colour, double width, Style.Dash dash, boolean round)
+            throws IOException;
+
+    /** Words in one colour. */
+    void words(Mark.Words words, int colour) throws IOException;
+
+    /** A grey picture. */
+    void picture(Mark.Picture picture) throws IOException;
+
+    /** From here on only what lies between {@code rings} is seen, until {@link #release()}. */
+    void hold(List<Outline> rings) throws IOException;
+
+    /** Ends the innermost {@link #hold}. */
+    void release() throws IOException;
+}
