@@ -70,7 +70,7 @@ final class PoolFindings {
         String rest =
                 pool.fate() == Pool.Fate.DEEPER
                         ? "; before the lane the hollow held {}."
-                        : spot.spillsAtRim()
+                        : spot.atRim()
                                 ? ". It reaches the edge of the survey: it may be deeper."
                                 : ".";
         List<Quantity> quantities = new ArrayList<>();

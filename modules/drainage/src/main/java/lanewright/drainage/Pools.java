@@ -1,7 +1,9 @@
 package lanewright.drainage;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.pond.LowSpot;
@@ -71,6 +73,46 @@ final class Pools {
                             made && beside != null ? culvert(spot, beside) : null));
         }
         return pools;
+    }
+
+    /**
+     * The same with what the lane holds back against the rim of the survey, from searches with the
+     * rim closed but for its exits. Such a pool stands for the smaller one that an open rim shows.
+     *
+     * @param shown the low spots of the finished surface with the rim open
+     * @param held low spots with the rim closed, of the ground and of the finished surface
+     * @param drained area that drains to each of the finished surface's, m²
+     * @param blocked whether water on the ground as it is took its way across the lane from a place
+     */
+    static List<Pool> withHeld(
+            List<Pool> shown, Pools held, List<Double> drained, Predicate<LowSpot> blocked) {
+        List<Pool> together = new ArrayList<>(shown);
+        for (Pool pool : held.finished(drained)) {
+            LowSpot spot = pool.spot();
+            Pool.Beside beside = pool.beside();
+            if (!pool.isMade()
+                    || !spot.atRim()
+                    || beside == null
+                    || !beside.inLimits()
+                    || !blocked.test(spot)) {
+                continue;
+            }
+            boolean higher = true;
+            for (Pool other : shown) {
+                higher &= !covers(spot, other) || other.spot().level() < spot.level();
+            }
+            if (higher) {
+                together.removeIf(other -> covers(spot, other));
+                together.add(pool);
+            }
+        }
+        together.sort(Comparator.comparingDouble(pool -> pool.spot().level()));
+        return together;
+    }
+
+    private static boolean covers(LowSpot spot, Pool other) {
+        return spot.covers(other.spot().x(), other.spot().y())
+                || other.spot().covers(spot.x(), spot.y());
     }
 
     /** Low spots of the ground that no low spot of the finished surface took over. */

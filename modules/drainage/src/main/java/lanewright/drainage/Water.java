@@ -11,13 +11,16 @@ import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Ditches;
 import lanewright.drainage.along.EdgeHeights;
 import lanewright.drainage.along.Sags;
+import lanewright.drainage.along.Side;
 import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.pond.ExistingPipe;
 import lanewright.drainage.pond.LowSpot;
+import lanewright.drainage.pond.LowSpotSearch;
 import lanewright.drainage.pond.LowSpots;
 import lanewright.drainage.pond.Mesh;
 import lanewright.drainage.pond.PlacedPipe;
+import lanewright.lane.line.Place;
 import lanewright.lane.section.Section;
 import lanewright.lane.shape.Ditch;
 import lanewright.lane.shape.DitchRule;
@@ -65,8 +68,16 @@ final class Water {
     WaterReport report(Progress progress) {
         List<Section> sections = lane.sections();
         var corridor = new Corridor(lane.line(), sections);
-        LowSpots before = LowSpots.of(ground, pipes, options.listed(), progress.part(0, 0.2));
-        LowSpots after = LowSpots.of(finished, pipes, options.listed(), progress.part(0.2, 0.4));
+        progress.report(0, "looking for low spots");
+        var searchBefore = new LowSpotSearch(ground, pipes);
+        LowSpots before = searchBefore.all(options.listed());
+        LowSpotSearch.Exits exits = searchBefore.exits();
+        LowSpots heldBefore = searchBefore.within(exits, options.listed());
+        progress.check();
+        progress.report(0.2, "looking for low spots");
+        var searchAfter = new LowSpotSearch(finished, pipes);
+        LowSpots after = searchAfter.all(options.listed());
+        LowSpots heldAfter = searchAfter.within(exits, options.listed());
         progress.check();
         double cell = cell(sections);
         Cells cells = Cells.over(ground, cell, MOST_CELLS);
@@ -75,14 +86,17 @@ final class Water {
         List<Inflow> inflows = Inflows.of(flowBefore, corridor, options.flowArea());
         var paths = flowBefore.paths(options.flowArea());
         progress.check();
-        List<Double> drainedAfter =
-                FlowGrid.of(finished, cells, after.pipes(), progress.part(0.6, 0.9))
-                        .drainedTo(after.listed());
+        FlowGrid flowAfter = FlowGrid.of(finished, cells, after.pipes(), progress.part(0.6, 0.9));
         progress.check();
         progress.report(0.9, "following water along the lane");
 
         var matching = new Pools(lane, corridor, before.listed(), after.listed());
-        List<Pool> pools = matching.finished(drainedAfter);
+        List<Pool> pools =
+                Pools.withHeld(
+                        matching.finished(flowAfter.drainedTo(after.listed())),
+                        new Pools(lane, corridor, heldBefore.listed(), heldAfter.listed()),
+                        flowAfter.drainedTo(heldAfter.listed()),
+                        spot -> crossesLane(flowBefore, corridor, spot));
         List<Pool> gone = matching.gone(drainedBefore);
 
         List<ExistingPipe> open =
@@ -94,7 +108,7 @@ final class Water {
                 Ditches.of(
                         sections,
                         lane.line(),
-                        (x, y) -> after.listed().stream().anyMatch(spot -> spot.covers(x, y)),
+                        (x, y) -> pools.stream().anyMatch(pool -> pool.spot().covers(x, y)),
                         open);
         List<CrossSlopes.CrossSlope> slopes = CrossSlopes.of(sections, lane.grades());
         List<EdgeHeights.EdgeHeight> edges = EdgeHeights.of(sections, ditches);
@@ -139,6 +153,20 @@ final class Water {
                 cells.size(),
                 findings,
                 WaterAssumptions.of(options, tables, cells.size(), cell));
+    }
+
+    /** Whether water on the ground as it is ran from the spot to the other side of the lane. */
+    private static boolean crossesLane(FlowGrid flow, Corridor corridor, LowSpot spot) {
+        Place deepest = corridor.place(spot.x(), spot.y());
+        int cell = flow.cells().at(spot.x(), spot.y());
+        while (deepest != null && cell >= 0) {
+            Place place = corridor.place(flow.cells().x(cell), flow.cells().y(cell));
+            if (place != null && Side.at(place.offset()) != Side.at(deepest.offset())) {
+                return true;
+            }
+            cell = flow.next(cell); // leaving is -1
+        }
+        return false;
     }
 
     private static List<Pool> asTheyAre(List<LowSpot> spots, List<Double> drained, Pools matching) {

@@ -26,6 +26,7 @@ final class Flood {
     static final int NONE = -1;
 
     private final Graph graph;
+    private final boolean[] outlets;
     private final double least;
     private final int[] parent;
     private final int[] following;
@@ -46,9 +47,10 @@ final class Flood {
      */
     record Pool(int low, int sill, double level, List<Integer> parts) {}
 
-    private Flood(Graph graph, double least) {
+    private Flood(Graph graph, boolean[] outlets, double least) {
         int n = graph.size();
         this.graph = graph;
+        this.outlets = outlets;
         this.least = least;
         parent = new int[n];
         following = new int[n];
@@ -61,13 +63,22 @@ final class Flood {
     }
 
     /**
-     * Floods {@code graph}.
+     * Floods {@code graph}, all its outlets open.
      *
      * @param least pools that are no deeper than this are not kept, m, zero or more
      */
     static Flood of(Graph graph, double least) {
-        var flood = new Flood(graph, least);
-        for (int place : HeightOrder.of(graph.heights())) {
+        return of(graph, HeightOrder.of(graph.heights()), graph.outlets(), least);
+    }
+
+    /**
+     * Floods {@code graph}, letting water out where {@code outlets} says.
+     *
+     * @param order places from the lowest to the highest
+     */
+    static Flood of(Graph graph, int[] order, boolean[] outlets, double least) {
+        var flood = new Flood(graph, outlets, least);
+        for (int place : order) {
             flood.wet(place);
         }
         return flood;
@@ -90,11 +101,6 @@ final class Flood {
         return spotOf[place];
     }
 
-    /** Whether the place is an outlet of the surface. */
-    boolean isOutlet(int place) {
-        return graph.isOutlet(place);
-    }
-
     /** Height to which water stands over the place once all low spots are full, m. */
     double level(int place) {
         int spot = spotOf[place];
@@ -105,7 +111,7 @@ final class Flood {
 
     private void wet(int place) {
         int met = 0;
-        boolean open = graph.isOutlet(place);
+        boolean open = outlets[place];
         for (int i = 0; i < graph.degree(place); i++) {
             int other = graph.next(place, i);
             if (parent[other] == NONE) {

@@ -50,6 +50,11 @@ final class Graph {
         return ends[starts[place] + i];
     }
 
+    /** Whether each place is an outlet; not a copy. */
+    boolean[] outlets() {
+        return outlets;
+    }
+
     /** The heights of all places; not a copy. */
     double[] heights() {
         return heights;

@@ -11,8 +11,8 @@ import java.util.List;
  * @param level height at which it spills, m
  * @param spillX local easting of the spill point, m
  * @param spillY local northing of the spill point, m
- * @param spillsAtRim whether the spill point lies at the rim of the survey or of a hole in it: what
- *     lies beyond is not known, so the pool is at least this deep
+ * @param atRim whether it spills at, or reaches over, the rim of the survey or of a hole in it:
+ *     what lies beyond is not known, so the pool is at least this large
  * @param spillPipe number of the existing pipe that it drains through, from zero, or -1
  * @param area area of the water, m²
  * @param volume volume of the water, m³
@@ -26,7 +26,7 @@ public record LowSpot(
         double level,
         double spillX,
         double spillY,
-        boolean spillsAtRim,
+        boolean atRim,
         int spillPipe,
         double area,
         double volume,

@@ -33,7 +33,7 @@ class LowSpotsTest {
         assertEquals(54, spot.volume(), ROUNDING * 54);
         assertEquals(81, spot.area(), ROUNDING * 81);
         assertEquals(2, spot.depth());
-        assertTrue(spot.spillsAtRim());
+        assertTrue(spot.atRim());
     }
 
     @Test

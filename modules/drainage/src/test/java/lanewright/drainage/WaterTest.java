@@ -1,0 +1,247 @@
+package lanewright.drainage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.function.DoubleBinaryOperator;
+import java.util.stream.Stream;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.Side;
+import lanewright.drainage.along.Spacing;
+import lanewright.drainage.along.StraightLane;
+import lanewright.drainage.pond.ArrayMesh;
+import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.LowSpots;
+import lanewright.drainage.pond.PlacedPipe;
+import lanewright.lane.section.Section;
+import lanewright.lane.shape.Bed;
+import lanewright.lane.shape.CrossFall;
+import lanewright.lane.shape.Ditch;
+import lanewright.lane.shape.DitchRule;
+import lanewright.lane.shape.Layer;
+import lanewright.lane.shape.SideShape;
+import lanewright.lane.shape.TypicalSection;
+import lanewright.measure.Finding;
+import lanewright.measure.Progress;
+import lanewright.measure.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+/** The whole report, on land that can be drawn from the test. */
+class WaterTest {
+
+    private static final WaterTables TABLES =
+            new WaterTables(
+                    StraightLane.LIMITS,
+                    new Spacing(
+                            List.of(
+                                    new Spacing.Row(0.03, 120, 75, "s"),
+                                    new Spacing.Row(1, 50, 30, "s"))));
+
+    /** A valley that falls south (y down) and is lowest at x = 50. */
+    private static final DoubleBinaryOperator VALLEY = (x, y) -> 0.05 * Math.abs(x - 50) + 0.03 * y;
+
+    /** A level lane across it, on up to 2.2 m of fill. */
+    private static final StraightLane FILL = new StraightLane(100, VALLEY, s -> 2.2, 4, 0.04, 2, 0);
+
+    @Test
+    void aFillAcrossAHollowHoldsWaterBack() {
+        WaterReport report = report(FILL, List.of());
+        List<Pool> made = report.made();
+        assertEquals(1, made.size());
+        Pool pool = made.get(0);
+        assertEquals(Pool.Fate.NEW, pool.fate());
+        Pool.Beside beside = pool.beside();
+        assertNotNull(beside);
+        assertEquals(50, beside.station(), 0.6);
+        assertEquals(Side.LEFT, beside.side());
+        assertEquals(Pool.Zone.GROUND, beside.zone());
+        assertTrue(beside.inLimits());
+        // It spills over the lane, at its crown or, lower, round its end: 2.1 to 2.2 m.
+        assertEquals(2.15, pool.spot().level(), 0.06);
+        // Toe of the fill: 2.5 + 2 (2.1 − 0.03 y) = y, so y = 6.7 / 1.06 and 0.19 m high.
+        assertEquals(6.7 / 1.06 * 0.03, pool.spot().bottom(), 0.03);
+        CulvertLine culvert = pool.culvert();
+        assertNotNull(culvert);
+        // The other toe: 2.5 + 2 (2.1 + 0.03 o) = o, so o = 6.7 / 0.94.
+        double length = Math.hypot(6.7 / 1.06 + 6.7 / 0.94, 0.03 * (6.7 / 1.06 + 6.7 / 0.94));
+        assertEquals(length, culvert.length(), 0.1);
+        assertTrue(culvert.falls());
+        List<String> codes = codes(report);
+        assertTrue(codes.contains("lane-dams-water"), codes.toString());
+        assertTrue(codes.contains("lane-is-a-dam"), codes.toString());
+        assertTrue(pool.drained() > 0.8 * 100 * 40, "drained " + pool.drained());
+    }
+
+    @Test
+    void aPoolThatReachesTheSurveysRimIsSaidToBeLargerStill() {
+        Pool pool = report(FILL, List.of()).made().get(0);
+        // The valley's floor comes in over the rim at 1.2 m; the water stands a metre higher.
+        assertTrue(pool.spot().atRim());
+        assertTrue(pool.spot().area() > 1000, "area " + pool.spot().area());
+    }
+
+    @Test
+    void whatTheValleyBringsMeetsTheLane() {
+        WaterReport report = report(FILL, List.of());
+        assertEquals(1, report.inflows().size());
+        Inflow inflow = report.inflows().get(0);
+        assertEquals(50, inflow.station(), 1.5);
+        assertEquals(Side.LEFT, inflow.side());
+        assertTrue(inflow.isLeast(), "the survey ends upstream");
+        assertTrue(codes(report).contains("water-meets-lane"));
+    }
+
+    @Test
+    void anExistingPipeLetsItThrough() {
+        double toe = 6.7 / 1.06;
+        double foot = 6.7 / 0.94;
+        var pipe = new ExistingPipe("old", 50, toe + 0.1, 0.03 * toe, 50, -foot - 0.1, -0.3, 0.4);
+        WaterReport report = report(FILL, List.of(pipe));
+        assertEquals(PlacedPipe.State.OPEN, report.pipes().get(0).state());
+        assertEquals(List.of(), report.made());
+        assertTrue(!codes(report).contains("lane-dams-water"));
+        assertTrue(codes(report).contains("water-meets-lane"), "it comes all the same");
+    }
+
+    @Test
+    void aPipeUnderTheFillIsSaidToBeCovered() {
+        var pipe = new ExistingPipe("short", 50, 2, 0.05, 50, -2, -0.1, 0.3);
+        WaterReport report = report(FILL, List.of(pipe));
+        assertTrue(codes(report).contains("pipe-covered"));
+        assertEquals(1, report.made().size());
+    }
+
+    @Test
+    void aFilledHollowIsGone() {
+        DoubleBinaryOperator dish =
+                (x, y) -> Math.min(0.3, 0.1 * Math.hypot(x - 50, y)) + 0.001 * x;
+        var lane = new StraightLane(100, dish, s -> 1.2, 8, 0.04, 2, 0);
+        WaterReport report = report(lane, List.of());
+        assertEquals(1, report.before().size());
+        assertEquals(1, report.gone().size());
+        assertEquals(Pool.Fate.GONE, report.gone().get(0).fate());
+    }
+
+    @Test
+    void aHollowFarFromTheLaneIsAsBefore() {
+        DoubleBinaryOperator far =
+                (x, y) -> 0.05 * y + Math.min(0, 0.2 * Math.hypot(x - 50, y - 30) - 1);
+        var lane = new StraightLane(100, far, s -> 0.5, 4, 0.04, 2, 0);
+        WaterReport report = report(lane, List.of());
+        Pool pool =
+                report.after().stream().filter(p -> p.spot().y() > 20).findFirst().orElseThrow();
+        assertEquals(Pool.Fate.AS_BEFORE, pool.fate());
+        assertNull(pool.culvert());
+        assertEquals(pool.volumeBefore(), pool.spot().volume(), 1e-9);
+    }
+
+    @Test
+    void aHollowRaisedByTheLaneIsDeeper() {
+        // A dish half a metre deep in the valley's floor, upstream of the lane.
+        DoubleBinaryOperator dished =
+                (x, y) ->
+                        VALLEY.applyAsDouble(x, y)
+                                - Math.max(0, 0.8 - 0.1 * Math.hypot(x - 50, y - 16));
+        var lane = new StraightLane(100, dished, s -> 2.2, 4, 0.04, 2, 0);
+        WaterReport report = report(lane, List.of());
+        Pool pool = report.made().get(0);
+        assertEquals(Pool.Fate.DEEPER, pool.fate());
+        assertTrue(pool.volumeBefore() > 1);
+        assertTrue(pool.spot().volume() > 10 * pool.volumeBefore());
+    }
+
+    @Test
+    void theRoadsDitchIsFound() {
+        DoubleBinaryOperator road = (x, y) -> 0.02 * x - Math.max(0, 0.5 - 0.4 * Math.abs(x - 4));
+        var lane = new StraightLane(100, road, s -> 0.3 + 0.02 * s, 4, 0.04, 2, 0);
+        WaterReport report = report(lane, List.of());
+        RoadEnd.RoadDitch ditch = report.roadEnd().ditch();
+        assertNotNull(ditch);
+        assertEquals(4, ditch.station(), 0.3);
+        assertTrue(codes(report).contains("road-ditch"));
+        assertEquals(100, report.roadEnd().fallingToRoad());
+        assertTrue(codes(report).contains("lane-falls-to-road"));
+        var pipe = new ExistingPipe("drive pipe", 4, 6, -0.4, 4, -6, -0.5, 0.4);
+        assertTrue(codes(report(lane, List.of(pipe))).contains("road-ditch-piped"));
+    }
+
+    @Test
+    void aRoadWithoutADitchIsAskedAbout() {
+        WaterReport report = report(FILL, List.of());
+        assertNull(report.roadEnd().ditch());
+        assertTrue(codes(report).contains("road-ditch-not-found"));
+        assertEquals(0, report.roadEnd().fallingToRoad());
+    }
+
+    @Test
+    void everyFindingCanBeSaidInBothUnits() {
+        DoubleBinaryOperator rough = (x, y) -> 0.4 * Math.sin(x / 7) * Math.cos(y / 9) + 0.02 * x;
+        var lane = new StraightLane(100, rough, s -> 0.01 * s, 4, 0.02, 2, 0.3);
+        List<Finding> findings = report(lane, List.of()).findings();
+        assertTrue(findings.size() > 4, "found " + findings.size());
+        for (Finding finding : findings) {
+            for (UnitSystem units : UnitSystem.values()) {
+                String words = finding.says().in(units) + finding.remedy().in(units);
+                assertTrue(!words.contains("{}") && !words.contains("NaN"), words);
+            }
+            assertEquals(Finding.Topic.WATER, finding.topic());
+        }
+    }
+
+    @Test
+    void theReportIsTheSameEveryTime() {
+        assertEquals(report(FILL, List.of()), report(FILL, List.of()));
+    }
+
+    private static WaterReport report(StraightLane line, List<ExistingPipe> pipes) {
+        // Land 40 m either side of the lane and 12 m past its ends, in half-metre cells.
+        ArrayMesh ground = ArrayMesh.sheet(-12, -40, 248, 160, 0.5, line.ground());
+        ArrayMesh finished = ArrayMesh.sheet(-12, -40, 248, 160, 0.5, line::finished);
+        List<Section> sections = line.sections(5);
+        var side =
+                new SideShape(
+                        0.5,
+                        line.foreslope(),
+                        line.ditch() > 0
+                                ? new Ditch(DitchRule.WHERE_BELOW_GROUND, line.ditch(), 0)
+                                : Ditch.NONE,
+                        2,
+                        2);
+        var typical =
+                new TypicalSection(
+                        line.width(),
+                        CrossFall.CROWN,
+                        line.crown(),
+                        Bed.ON_TOP,
+                        List.of(new Layer("base", 0.2, 1)),
+                        Double.NaN,
+                        side,
+                        side,
+                        true,
+                        0,
+                        false);
+        var lane = new Lane(line, sections, line::grade, List.of(), s -> typical);
+        return new Water(
+                        lane,
+                        ground,
+                        finished,
+                        (x, y) ->
+                                x < -12 || x > 112 || Math.abs(y) > 40
+                                        ? Double.NaN
+                                        : line.ground().applyAsDouble(x, y),
+                        pipes,
+                        new WaterOptions(
+                                LowSpots.Threshold.USUAL, 500, WaterOptions.Soil.NOT_KNOWN),
+                        TABLES)
+                .report(Progress.NONE);
+    }
+
+    private static List<String> codes(WaterReport report) {
+        return Stream.concat(report.findings().stream(), Stream.<Finding>empty())
+                .map(Finding::code)
+                .toList();
+    }
+}
