@@ -37,8 +37,8 @@ final class Water {
 
     private static final double NARROWEST = 0.25;
 
-    /** No more cells than this: some 60 MB while they are worked on. Our choice. */
-    private static final int MOST_CELLS = 1_000_000;
+    /** No more cells than this: some 45 MB while they are worked on. Our choice. */
+    private static final int MOST_CELLS = 750_000;
 
     private final Lane lane;
     private final Mesh ground;

@@ -84,6 +84,16 @@ class WaterTest {
     }
 
     @Test
+    void aStripBetweenTheLaneAndALowerRimIsNoDam() {
+        // A side-hill that falls south; the fill's lower foot comes near the survey's rim.
+        DoubleBinaryOperator hill = (x, y) -> 0.1 * y + 0.01 * x;
+        var lane = new StraightLane(100, hill, s -> 1.5 + 0.01 * s, 4, 0.04, 6, 0);
+        for (Pool pool : report(lane, List.of()).made()) {
+            assertTrue(pool.spot().y() > 0, "below the lane: " + pool.spot());
+        }
+    }
+
+    @Test
     void whatTheValleyBringsMeetsTheLane() {
         WaterReport report = report(FILL, List.of());
         assertEquals(1, report.inflows().size());

@@ -36,9 +36,15 @@ final class Measuring {
 
     LowSpots found() {
         var wet = new WetPart();
+        int[] wetTriangles = new int[1024];
+        int wetCount = 0;
         for (int t = 0; t < mesh.triangleCount(); t++) {
             int spot = spotIn(t);
             if (spot != Flood.NONE) {
+                if (wetCount == wetTriangles.length) {
+                    wetTriangles = Arrays.copyOf(wetTriangles, 2 * wetCount);
+                }
+                wetTriangles[wetCount++] = t;
                 wet.of(mesh, t, flood.pools().get(spot).level());
                 area[spot] += wet.area();
                 volume[spot] += wet.volume();
@@ -63,12 +69,10 @@ final class Measuring {
                 smallVolume += volume[spot];
             }
         }
-        if (!chosen.isEmpty()) {
-            for (int t = 0; t < mesh.triangleCount(); t++) {
-                int spot = spotIn(t);
-                if (spot != Flood.NONE && place[spot] != Flood.NONE) {
-                    outlines.get(place[spot]).add(t);
-                }
+        for (int w = 0; w < wetCount; w++) {
+            int spot = spotIn(wetTriangles[w]);
+            if (place[spot] != Flood.NONE) {
+                outlines.get(place[spot]).add(wetTriangles[w]);
             }
         }
         List<LowSpot> listed = new ArrayList<>();

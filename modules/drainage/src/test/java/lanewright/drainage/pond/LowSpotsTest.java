@@ -269,6 +269,71 @@ class LowSpotsTest {
         assertEquals(2, found.listed().get(0).level());
     }
 
+    @Test
+    void aValleyLeavesTheSurveyWhereItRunsOut() {
+        ArrayMesh valley =
+                ArrayMesh.sheet(-20, 0, 40, 40, 1, (x, y) -> 0.1 * Math.abs(x) + 0.03 * y);
+        LowSpotSearch.Exits exits = new LowSpotSearch(valley, List.of()).exits();
+        assertEquals(List.of(new LowSpotSearch.Exit(0, 0)), exits.at());
+    }
+
+    @Test
+    void roughnessOfTheRimMakesNoExit() {
+        var random = new SplittableRandom(5);
+        double[] noise = random.doubles(41 * 41).map(r -> 0.05 * r).toArray();
+        ArrayMesh slope =
+                ArrayMesh.sheet(
+                        0, 0, 40, 40, 1, (x, y) -> 0.03 * y + 0.01 * x + noise[(int) (y * 41 + x)]);
+        LowSpotSearch.Exits exits = new LowSpotSearch(slope, List.of()).exits();
+        assertEquals(1, exits.at().size());
+        assertTrue(exits.at().get(0).x() < 5 && exits.at().get(0).y() < 3);
+    }
+
+    @Test
+    void aDammedValleyIsFullToItsDamWhereTheRimIsClosed() {
+        // A valley that falls to y = 0, and a dam 3 m high across it at y = 10.
+        ArrayMesh before =
+                ArrayMesh.sheet(-40, 0, 80, 40, 1, (x, y) -> 0.1 * Math.abs(x) + 0.03 * y);
+        ArrayMesh after =
+                ArrayMesh.sheet(
+                        -40,
+                        0,
+                        80,
+                        40,
+                        1,
+                        (x, y) ->
+                                y == 10
+                                        ? Math.max(3, 0.1 * Math.abs(x) + 0.03 * y)
+                                        : 0.1 * Math.abs(x) + 0.03 * y);
+        LowSpot open = all(after).listed().get(0);
+        assertEquals(1.2, open.level(), 1e-12);
+        assertTrue(open.atRim());
+        LowSpotSearch.Exits exits = new LowSpotSearch(before, List.of()).exits();
+        LowSpotSearch search = new LowSpotSearch(after, List.of());
+        List<LowSpot> held = search.within(exits, LowSpots.Threshold.USUAL).listed();
+        assertEquals(1, held.size());
+        assertEquals(3, held.get(0).level(), 1e-12);
+        assertTrue(held.get(0).atRim());
+        double enclosed = held.get(0).outline().stream().mapToDouble(Trace::signedArea).sum();
+        assertEquals(held.get(0).area(), enclosed, 1e-9 * enclosed);
+        assertEquals(
+                List.of(),
+                new LowSpotSearch(before, List.of())
+                        .within(exits, LowSpots.Threshold.USUAL)
+                        .listed());
+    }
+
+    @RepeatedTest(20)
+    void theOutlineEnclosesTheAreaAlongTheRimToo(RepetitionInfo run) {
+        int seed = run.getCurrentRepetition();
+        ArrayMesh ground = rough(seed);
+        LowSpotSearch search = new LowSpotSearch(ground, List.of());
+        for (LowSpot spot : search.within(search.exits(), new LowSpots.Threshold(0, 0)).listed()) {
+            double enclosed = spot.outline().stream().mapToDouble(Trace::signedArea).sum();
+            assertEquals(spot.area(), enclosed, 1e-9 * spot.area(), "seed " + seed);
+        }
+    }
+
     private static ArrayMesh rough(int seed) {
         var random = new SplittableRandom(seed);
         double[][] points = new double[120][];
