@@ -54,7 +54,8 @@ final class Breaklines {
         boolean changed = !segments.isEmpty();
         for (int round = 0; changed && round < ROUNDS; round++) {
             points.index();
-            changed = throughNearPoints() | atCrossings();
+            boolean moved = throughNearPoints();
+            changed = atCrossings() || moved;
         }
         int[] pairs = new int[2 * segments.size()];
         int at = 0;

@@ -139,7 +139,7 @@ final class Facets {
         for (int k = 0; k < 3; k++) {
             int p = corner(t, Mesh.next(k));
             int q = corner(t, Mesh.last(k));
-            if (p == a && q == b || p == b && q == a) {
+            if ((p == a && q == b) || (p == b && q == a)) {
                 return k;
             }
         }

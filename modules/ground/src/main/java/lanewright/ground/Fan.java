@@ -27,7 +27,8 @@ final class Fan {
         if (!backward) {
             at = step(at, false);
             if (at == begin) {
-                return at = Mesh.NONE;
+                at = Mesh.NONE;
+                return at;
             }
             if (at != Mesh.NONE) {
                 return at;

@@ -56,7 +56,17 @@ final class GroundBuilder {
     }
 
     /** One triangulation of the points that are left after merging. */
-    private record Attempt(Triangulation made, int[] segments, int[] survivors) {}
+    private static final class Attempt {
+        private final Triangulation made;
+        private final int[] segments;
+        private final int[] survivors;
+
+        Attempt(Triangulation made, int[] segments, int[] survivors) {
+            this.made = made;
+            this.segments = segments;
+            this.survivors = survivors;
+        }
+    }
 
     private @Nullable Attempt attempt(double[] x, double[] y, double[] z, int[] merged) {
         int[] survivors = SamePoints.survivors(merged);

@@ -181,7 +181,7 @@ public final class LineCutter {
 
     private boolean isLeft(int v) {
         double side = side(v);
-        return side > 0 || side == 0 && tieIsLeft;
+        return side > 0 || (side == 0 && tieIsLeft);
     }
 
     /** True if a side of this void lies exactly on the line and has ground behind it. */

@@ -1,5 +1,6 @@
 package lanewright.survey;
 
+import java.util.Objects;
 import java.util.OptionalInt;
 import lanewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
@@ -152,10 +153,7 @@ public final class Frame {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Frame frame
-                && (projection == null
-                        ? frame.projection == null
-                        : projection.equals(frame.projection));
+        return other instanceof Frame frame && Objects.equals(projection, frame.projection);
     }
 
     @Override

@@ -32,7 +32,7 @@ public record Probe(
     }
 
     private static void check(String name, String what, double depth, boolean atLeast) {
-        if (depth < 0 || Double.isInfinite(depth) || Double.isNaN(depth) && atLeast) {
+        if (depth < 0 || Double.isInfinite(depth) || (Double.isNaN(depth) && atLeast)) {
             throw new IllegalArgumentException(
                     "probe " + name + " has " + what + " depth " + depth);
         }
