@@ -43,10 +43,38 @@ public record TypicalSection(
             throw new IllegalArgumentException(
                     "cross slope must be within 25 %, was " + crossSlope);
         }
+        if (!(Double.isNaN(subgradeFall) || Math.abs(subgradeFall) <= 0.25)) {
+            throw new IllegalArgumentException(
+                    "subgrade fall must be within 25 %, was " + subgradeFall);
+        }
         if (!(topsoilBack >= 0 && topsoilBack <= 2)) {
             throw new IllegalArgumentException(
                     "topsoil put back must be 0 to 2 m, was " + topsoilBack);
         }
+    }
+
+    /** Outward fall of the travelled way on the left, rise over run. */
+    public double leftFall() {
+        return fall == CrossFall.SHED_RIGHT ? -crossSlope : crossSlope;
+    }
+
+    /** Outward fall of the travelled way on the right, rise over run. */
+    public double rightFall() {
+        return fall == CrossFall.SHED_LEFT ? -crossSlope : crossSlope;
+    }
+
+    /** Outward fall of the subgrade under the stone on the left, rise over run. */
+    public double leftUnder() {
+        return Double.isNaN(subgradeFall)
+                ? leftFall()
+                : fall == CrossFall.SHED_RIGHT ? -subgradeFall : subgradeFall;
+    }
+
+    /** Outward fall of the subgrade under the stone on the right, rise over run. */
+    public double rightUnder() {
+        return Double.isNaN(subgradeFall)
+                ? rightFall()
+                : fall == CrossFall.SHED_LEFT ? -subgradeFall : subgradeFall;
     }
 
     /** Compacted thickness of all stone at the alignment, m. */
