@@ -70,7 +70,7 @@ public record Style(
             case STRIPPED_LINE -> line(0xA86F00, 0.7, Dash.SHORT);
             case BEARING_LINE -> line(SOFT_INK, 0.8, Dash.DASH_DOT);
             case SUBGRADE -> line(INK, 0.8, Dash.MIDDLE);
-            case FINISHED -> line(INK, 1.9, Dash.NONE);
+            case FINISHED -> line(INK, 1.6, Dash.NONE);
             case DITCH_LEFT -> line(BLUE, 1.0, Dash.LONG);
             case DITCH_RIGHT -> line(BLUE, 1.0, Dash.DASH_DOT);
             case CUT -> area(0xF5E6EE, Pattern.HATCH, 0xB4578A, 0.5);

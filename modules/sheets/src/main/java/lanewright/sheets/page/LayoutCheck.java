@@ -151,6 +151,13 @@ public final class LayoutCheck {
             this.frame = frame;
         }
 
+        /** Keeps words off a box, on which something else is drawn. */
+        public void block(Box box) {
+            double[] x = {box.x(), box.right(), box.right(), box.x()};
+            double[] y = {box.y(), box.y(), box.bottom(), box.bottom()};
+            taken.add(new Placed("", x, y, box.y(), box.bottom()));
+        }
+
         /** Takes the words if there is room for them; says whether there was. */
         public boolean take(Mark.Words words) {
             Placed box = Placed.of(words);

@@ -1,0 +1,143 @@
+package lanewright.sheets.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.sheets.drawing.Role;
+
+/**
+ * What lies on a map, in the survey's local metres: x east, y north. Collected first and then drawn
+ * from the ground up, so that the order of collecting does not matter to the eye.
+ */
+public final class Land {
+
+    /** A line or area on the map; the coordinates are kept as given and must not be changed. */
+    record Feature(Role role, double[] x, double[] y, boolean closed, boolean filled) {}
+
+    /** Words about a place; those of low rank are left out first where there is no room. */
+    record Label(String words, double x, double y, Role role, boolean bold, int rank) {}
+
+    /** A contour with its height in words. */
+    record Contour(double[] x, double[] y, boolean heavy, String words) {}
+
+    /** A tick across the lane, with its station. */
+    record Station(double x, double y, double heading, double halfWidth, String words) {}
+
+    /** A warning triangle. */
+    record Look(double x, double y) {}
+
+    /** Height at a place, NaN where it is not known. */
+    @FunctionalInterface
+    public interface Heights {
+        /** Height at a local place, m. */
+        double at(double x, double y);
+    }
+
+    private final List<Feature> features = new ArrayList<>();
+    private final List<Label> labels = new ArrayList<>();
+    private final List<Contour> contours = new ArrayList<>();
+    private final List<Station> stations = new ArrayList<>();
+    private final List<Look> looks = new ArrayList<>();
+    private double left = Double.POSITIVE_INFINITY;
+    private double right = Double.NEGATIVE_INFINITY;
+    private double low = Double.POSITIVE_INFINITY;
+    private double high = Double.NEGATIVE_INFINITY;
+
+    /** A line that is drawn as far as the map reaches. */
+    public Land line(Role role, double[] x, double[] y) {
+        features.add(new Feature(role, x.clone(), y.clone(), false, false));
+        return this;
+    }
+
+    /** A closed line without filling. */
+    public Land ring(Role role, double[] x, double[] y) {
+        features.add(new Feature(role, x.clone(), y.clone(), true, false));
+        return this;
+    }
+
+    /** A filled area. */
+    public Land area(Role role, double[] x, double[] y) {
+        features.add(new Feature(role, x.clone(), y.clone(), true, true));
+        return this;
+    }
+
+    /** Makes the map reach at least to these places. */
+    public Land reach(double[] x, double[] y) {
+        for (int i = 0; i < x.length; i++) {
+            left = Math.min(left, x[i]);
+            right = Math.max(right, x[i]);
+            low = Math.min(low, y[i]);
+            high = Math.max(high, y[i]);
+        }
+        return this;
+    }
+
+    /** A contour; heavy ones carry their height. */
+    public Land contour(double[] x, double[] y, boolean heavy, String words) {
+        contours.add(new Contour(x.clone(), y.clone(), heavy, words));
+        return this;
+    }
+
+    /**
+     * A tick across the lane.
+     *
+     * @param heading of the lane there, radians counter-clockwise from east
+     * @param halfWidth half the length of the tick, m
+     */
+    public Land station(double x, double y, double heading, double halfWidth, String words) {
+        stations.add(new Station(x, y, heading, halfWidth, words));
+        return this;
+    }
+
+    /** Words about a place; rank zero is placed first and always. */
+    public Land label(String words, double x, double y, Role role, boolean bold, int rank) {
+        labels.add(new Label(words, x, y, role, bold, rank));
+        return this;
+    }
+
+    /** A warning triangle at a place. */
+    public Land look(double x, double y) {
+        looks.add(new Look(x, y));
+        return this;
+    }
+
+    List<Feature> features() {
+        return features;
+    }
+
+    List<Label> labels() {
+        return labels;
+    }
+
+    List<Contour> contours() {
+        return contours;
+    }
+
+    List<Station> stations() {
+        return stations;
+    }
+
+    List<Look> looks() {
+        return looks;
+    }
+
+    double left() {
+        return left;
+    }
+
+    double right() {
+        return right;
+    }
+
+    double low() {
+        return low;
+    }
+
+    double high() {
+        return high;
+    }
+
+    /** True if nothing was said of how far the map reaches. */
+    public boolean isEmpty() {
+        return !(left < right && low < high);
+    }
+}

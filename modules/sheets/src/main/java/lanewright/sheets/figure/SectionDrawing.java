@@ -1,0 +1,203 @@
+package lanewright.sheets.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.lane.section.Corner;
+import lanewright.lane.section.Section;
+import lanewright.lane.section.SectionLine;
+import lanewright.lane.section.SideResult;
+import lanewright.lane.shape.Bed;
+import lanewright.lane.shape.Layer;
+import lanewright.lane.shape.TypicalSection;
+import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Outline;
+import lanewright.sheets.drawing.Pen;
+import lanewright.sheets.drawing.Role;
+
+/**
+ * One cross-section, looking up-station: ground, topsoil, what is dug and built up, the stone layer
+ * by layer, the finished line. Without words, which the sheet puts where there is room.
+ */
+final class SectionDrawing {
+
+    private final Section section;
+    private final TypicalSection typical;
+    private final Scale scale;
+    private final Pen pen = new Pen();
+    private final double bottom;
+
+    private SectionDrawing(Section section, TypicalSection typical, Scale scale, Box box) {
+        this.section = section;
+        this.typical = typical;
+        this.scale = scale;
+        bottom = box.bottom();
+    }
+
+    /** Draws the section into {@code box} by {@code scale}. */
+    static void draw(Section section, TypicalSection typical, Scale scale, Pen pen, Box box) {
+        var drawing = new SectionDrawing(section, typical, scale, box);
+        drawing.draw();
+        pen.framed(box, drawing.pen);
+    }
+
+    private void draw() {
+        earth();
+        double left = limit(section.left(), Double.NEGATIVE_INFINITY);
+        double right = limit(section.right(), Double.POSITIVE_INFINITY);
+        hatch(Role.TOPSOIL, section.ground(), section.stripped(), left, right);
+        hatch(Role.CUT, section.stripped(), section.subgrade(), left, right);
+        hatch(Role.FILL, section.subgrade(), section.stripped(), left, right);
+        undercut();
+        double leftToe = section.left().stoneLow().offset();
+        double rightToe = section.right().stoneLow().offset();
+        hatch(Role.TOPSOIL_BACK, section.finished(), section.subgrade(), left, leftToe);
+        hatch(Role.TOPSOIL_BACK, section.finished(), section.subgrade(), rightToe, right);
+        stone();
+        line(Role.STRIPPED_LINE, section.stripped());
+        line(Role.GROUND_LINE, section.ground());
+        line(Role.SUBGRADE, section.subgrade());
+        line(Role.FINISHED, section.finished());
+    }
+
+    private static double limit(SideResult side, double otherwise) {
+        return side.catchPoint() == null ? otherwise : side.limit();
+    }
+
+    private void earth() {
+        SectionLine ground = section.ground();
+        if (ground.size() < 2) {
+            return;
+        }
+        var ring = new Outline.Builder();
+        for (int i = 0; i < ground.size(); i++) {
+            ring.to(scale.x(ground.offset(i)), scale.y(ground.height(i)));
+        }
+        ring.to(scale.x(ground.offset(ground.size() - 1)), bottom);
+        ring.to(scale.x(ground.offset(0)), bottom);
+        pen.area(Role.EARTH, ring.closed());
+    }
+
+    private void hatch(Role role, SectionLine upper, SectionLine lower, double from, double to) {
+        List<Outline> rings =
+                Between.of(upper, lower, from, to).stream().map(scale::ring).toList();
+        if (!rings.isEmpty()) {
+            pen.area(role, rings.toArray(Outline[]::new));
+        }
+    }
+
+    private void undercut() {
+        SectionLine bearing = section.bearing();
+        if (bearing != null && section.areas().undercut().area() > 0) {
+            hatch(
+                    Role.UNDERCUT,
+                    section.subgrade(),
+                    bearing,
+                    section.left().hinge().offset(),
+                    section.right().hinge().offset());
+            line(Role.BEARING_LINE, bearing);
+        }
+    }
+
+    private void line(Role role, SectionLine line) {
+        if (line.size() > 1) {
+            var path = new Outline.Builder();
+            for (int i = 0; i < line.size(); i++) {
+                path.to(scale.x(line.offset(i)), scale.y(line.height(i)));
+            }
+            pen.line(role, path.open());
+        }
+    }
+
+    /** The stone from the top down: each layer between its own two planes. */
+    private void stone() {
+        List<Layer> layers = typical.layers();
+        double depth = 0;
+        double out = 0;
+        for (int i = 0; i < layers.size(); i++) {
+            Layer layer = layers.get(i);
+            double foot = depth + layer.thickness();
+            double wider =
+                    out + (typical.bed() == Bed.ON_TOP ? layer.thickness() * layer.edgeSlope() : 0);
+            boolean lowest = i == layers.size() - 1;
+            var ring = new Outline.Builder();
+            corner(ring, section.left(), out, depth);
+            ring.to(scale.x(0), scale.y(section.profileHeight() - depth));
+            corner(ring, section.right(), out, depth);
+            if (lowest) {
+                under(ring);
+            } else {
+                corner(ring, section.right(), wider, foot);
+                ring.to(scale.x(0), scale.y(section.profileHeight() - foot));
+                corner(ring, section.left(), wider, foot);
+            }
+            pen.area(role(i, layers.size()), ring.closed());
+            depth = foot;
+            out = wider;
+        }
+    }
+
+    /** A point {@code out} m beyond the edge of the travelled way, {@code depth} m under its plane. */
+    private void corner(Outline.Builder ring, SideResult side, double out, double depth) {
+        Corner edge = side.edge();
+        double slope = (edge.height() - section.profileHeight()) / edge.offset();
+        double offset = edge.offset() + Math.signum(edge.offset()) * out;
+        ring.to(
+                scale.x(offset),
+                scale.y(section.profileHeight() + slope * offset - depth));
+    }
+
+    /** The underside of the lowest layer, from right to left along the subgrade. */
+    private void under(Outline.Builder ring) {
+        double from = section.left().stoneLow().offset();
+        double to = section.right().stoneLow().offset();
+        SectionLine subgrade = section.subgrade();
+        ring.to(scale.x(to), scale.y(section.right().stoneLow().height()));
+        for (int i = subgrade.size() - 1; i >= 0; i--) {
+            if (subgrade.offset(i) > from && subgrade.offset(i) < to) {
+                ring.to(scale.x(subgrade.offset(i)), scale.y(subgrade.height(i)));
+            }
+        }
+        ring.to(scale.x(from), scale.y(section.left().stoneLow().height()));
+    }
+
+    /** Finest at the top, coarsest at the bottom. */
+    static Role role(int layer, int of) {
+        if (layer == of - 1) {
+            return Role.STONE_COARSE;
+        }
+        return layer == 0 ? Role.STONE_FINE : Role.STONE_MIDDLE;
+    }
+
+    /** Lowest and highest height that the drawing must show, and its outermost offsets, m. */
+    record Extent(double left, double right, double low, double high) {
+
+        static Extent of(Section section, double beside) {
+            double left = outer(section.left()) - beside;
+            double right = outer(section.right()) + beside;
+            var heights = new ArrayList<Double>();
+            for (SectionLine line :
+                    List.of(section.ground(), section.subgrade(), section.finished())) {
+                for (int i = 0; i < line.size(); i++) {
+                    if (line.offset(i) >= left && line.offset(i) <= right) {
+                        heights.add(line.height(i));
+                    }
+                }
+            }
+            heights.add(section.profileHeight());
+            double low = heights.stream().mapToDouble(Double::doubleValue).min().orElse(0);
+            double high = heights.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+            return new Extent(left, right, low, high);
+        }
+
+        private static double outer(SideResult side) {
+            Corner end = side.catchPoint();
+            if (end == null) {
+                end = side.ditchOuter() == null ? side.hinge() : side.ditchOuter();
+            }
+            double limit = side.limit();
+            return Math.abs(limit) > Math.abs(end.offset()) && side.catchPoint() != null
+                    ? limit
+                    : end.offset();
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package lanewright.sheets.folder;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import lanewright.measure.Kind;
+import lanewright.measure.Listing;
+import lanewright.measure.Quantity;
+import lanewright.measure.UnitSystem;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+class CsvTableTest {
+
+    private static final Listing LISTING =
+            new Listing(
+                    "t",
+                    "T",
+                    List.of(
+                            Listing.Column.of("Station", Kind.STATION),
+                            Listing.Column.of("Volume", Kind.VOLUME),
+                            Listing.Column.words("Note")),
+                    List.of(
+                            List.of(
+                                    Listing.cell(Quantity.station(381)),
+                                    Listing.cell(Quantity.volume(1234.4)),
+                                    Listing.cell("a, \"b\"\nc")),
+                            List.of(
+                                    Listing.BLANK,
+                                    Listing.cell(Quantity.volume(Double.NaN)),
+                                    Listing.cell("=1+1"))),
+                    0);
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Comma-separated tables | RFC 4180 (2005), section 2: CRLF, quotes doubled inside"
+                    + " quotes | from memory")
+    void cellsAreQuotedAndLinesEndAsTheStandardSays() {
+        assertEquals(
+                "Station,Volume (m³),Note\r\n"
+                        + "0+381.0,1234,\"a, \"\"b\"\"\nc\"\r\n"
+                        + ",,'=1+1\r\n",
+                CsvTable.of(LISTING, UnitSystem.METRIC));
+    }
+
+    @Test
+    void theUnitStandsInTheHead() {
+        assertEquals(
+                "Station,Volume (yd³),Note",
+                CsvTable.of(LISTING, UnitSystem.US).lines().findFirst().orElse(""));
+    }
+}
