@@ -18,8 +18,8 @@ import lanewright.lane.shape.SideShape;
 import lanewright.lane.shape.TypicalSection;
 
 /**
- * A lane with sections drawn by simple rules on smooth invented ground, good enough to be looked at:
- * the areas in it are plausible and not exact.
+ * A lane with sections drawn by simple rules on smooth invented ground, good enough to be looked
+ * at: the areas in it are plausible and not exact.
  */
 public final class ToyLane {
 

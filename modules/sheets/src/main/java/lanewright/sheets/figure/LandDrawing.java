@@ -223,9 +223,23 @@ public final class LandDrawing {
             double x = x(label.x());
             double y = y(label.y());
             double[][] tries = {
-                {0, 3}, {half, -6}, {-half, -6}, {half, 12}, {-half, 12}, {0, 16}, {0, -12},
-                {half + 12, 3}, {-half - 12, 3}, {0, 28}, {0, -26}, {half + 24, -20},
-                {-half - 24, 24}, {half + 24, 28}, {-half - 24, -20}, {0, 46}, {0, -44}
+                {0, 3},
+                {half, -6},
+                {-half, -6},
+                {half, 12},
+                {-half, 12},
+                {0, 16},
+                {0, -12},
+                {half + 12, 3},
+                {-half - 12, 3},
+                {0, 28},
+                {0, -26},
+                {half + 24, -20},
+                {-half - 24, 24},
+                {half + 24, 28},
+                {-half - 24, -20},
+                {0, 46},
+                {0, -44}
             };
             for (double[] by : tries) {
                 if (word(pen, label.role(), label.words(), x + by[0], y + by[1], label.bold(), 0)) {

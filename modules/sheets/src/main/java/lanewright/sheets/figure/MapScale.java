@@ -43,7 +43,10 @@ public record MapScale(double points, String words, double bar, String barWords)
             }
             double points = POINTS_PER_INCH / feet / FOOT;
             return new MapScale(
-                    points, "1 in = " + Words.fixed(feet, 0) + " ft", 2 * feet * FOOT, Words.fixed(2.0 * feet, 0) + " ft");
+                    points,
+                    "1 in = " + Words.fixed(feet, 0) + " ft",
+                    2 * feet * FOOT,
+                    Words.fixed(2.0 * feet, 0) + " ft");
         }
         int one = ONE_TO[ONE_TO.length - 1];
         for (int i = ONE_TO.length - 1; i >= 0; i--) {

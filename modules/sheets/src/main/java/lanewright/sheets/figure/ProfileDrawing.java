@@ -101,7 +101,10 @@ public final class ProfileDrawing {
                     high = Math.max(high, z);
                 }
             }
-            for (double z : new double[] {LEFT_DITCH.applyAsDouble(section), RIGHT_DITCH.applyAsDouble(section)}) {
+            for (double z :
+                    new double[] {
+                        LEFT_DITCH.applyAsDouble(section), RIGHT_DITCH.applyAsDouble(section)
+                    }) {
                 low = Double.isFinite(z) ? Math.min(low, z) : low;
             }
         }
@@ -133,12 +136,7 @@ public final class ProfileDrawing {
         double across = (box.width() - LEFT - 10) / (to - from);
         double up = across * stretch(box.width(), box.height());
         double[] range = range();
-        Box plot =
-                new Box(
-                        box.x() + LEFT,
-                        box.y(),
-                        (to - from) * across,
-                        box.height() - FIGURES);
+        Box plot = new Box(box.x() + LEFT, box.y(), (to - from) * across, box.height() - FIGURES);
         double spare = plot.height() - (range[1] - range[0]) * up;
         Scale scale = Scale.in(plot, from, range[0] - spare / 2 / up, across, up);
         var room = new LayoutCheck.Room(plot.inset(1));
@@ -194,7 +192,15 @@ public final class ProfileDrawing {
             double subA = SUBGRADE.applyAsDouble(a);
             double subB = SUBGRADE.applyAsDouble(b);
             if (b.station() > a.station() && Double.isFinite(groundA + groundB + subA + subB)) {
-                piece(pen, scale, a.station(), b.station(), groundA - subA, groundB - subB, subA, subB);
+                piece(
+                        pen,
+                        scale,
+                        a.station(),
+                        b.station(),
+                        groundA - subA,
+                        groundB - subB,
+                        subA,
+                        subB);
             }
         }
     }
@@ -315,10 +321,11 @@ public final class ProfileDrawing {
         double at = Math.max(plot.x() + half, Math.min(plot.right() - half, x));
         for (double shift : new double[] {0, 32, -12, 44, -24, 56, -36, 68, -48, 80, -60}) {
             var mark =
-                    new Mark.Words(
-                            Role.TEXT, words, at, y + shift, NOTE, bold, Anchor.MIDDLE, 0);
+                    new Mark.Words(Role.TEXT, words, at, y + shift, NOTE, bold, Anchor.MIDDLE, 0);
             if (room.take(mark)) {
-                pen.fill(Role.PLATE, new Box(at - half, y + shift - NOTE * 0.8, 2 * half, NOTE * 1.06));
+                pen.fill(
+                        Role.PLATE,
+                        new Box(at - half, y + shift - NOTE * 0.8, 2 * half, NOTE * 1.06));
                 pen.add(mark);
                 return;
             }
@@ -342,8 +349,14 @@ public final class ProfileDrawing {
             if (section.station() < next - 1e-9) {
                 continue;
             }
-            double x = Math.max(plot.x() + 4, Math.min(plot.right() - 4, scale.x(section.station())));
-            pen.line(Role.TICK, scale.x(section.station()), plot.bottom(), scale.x(section.station()), plot.bottom() + 3);
+            double x =
+                    Math.max(plot.x() + 4, Math.min(plot.right() - 4, scale.x(section.station())));
+            pen.line(
+                    Role.TICK,
+                    scale.x(section.station()),
+                    plot.bottom(),
+                    scale.x(section.station()),
+                    plot.bottom() + 3);
             String down = shown(GROUND.applyAsDouble(section));
             String on = shown(FINISHED.applyAsDouble(section));
             double size = NOTE;

@@ -18,7 +18,9 @@ record Rule(double step, double unit) {
     /** A mark on the axis: where it stands, m, and what is written there. */
     record Tick(double at, String words) {}
 
-    /** The finest rule of 1, 2 or 5 times a power of ten whose marks stand {@code least} m apart. */
+    /**
+     * The finest rule of 1, 2 or 5 times a power of ten whose marks stand {@code least} m apart.
+     */
     static Rule of(UnitSystem units, double least) {
         double unit = units == UnitSystem.US ? FOOT : 1;
         double wanted = least / unit;

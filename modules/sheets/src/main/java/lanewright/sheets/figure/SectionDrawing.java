@@ -78,8 +78,7 @@ final class SectionDrawing {
     }
 
     private void hatch(Role role, SectionLine upper, SectionLine lower, double from, double to) {
-        List<Outline> rings =
-                Between.of(upper, lower, from, to).stream().map(scale::ring).toList();
+        List<Outline> rings = Between.of(upper, lower, from, to).stream().map(scale::ring).toList();
         if (!rings.isEmpty()) {
             pen.area(role, rings.toArray(Outline[]::new));
         }
@@ -136,14 +135,14 @@ final class SectionDrawing {
         }
     }
 
-    /** A point {@code out} m beyond the edge of the travelled way, {@code depth} m under its plane. */
+    /**
+     * A point {@code out} m beyond the edge of the travelled way, {@code depth} m under its plane.
+     */
     private void corner(Outline.Builder ring, SideResult side, double out, double depth) {
         Corner edge = side.edge();
         double slope = (edge.height() - section.profileHeight()) / edge.offset();
         double offset = edge.offset() + Math.signum(edge.offset()) * out;
-        ring.to(
-                scale.x(offset),
-                scale.y(section.profileHeight() + slope * offset - depth));
+        ring.to(scale.x(offset), scale.y(section.profileHeight() + slope * offset - depth));
     }
 
     /** The underside of the lowest layer, from right to left along the subgrade. */

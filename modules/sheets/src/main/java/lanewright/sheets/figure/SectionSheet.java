@@ -65,13 +65,7 @@ public final class SectionSheet {
     }
 
     private Sheet sheet(String answer) {
-        var flow =
-                new Flow(
-                        Paper.of(units),
-                        units,
-                        "Cross-sections",
-                        "How is it shaped?",
-                        answer);
+        var flow = new Flow(Paper.of(units), units, "Cross-sections", "How is it shaped?", answer);
         double wide = (flow.width() - GAP) / 2;
         fit(wide);
         flow.note(
@@ -144,8 +138,7 @@ public final class SectionSheet {
                 base + Type.NOTE * Type.LEAD,
                 Type.NOTE,
                 Anchor.START);
-        var frame =
-                new Box(box.x(), box.y() + HEAD, box.width(), box.height() - HEAD - FOOT);
+        var frame = new Box(box.x(), box.y() + HEAD, box.width(), box.height() - HEAD - FOOT);
         var extent = SectionDrawing.Extent.of(section, BESIDE);
         double up = across * stretch;
         double spare = frame.height() / up - (extent.high() - extent.low());

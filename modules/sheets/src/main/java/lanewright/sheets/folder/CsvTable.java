@@ -10,8 +10,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
- * A listing as comma-separated text (RFC 4180: CRLF line ends, quotes where needed). The unit stands
- * in the head, so the cells of a column are bare numbers, without commas between thousands.
+ * A listing as comma-separated text (RFC 4180: CRLF line ends, quotes where needed). The unit
+ * stands in the head, so the cells of a column are bare numbers, without commas between thousands.
  */
 public final class CsvTable {
 
@@ -51,7 +51,10 @@ public final class CsvTable {
                             && !Double.isFinite(cell.quantities().get(0).value());
             return unknown ? "" : shown.replace(",", "");
         }
-        boolean formula = !shown.isEmpty() && FORMULA_STARTS.indexOf(shown.charAt(0)) >= 0;
+        boolean formula =
+                !cell.pattern().startsWith("{}")
+                        && !shown.isEmpty()
+                        && FORMULA_STARTS.indexOf(shown.charAt(0)) >= 0;
         return formula ? "'" + shown : shown;
     }
 }

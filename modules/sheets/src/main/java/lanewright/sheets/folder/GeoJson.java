@@ -14,9 +14,9 @@ import lanewright.survey.SurveyException;
 
 /**
  * Map layers as GeoJSON. With a reference system the places are longitude and latitude (RFC 7946,
- * longitude first, seven decimals: about a centimetre). Without one they are the survey's own metres,
- * and the member {@code frame} says so: GeoJSON of the older kind, for programs that take it as it
- * stands.
+ * longitude first; nine decimals, a tenth of a millimetre, since stakes are among them). Without
+ * one they are the survey's own metres, and the member {@code frame} says so: GeoJSON of the older
+ * kind, for programs that take it as it stands.
  */
 public final class GeoJson {
 
@@ -56,13 +56,15 @@ public final class GeoJson {
         /** A place. */
         public static Feature point(double x, double y, Map<String, Object> properties) {
             return new Feature(
-                    Shape.POINT, List.of(new double[][] {{x}, {y}}), properties);
+                    Shape.POINT, List.<double[][]>of(new double[][] {{x}, {y}}), properties);
         }
 
         /** A line through local places. */
         public static Feature line(double[] x, double[] y, Map<String, Object> properties) {
             return new Feature(
-                    Shape.LINE, List.of(new double[][] {x.clone(), y.clone()}), properties);
+                    Shape.LINE,
+                    List.<double[][]>of(new double[][] {x.clone(), y.clone()}),
+                    properties);
         }
     }
 

@@ -1,6 +1,6 @@
 /**
- * The files of a plan: tables, map layers and the folder that holds them all. Knows file formats and
- * how to write a folder whole or not at all.
+ * The files of a plan: tables, map layers and the folder that holds them all. Knows file formats
+ * and how to write a folder whole or not at all.
  */
 @NullMarked
 package lanewright.sheets.folder;

@@ -41,7 +41,7 @@ class CsvTableTest {
         assertEquals(
                 "Station,Volume (m³),Note\r\n"
                         + "0+381.0,1234,\"a, \"\"b\"\"\nc\"\r\n"
-                        + ",,'=1+1\r\n",
+                        + "\"\",,'=1+1\r\n",
                 CsvTable.of(LISTING, UnitSystem.METRIC));
     }
 
