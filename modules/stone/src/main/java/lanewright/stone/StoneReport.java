@@ -1,0 +1,123 @@
+package lanewright.stone;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.measure.Assumption;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Level;
+import lanewright.measure.Finding.Topic;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.measure.Where;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How much stone, in what layers, how many loads, and what runs out first.
+ *
+ * @param layers in the order of laying, lowest first
+ * @param orderMass of all layers, kg
+ * @param loadCount of all layers
+ * @param cost of all layers in the owner's money, or NaN if any layer that is needed has no price
+ * @param findings what deserves a look
+ * @param assumptions densities, ratios and losses used
+ */
+public record StoneReport(
+        List<LayerStone> layers,
+        double orderMass,
+        int loadCount,
+        double cost,
+        List<Finding> findings,
+        List<Assumption> assumptions) {
+
+    /** Copies the lists. */
+    public StoneReport {
+        layers = List.copyOf(layers);
+        findings = List.copyOf(findings);
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /**
+     * The report on layers that were worked out one by one.
+     *
+     * @param layers in the order of laying, lowest first
+     */
+    public static StoneReport of(List<LayerStone> layers) {
+        double order = 0;
+        int loads = 0;
+        double cost = 0;
+        List<Finding> findings = new ArrayList<>();
+        List<Assumption> assumptions = new ArrayList<>();
+        for (LayerStone layer : layers) {
+            order += layer.orderMass();
+            loads += layer.loadCount();
+            if (layer.loadCount() > 0) {
+                cost += layer.cost();
+            }
+            assume(layer.supply(), assumptions);
+            look(layer, findings);
+        }
+        return new StoneReport(layers, order, loads, cost, findings, assumptions);
+    }
+
+    /**
+     * The layer that falls short first in the order of laying.
+     *
+     * @return null if nothing is short or the owner did not say what is in hand
+     */
+    public @Nullable LayerStone firstShort() {
+        for (LayerStone layer : layers) {
+            LayerStone.Reach reach = layer.reach();
+            if (reach != null && reach.shortBy() > 0) {
+                return layer;
+            }
+        }
+        return null;
+    }
+
+    private static void look(LayerStone layer, List<Finding> findings) {
+        Supply supply = layer.supply();
+        LayerStone.Reach reach = layer.reach();
+        if (reach != null && reach.shortBy() > 0) {
+            findings.add(
+                    new Finding(
+                            "stone-short",
+                            Level.LOOK,
+                            Topic.STONE,
+                            Where.station(reach.station()),
+                            Saying.of(
+                                    "The " + supply.role() + " stone in hand, {}, runs out at {}",
+                                    Quantity.mass(reach.mass()),
+                                    Quantity.station(reach.station())),
+                            Quantity.mass(reach.mass()),
+                            Quantity.mass(layer.orderMass()),
+                            "your plan",
+                            Saying.of(
+                                    "Order {} more in {} loads, or stop the lane there",
+                                    Quantity.mass(reach.shortBy()),
+                                    Quantity.count(reach.loadsShort()))));
+        }
+        if (Double.isNaN(supply.price()) && layer.loadCount() > 0) {
+            findings.add(
+                    Finding.of(
+                            "stone-no-price",
+                            Level.NOTE,
+                            Topic.STONE,
+                            Where.ANYWHERE,
+                            Saying.plain(
+                                    "No price for the " + supply.role() + " stone, so no money"),
+                            Saying.plain(
+                                    "Ask your quarry for a delivered price and write it in the plan")));
+        }
+    }
+
+    private static void assume(Supply supply, List<Assumption> assumptions) {
+        assumptions.add(supply.densityFrom());
+        assumptions.add(supply.looseFrom());
+        assumptions.add(
+                new Assumption(
+                        "loss of " + supply.role() + " stone",
+                        Saying.of("{}", Quantity.share(supply.loss())),
+                        Assumption.Mark.YOURS,
+                        "your plan"));
+    }
+}
