@@ -61,6 +61,14 @@ public final class Frame {
         return new Frame(Projection.zone(place));
     }
 
+    /**
+     * Readies the reference system library for use beside frames: its database goes to the cache
+     * folder of this program, and it keeps quiet about preferences. Frames do so by themselves.
+     */
+    public static void readyLibrary() {
+        ReferenceLibrary.ready();
+    }
+
     /** True for plain local coordinates. */
     public boolean isLocal() {
         return projection == null;

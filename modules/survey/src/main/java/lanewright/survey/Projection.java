@@ -1,11 +1,6 @@
 package lanewright.survey;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.OptionalInt;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import lanewright.measure.LengthUnit;
 import lanewright.measure.Words;
 import org.geotools.api.metadata.extent.GeographicBoundingBox;
@@ -33,21 +28,16 @@ final class Projection {
     /** How much wider than published an area of use is taken, degrees. */
     private static final double AREA_MARGIN = 0.5;
 
+    /** How far from its zero a local zone is believed, m; there its scale is off by 1 in 2,000. */
+    private static final double ZONE_REACH = 200_000;
+
     /**
      * Two units are the same if they differ by less than this part of them: well below ftUS to ft.
      */
     private static final double SAME_UNIT = 1e-9;
 
-    /** Where GeoTools looks for the folder to unpack its EPSG database into. */
-    private static final String DATABASE_FOLDER = "EPSG-HSQL.directory";
-
-    /** Held so that its level stays set: loggers that nobody holds are forgotten. */
-    private static final Logger PREFERENCES = Logger.getLogger("java.util.prefs");
-
     static {
-        // Writing WKT makes GeoTools open the user's preferences, which complains on a fresh home.
-        PREFERENCES.setLevel(Level.SEVERE);
-        keepDatabaseOutOfTheTemporaryFolder();
+        ReferenceLibrary.ready();
     }
 
     private final OptionalInt code;
@@ -126,7 +116,7 @@ final class Projection {
 
     boolean mayHold(double x, double y) {
         if (area == null) {
-            return true;
+            return Math.hypot(x, y) <= ZONE_REACH;
         }
         try {
             LonLat at = toDegrees(x, y);
@@ -304,33 +294,6 @@ final class Projection {
         var said = new SurveyException(null, 0, what, remedy);
         said.initCause(cause);
         return said;
-    }
-
-    private static void keepDatabaseOutOfTheTemporaryFolder() {
-        if (System.getProperty(DATABASE_FOLDER) != null) {
-            return;
-        }
-        try {
-            Path cache = cacheFolder().resolve("lanewright").resolve("epsg");
-            Files.createDirectories(cache);
-            System.setProperty(DATABASE_FOLDER, cache.toString());
-        } catch (IOException
-                | SecurityException
-                | java.nio.file.InvalidPathException readOnlyHome) {
-            // The library then unpacks into the temporary folder, which is slower once and works.
-            PREFERENCES.log(Level.FINE, "no cache folder for the EPSG database", readOnlyHome);
-        }
-    }
-
-    private static Path cacheFolder() {
-        String windows = System.getenv("LOCALAPPDATA");
-        if (windows != null) {
-            return Path.of(windows);
-        }
-        String stated = System.getenv("XDG_CACHE_HOME");
-        return stated != null && !stated.isBlank()
-                ? Path.of(stated)
-                : Path.of(System.getProperty("user.home"), ".cache");
     }
 
     @Override

@@ -72,6 +72,11 @@ public final class SurveyBuilder {
         return z[i];
     }
 
+    /** Line in its file of point {@code i} so far, 0 if not known. */
+    public int line(int i) {
+        return sourceLine == null ? 0 : sourceLine[i];
+    }
+
     /** Says that the points that follow come from a file. */
     public SurveyBuilder file(String name) {
         refuseIfBuilt();
@@ -194,6 +199,11 @@ public final class SurveyBuilder {
         refuseIfBuilt();
         probes.add(probe);
         return this;
+    }
+
+    /** Probe holes so far, their places in frame metres. */
+    public List<Probe> probes() {
+        return List.copyOf(probes);
     }
 
     /** Says how far heights may be off, one standard deviation, m, zero or more. */

@@ -1,0 +1,239 @@
+package lanewright.survey.read;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Level;
+import lanewright.measure.Finding.Topic;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.measure.Where;
+import lanewright.survey.SurveyBuilder;
+
+/** Joins points that follow each other with the same breakline word into lines. */
+final class CodedLines {
+
+    /**
+     * What a code means.
+     *
+     * @param breaklines the breakline words in it
+     * @param starts true if it begins a new line
+     * @param ends true if it ends a line
+     * @param notGround true if the shot does not lie on the ground
+     */
+    record Meaning(Set<String> breaklines, boolean starts, boolean ends, boolean notGround) {}
+
+    private final LineCodes codes;
+    private final Map<String, Meaning> meanings = new HashMap<>();
+    private final Set<String> met = new LinkedHashSet<>();
+    private final Map<String, Integer> slips = new TreeMap<>();
+    private final Map<String, String> meant = new HashMap<>();
+    private final Map<String, OpenLine> open = new LinkedHashMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+    private int made;
+
+    CodedLines(LineCodes codes) {
+        this.codes = codes;
+    }
+
+    /** What a code means; the same object for the same words. */
+    Meaning meaning(String code) {
+        Meaning known = meanings.get(code);
+        if (known == null) {
+            known = read(code);
+            meanings.put(code, known);
+        }
+        return known;
+    }
+
+    private Meaning read(String code) {
+        Set<String> breaklines = new LinkedHashSet<>();
+        boolean starts = false;
+        boolean ends = false;
+        boolean notGround = false;
+        for (String each : code.strip().split("\\s+")) {
+            String word = each.toLowerCase(Locale.ROOT);
+            if (codes.breaklines().contains(word)) {
+                breaklines.add(word);
+            }
+            starts |= word.equals(codes.startWord());
+            ends |= word.equals(codes.endWord());
+            notGround |= codes.notGround().contains(word);
+        }
+        return new Meaning(breaklines, starts, ends, notGround);
+    }
+
+    /** Takes the next point of the file, which is number {@code point} of the survey. */
+    void next(int point, String code, Meaning meaning, SurveyBuilder survey) {
+        noteWords(code);
+        if (!open.isEmpty()) {
+            for (String word : List.copyOf(open.keySet())) {
+                if (!meaning.breaklines().contains(word) || meaning.starts()) {
+                    finish(word, survey);
+                }
+            }
+        }
+        for (String word : meaning.breaklines()) {
+            open.computeIfAbsent(word, w -> new OpenLine()).add(point);
+            if (meaning.ends()) {
+                finish(word, survey);
+            }
+        }
+    }
+
+    /** Ends what is open: lines do not run from one file into another. */
+    void endOfFile(SurveyBuilder survey) {
+        for (String word : List.copyOf(open.keySet())) {
+            finish(word, survey);
+        }
+    }
+
+    /** How many lines were made so far. */
+    int made() {
+        return made;
+    }
+
+    private void finish(String word, SurveyBuilder survey) {
+        OpenLine line = open.remove(word);
+        if (line == null) {
+            return;
+        }
+        if (line.size < 2) {
+            int only = line.points[0];
+            findings.add(
+                    Finding.of(
+                            "line-of-one-point",
+                            Level.LOOK,
+                            Topic.GROUND,
+                            Where.map(survey.x(only), survey.y(only)),
+                            Saying.plain(
+                                    "One point alone is coded '"
+                                            + word
+                                            + "', so it makes no breakline"),
+                            Saying.plain(
+                                    "Shoot the line with two points or more, one after the other,"
+                                            + " or mend the code")));
+            return;
+        }
+        survey.breakline(word, Arrays.copyOf(line.points, line.size));
+        made++;
+    }
+
+    private void noteWords(String code) {
+        if (code.isEmpty() || codes.breaklines().isEmpty() && codes.notGround().isEmpty()) {
+            return;
+        }
+        Meaning meaning = meaning(code);
+        if (!meaning.breaklines().isEmpty()) {
+            met.addAll(meaning.breaklines());
+            return;
+        }
+        String nearly = meant.computeIfAbsent(code, this::slip);
+        if (!nearly.isEmpty()) {
+            slips.merge(code, 1, Integer::sum);
+        }
+    }
+
+    /** The declared word that a code looks like but for one slip of the pen; empty if none. */
+    private String slip(String code) {
+        for (String each : code.strip().split("\\s+")) {
+            String word = each.toLowerCase(Locale.ROOT);
+            for (String declared : codes.breaklines()) {
+                if (declared.length() >= 4 && !word.equals(declared) && oneSlip(word, declared)) {
+                    return declared;
+                }
+            }
+        }
+        return "";
+    }
+
+    /**
+     * True if one letter changed, left out, added, or two neighbours swapped make one the other.
+     */
+    static boolean oneSlip(String a, String b) {
+        if (Math.abs(a.length() - b.length()) > 1) {
+            return false;
+        }
+        int head = 0;
+        int shorter = Math.min(a.length(), b.length());
+        while (head < shorter && a.charAt(head) == b.charAt(head)) {
+            head++;
+        }
+        int tailA = a.length();
+        int tailB = b.length();
+        while (tailA > head && tailB > head && a.charAt(tailA - 1) == b.charAt(tailB - 1)) {
+            tailA--;
+            tailB--;
+        }
+        int leftA = tailA - head;
+        int leftB = tailB - head;
+        boolean swapped =
+                leftA == 2
+                        && leftB == 2
+                        && a.charAt(head) == b.charAt(head + 1)
+                        && a.charAt(head + 1) == b.charAt(head);
+        return leftA <= 1 && leftB <= 1 || swapped;
+    }
+
+    /** What deserves a look, after the last file. Places are frame metres. */
+    List<Finding> findings(boolean anyPoints) {
+        List<Finding> all = new ArrayList<>(findings);
+        for (Map.Entry<String, Integer> slip : slips.entrySet()) {
+            all.add(
+                    Finding.of(
+                            "code-nearly-known",
+                            Level.LOOK,
+                            Topic.GROUND,
+                            Where.ANYWHERE,
+                            new Saying(
+                                    "Code '"
+                                            + slip.getKey().replace("{}", "{ }")
+                                            + "' ({} points) looks like '"
+                                            + meant.get(slip.getKey())
+                                            + "' but is not declared, so it makes no breakline",
+                                    List.of(Quantity.count(slip.getValue()))),
+                            Saying.plain("Mend the code in the file, or declare it in the plan")));
+        }
+        if (anyPoints) {
+            for (String word : codes.breaklines()) {
+                if (!met.contains(word)) {
+                    all.add(
+                            Finding.of(
+                                    "code-never-met",
+                                    Level.LOOK,
+                                    Topic.GROUND,
+                                    Where.ANYWHERE,
+                                    Saying.plain(
+                                            "The plan makes breaklines of points coded '"
+                                                    + word
+                                                    + "', and no point is"),
+                                    Saying.plain(
+                                            "Check the spelling, in the plan and in the field"
+                                                    + " notes")));
+                }
+            }
+        }
+        return all;
+    }
+
+    /** Points of a line that is not finished. */
+    private static final class OpenLine {
+        private int[] points = new int[16];
+        private int size;
+
+        void add(int point) {
+            if (size == points.length) {
+                points = Arrays.copyOf(points, 2 * size);
+            }
+            points[size++] = point;
+        }
+    }
+}
