@@ -43,4 +43,21 @@ public record Section(
         /** What holds just after the station. */
         AFTER
     }
+
+    /** The same section on another face. */
+    Section facing(Face other) {
+        return new Section(
+                station,
+                other,
+                profileHeight,
+                ground,
+                stripped,
+                subgrade,
+                finished,
+                bearing,
+                left,
+                right,
+                areas,
+                complete);
+    }
 }

@@ -1,5 +1,8 @@
 package lanewright.lane.section;
 
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
 /**
  * A line across the lane: heights over offsets that never decrease. Two points at one offset are a
  * vertical step. Immutable.
@@ -39,6 +42,11 @@ public final class SectionLine {
         return new SectionLine(offsets.clone(), heights.clone());
     }
 
+    /** A line that keeps the arrays it is given; its caller lets go of them. */
+    static SectionLine owning(double[] offsets, double[] heights) {
+        return new SectionLine(offsets, heights);
+    }
+
     /** Number of points. */
     public int size() {
         return offsets.length;
@@ -70,5 +78,18 @@ public final class SectionLine {
             }
         }
         return heights[0];
+    }
+
+    /** Equal if all points are equal. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof SectionLine that
+                && Arrays.equals(offsets, that.offsets)
+                && Arrays.equals(heights, that.heights);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(offsets) + Arrays.hashCode(heights);
     }
 }

@@ -19,6 +19,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LaneDesign {
 
+    /** Stations nearer than this are one, m: room for rounding only. */
+    private static final double SAME = 1e-6;
+
     private final Alignment alignment;
     private final Profile profile;
     private final List<Stretch<TypicalSection>> typical;
@@ -150,8 +153,8 @@ public final class LaneDesign {
         for (Stretch<DitchBottom> s : stretches) {
             boolean holds =
                     before
-                            ? station > s.from() && station <= s.to()
-                            : station >= s.from() && station < s.to();
+                            ? station > s.from() + SAME && station <= s.to() + SAME
+                            : station >= s.from() - SAME && station < s.to() - SAME;
             if (holds) {
                 double part = (station - s.from()) / (s.to() - s.from());
                 return s.value().start() + part * (s.value().end() - s.value().start());
@@ -168,7 +171,9 @@ public final class LaneDesign {
     private static <T> int find(List<Stretch<T>> stretches, double station, boolean before) {
         int i = 0;
         while (i < stretches.size() - 1
-                && (before ? station > stretches.get(i).to() : station >= stretches.get(i).to())) {
+                && (before
+                        ? station > stretches.get(i).to() + SAME
+                        : station >= stretches.get(i).to() - SAME)) {
             i++;
         }
         return i;
