@@ -84,7 +84,6 @@ final class Water {
         FlowGrid flowBefore = FlowGrid.of(ground, cells, before.pipes(), progress.part(0.4, 0.6));
         List<Double> drainedBefore = flowBefore.drainedTo(before.listed());
         List<Inflow> inflows = Inflows.of(flowBefore, corridor, options.flowArea());
-        var paths = flowBefore.paths(options.flowArea());
         progress.check();
         FlowGrid flowAfter = FlowGrid.of(finished, cells, after.pipes(), progress.part(0.6, 0.9));
         progress.check();
@@ -119,6 +118,7 @@ final class Water {
                         sections.stream().map(Section::profileHeight).toList(),
                         ditches,
                         tables.crossDrains(),
+                        tables.waterBars(),
                         options.soil() != WaterOptions.Soil.FIRM);
         RoadEnd roadEnd = RoadEnds.of(lane.line(), sections, groundHeight, open);
 
@@ -141,7 +141,8 @@ final class Water {
                 gone,
                 before.small(),
                 after.small(),
-                paths,
+                flowBefore.paths(options.flowArea()),
+                flowAfter.paths(options.flowArea()),
                 inflows,
                 ditches,
                 slopes,

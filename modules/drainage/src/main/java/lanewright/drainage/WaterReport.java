@@ -19,7 +19,8 @@ import lanewright.measure.Finding;
  * @param gone low spots of the ground that the lane drains or fills
  * @param smallBefore low spots of the ground that are too shallow or too small to list
  * @param smallAfter the same, of the finished surface
- * @param paths ways of water on the ground as it is that drain at least the stated area
+ * @param pathsBefore ways of water on the ground as it is that drain at least the stated area
+ * @param pathsAfter the same on the finished surface
  * @param inflows where such ways come into the limits of work, in station order
  * @param ditches ditches, left ones first, each side in station order
  * @param crossSlopes cross slope at every section
@@ -38,7 +39,8 @@ public record WaterReport(
         List<Pool> gone,
         int smallBefore,
         int smallAfter,
-        List<FlowPath> paths,
+        List<FlowPath> pathsBefore,
+        List<FlowPath> pathsAfter,
         List<Inflow> inflows,
         List<DitchReach> ditches,
         List<CrossSlope> crossSlopes,
@@ -56,7 +58,8 @@ public record WaterReport(
         before = List.copyOf(before);
         after = List.copyOf(after);
         gone = List.copyOf(gone);
-        paths = List.copyOf(paths);
+        pathsBefore = List.copyOf(pathsBefore);
+        pathsAfter = List.copyOf(pathsAfter);
         inflows = List.copyOf(inflows);
         ditches = List.copyOf(ditches);
         crossSlopes = List.copyOf(crossSlopes);

@@ -32,13 +32,12 @@ import org.junit.jupiter.api.Test;
 /** The whole report, on land that can be drawn from the test. */
 class WaterTest {
 
+    private static final Spacing SPACING =
+            new Spacing(
+                    List.of(new Spacing.Row(0.03, 120, 75, "s"), new Spacing.Row(1, 50, 30, "s")));
+
     private static final WaterTables TABLES =
-            new WaterTables(
-                    StraightLane.LIMITS,
-                    new Spacing(
-                            List.of(
-                                    new Spacing.Row(0.03, 120, 75, "s"),
-                                    new Spacing.Row(1, 50, 30, "s"))));
+            new WaterTables(StraightLane.LIMITS, SPACING, SPACING);
 
     /** A valley that falls south (y down) and is lowest at x = 50. */
     private static final DoubleBinaryOperator VALLEY = (x, y) -> 0.05 * Math.abs(x - 50) + 0.03 * y;

@@ -27,7 +27,8 @@ public final class Descents {
      * @param foot station of its lower end, m
      * @param length its own length in plan, m
      * @param fall height lost, m
-     * @param spacing distance that the table allows on its grades, m
+     * @param spacing distance that the table allows on its grades between dips or pipes, m
+     * @param bars distance that it allows between bars across the lane, m; NaN in a ditch
      * @param source source of that distance
      */
     public record Descent(
@@ -37,6 +38,7 @@ public final class Descents {
             double length,
             double fall,
             double spacing,
+            double bars,
             String source) {
 
         /** Whether it is longer than the table allows. */
@@ -72,6 +74,7 @@ public final class Descents {
     }
 
     private final Spacing spacing;
+    private final Spacing bars;
     private final boolean erosive;
     private final List<Descent> found = new ArrayList<>();
 
@@ -81,17 +84,21 @@ public final class Descents {
     private double length;
     private double fall;
     private double used;
+    private double usedByBars;
     private int direction;
     private String source = "";
 
-    private Descents(Spacing spacing, boolean erosive) {
+    private Descents(Spacing spacing, Spacing bars, boolean erosive) {
         this.spacing = spacing;
+        this.bars = bars;
         this.erosive = erosive;
     }
 
     /**
      * All unbroken ways down: on the lane first, then in the ditches, each in station order.
      *
+     * @param spacing of dips or pipes
+     * @param bars of bars across the lane
      * @param erosive whether the soil washes easily
      */
     public static List<Descent> of(
@@ -99,8 +106,9 @@ public final class Descents {
             List<Double> profileHeights,
             List<DitchReach> ditches,
             Spacing spacing,
+            Spacing bars,
             boolean erosive) {
-        var descents = new Descents(spacing, erosive);
+        var descents = new Descents(spacing, bars, erosive);
         descents.onLane(slopes, profileHeights);
         for (DitchReach ditch : ditches) {
             descents.inDitch(ditch);
@@ -148,8 +156,13 @@ public final class Descents {
         end = to;
         length += distance;
         fall += Math.abs(grade) * distance;
-        used += distance / (erosive ? row.erosive() : row.lowErosion());
+        used += distance / allowed(row);
+        usedByBars += distance / allowed(bars.row(grade));
         source = row.source();
+    }
+
+    private double allowed(Spacing.Row row) {
+        return erosive ? row.erosive() : row.lowErosion();
     }
 
     private void close() {
@@ -163,6 +176,7 @@ public final class Descents {
                             length,
                             fall,
                             length / used,
+                            way == Way.LANE ? length / usedByBars : Double.NaN,
                             source));
         }
         start = Double.NaN;
@@ -170,6 +184,7 @@ public final class Descents {
         length = 0;
         fall = 0;
         used = 0;
+        usedByBars = 0;
     }
 
     /** Those that are longer than the table allows. */
@@ -197,13 +212,19 @@ public final class Descents {
                             Quantity.length(descent.length()),
                             Quantity.length(descent.spacing()),
                             descent.source(),
-                            Saying.plain(
-                                    descent.way() == Way.LANE
-                                            ? "Lead it off sideways with dips or bars across the"
-                                                    + " lane, and keep the crown."
-                                            : "Turn the ditch out to lower ground, or take it under"
-                                                    + " the lane, more often.")));
+                            remedy(descent)));
         }
         return findings;
+    }
+
+    private static Saying remedy(Descent descent) {
+        return descent.way() == Way.LANE
+                ? Saying.of(
+                        "Lead it off sideways: keep the crown, and set dips across the lane, or"
+                                + " bars every {}.",
+                        Quantity.length(descent.bars()))
+                : Saying.plain(
+                        "Turn the ditch out to lower ground, or take it under the lane, more"
+                                + " often.");
     }
 }

@@ -278,6 +278,7 @@ class AlongTest {
                 sections.stream().map(Section::profileHeight).toList(),
                 ditches(lane),
                 SPACING,
+                SPACING,
                 erosive);
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
 import lanewright.measure.Progress;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.RepeatedTest;
@@ -130,20 +131,36 @@ class LowSpotsTest {
         assertEquals(4, coarse / fine, 0.2);
     }
 
-    /** A bowl on rings: radius 12, 2 deep, {@code rings} rings with six times as many corners. */
+    @Test
+    @Tag("outside")
+    @DisplayName("Spherical cap: volume and area | closed form | derived")
+    void sphericalCap() {
+        // Radius of the sphere 20, depth 1.5; the rim's radius follows.
+        double rim = Math.sqrt(2 * 20 * 1.5 - 1.5 * 1.5);
+        LowSpot cap = only(bowl(60, rim, r -> 20 - Math.sqrt(400 - r * r)));
+        assertEquals(137.8374, cap.volume(), 0.002 * 137.8);
+        assertEquals(181.4270, cap.area(), 0.002 * 181.4);
+        assertEquals(1.5, cap.depth(), 1e-12);
+    }
+
     private static ArrayMesh bowl(int rings) {
+        return bowl(rings, 12, r -> 2 * r * r / 144);
+    }
+
+    /** A bowl on rings, with six times as many corners around as there are rings. */
+    private static ArrayMesh bowl(int rings, double radius, DoubleUnaryOperator height) {
         int around = 6 * rings;
         double[][] points = new double[1 + rings * around][];
         points[0] = new double[] {0, 0, 0};
         var triangles = new java.util.ArrayList<int[]>();
         for (int ring = 1; ring <= rings; ring++) {
-            double r = 12.0 * ring / rings;
+            double r = radius * ring / rings;
             int base = 1 + (ring - 1) * around;
             for (int i = 0; i < around; i++) {
                 double a = 2 * StrictMath.PI * i / around;
                 points[base + i] =
                         new double[] {
-                            r * StrictMath.cos(a), r * StrictMath.sin(a), 2 * r * r / 144
+                            r * StrictMath.cos(a), r * StrictMath.sin(a), height.applyAsDouble(r)
                         };
                 int next = base + (i + 1) % around;
                 if (ring == 1) {
