@@ -115,11 +115,13 @@ final class PlaceFindings {
     }
 
     /**
-     * The road's own ditch, found or asked about, and lane that falls to the road.
+     * The road's own ditch, found or asked about, and lane that falls to the road or to its far
+     * end.
      *
      * @param width travelled width at the road, m
+     * @param length of the lane, m
      */
-    static List<Finding> roadEnd(RoadEnd end, double width) {
+    static List<Finding> roadEnd(RoadEnd end, double width, double length) {
         List<Finding> findings = new ArrayList<>();
         RoadEnd.RoadDitch ditch = end.ditch();
         if (ditch == null) {
@@ -171,6 +173,20 @@ final class PlaceFindings {
                                     "No lane water may run onto the road: let the lane fall away"
                                             + " from the road first, or turn the water off sideways"
                                             + " before it gets there. The road's owner decides.")));
+        }
+        if (end.fallingToEnd() > 0) {
+            findings.add(
+                    Finding.of(
+                            "lane-falls-to-far-end",
+                            Level.NOTE,
+                            Topic.WATER,
+                            Where.stretch(length - end.fallingToEnd(), length),
+                            Saying.of(
+                                    "The lane falls towards its far end over its last {}.",
+                                    Quantity.length(end.fallingToEnd())),
+                            Saying.plain(
+                                    "Let it end in a rise or a dip that turns the water off before"
+                                            + " it reaches a building or a yard.")));
         }
         return findings;
     }

@@ -157,7 +157,9 @@ final class PoolFindings {
                         "The work reaches into a low spot of the ground at {}: it fills up to {}"
                                 + " deep over {}, "
                                 + pool.fate().words()
-                                + ".",
+                                + (spot.atRim()
+                                        ? ", and runs on beyond the survey, so it may be more."
+                                        : "."),
                         Quantity.station(beside.station()),
                         Quantity.depth(spot.depth()),
                         Quantity.area(spot.area())),

@@ -3,7 +3,7 @@ package lanewright.drainage;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The end of the lane at the public road.
+ * The end of the lane at the public road, and how much of it falls to either end.
  *
  * @param ditch the low line that crosses the lane's beginning, or null if none was found
  * @param searchedFrom first station at which the ground was known, m, zero or less if the survey
@@ -13,7 +13,11 @@ import org.jspecify.annotations.Nullable;
  *     falls away from the road
  */
 public record RoadEnd(
-        @Nullable RoadDitch ditch, double searchedFrom, double searchedTo, double fallingToRoad) {
+        @Nullable RoadDitch ditch,
+        double searchedFrom,
+        double searchedTo,
+        double fallingToRoad,
+        double fallingToEnd) {
 
     /**
      * A low line across the beginning of the lane.

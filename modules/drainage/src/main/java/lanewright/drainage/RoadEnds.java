@@ -67,7 +67,9 @@ final class RoadEnds {
                 to = station;
             }
         }
-        return new RoadEnd(ditch(heights, back), from, to, falling(sections));
+        double length = sections.get(sections.size() - 1).station();
+        return new RoadEnd(
+                ditch(heights, back), from, to, crest(sections, 1), length - crest(sections, -1));
     }
 
     private RoadEnd.@Nullable RoadDitch ditch(double[] heights, int back) {
@@ -119,18 +121,19 @@ final class RoadEnds {
         return "";
     }
 
-    private static double falling(List<Section> sections) {
-        double crest = 0;
-        for (int i = 1; i < sections.size(); i++) {
-            if (!(sections.get(i).profileHeight() > sections.get(i - 1).profileHeight())) {
-                if (sections.get(i).station() > sections.get(i - 1).station()) {
-                    break;
-                }
-                continue; // two sections at one station
+    /** Station up to which the lane climbs without a break, from one of its ends. */
+    private static double crest(List<Section> sections, int direction) {
+        int at = direction > 0 ? 0 : sections.size() - 1;
+        while (at + direction >= 0 && at + direction < sections.size()) {
+            Section here = sections.get(at);
+            Section next = sections.get(at + direction);
+            boolean jump = next.station() == here.station();
+            if (!jump && !(next.profileHeight() > here.profileHeight())) {
+                break;
             }
-            crest = sections.get(i).station();
+            at += direction;
         }
-        return crest;
+        return sections.get(at).station();
     }
 
     private double x(double station) {

@@ -128,7 +128,9 @@ final class Water {
         findings.addAll(PlaceFindings.pipes(after.pipes()));
         findings.addAll(
                 PlaceFindings.roadEnd(
-                        roadEnd, lane.typical().apply(sections.get(0).station()).width()));
+                        roadEnd,
+                        lane.typical().apply(sections.get(0).station()).width(),
+                        lane.line().length()));
         findings.addAll(Sags.check(sags));
         findings.addAll(DitchChecks.check(ditches, tables.limits()));
         findings.addAll(EdgeHeights.check(edges, tables.limits()));

@@ -7,9 +7,16 @@ import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.EdgeHeights.EdgeHeight;
 import lanewright.drainage.along.Sags.Sag;
 import lanewright.drainage.flow.FlowPath;
+import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.Mesh;
 import lanewright.drainage.pond.PlacedPipe;
+import lanewright.ground.Ground;
+import lanewright.lane.line.TurningPoint;
+import lanewright.lane.section.Section;
+import lanewright.lane.shape.LaneDesign;
 import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
+import lanewright.measure.Progress;
 
 /**
  * Where water goes, before and after the lane is built. What size a pipe must be is not in it.
@@ -74,5 +81,46 @@ public record WaterReport(
     /** The low spots that the lane makes, or makes deeper. */
     public List<Pool> made() {
         return after.stream().filter(Pool::isMade).toList();
+    }
+
+    /**
+     * Follows the water.
+     *
+     * @param ground the ground as it is
+     * @param design the lane
+     * @param sections its sections, in station order, at least two
+     * @param finished the ground with the lane built in it
+     * @param pipes pipes that are there already and stay
+     * @param options what the owner chose
+     * @throws java.util.concurrent.CancellationException if cancelled
+     */
+    public static WaterReport of(
+            Ground ground,
+            LaneDesign design,
+            List<Section> sections,
+            Mesh finished,
+            List<ExistingPipe> pipes,
+            WaterOptions options,
+            Progress progress) {
+        var lane =
+                new Lane(
+                        new OnAlignment(design.alignment()),
+                        sections,
+                        design.profile()::grade,
+                        design.profile().turningPoints().stream()
+                                .filter(TurningPoint::sag)
+                                .map(TurningPoint::station)
+                                .filter(station -> station > 0 && station < design.length())
+                                .toList(),
+                        station -> design.at(station).typical());
+        return new Water(
+                        lane,
+                        new GroundMesh(ground),
+                        finished,
+                        ground::heightAt,
+                        pipes,
+                        options,
+                        WaterTables.published())
+                .report(progress);
     }
 }

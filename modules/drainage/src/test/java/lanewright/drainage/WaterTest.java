@@ -172,6 +172,7 @@ class WaterTest {
         assertEquals(4, ditch.station(), 0.3);
         assertTrue(codes(report).contains("road-ditch"));
         assertEquals(100, report.roadEnd().fallingToRoad());
+        assertEquals(0, report.roadEnd().fallingToEnd());
         assertTrue(codes(report).contains("lane-falls-to-road"));
         var pipe = new ExistingPipe("drive pipe", 4, 6, -0.4, 4, -6, -0.5, 0.4);
         assertTrue(codes(report(lane, List.of(pipe))).contains("road-ditch-piped"));

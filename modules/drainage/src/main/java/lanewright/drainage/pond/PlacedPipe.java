@@ -64,9 +64,10 @@ public record PlacedPipe(ExistingPipe pipe, State state, @Nullable PipeLink link
      */
     private static int triangleAt(Mesh mesh, double x, double y) {
         for (int t = 0; t < mesh.triangleCount(); t++) {
-            if (side(mesh, t, 0, x, y) >= 0
-                    && side(mesh, t, 1, x, y) >= 0
-                    && side(mesh, t, 2, x, y) >= 0) {
+            double a = side(mesh, t, 0, x, y);
+            double b = side(mesh, t, 1, x, y);
+            double c = side(mesh, t, 2, x, y);
+            if (a >= 0 && b >= 0 && c >= 0 && a + b + c > 0) { // an upright one holds no place
                 return t;
             }
         }
