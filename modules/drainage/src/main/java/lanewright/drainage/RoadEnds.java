@@ -30,6 +30,9 @@ final class RoadEnds {
     /** Least depth of a ditch, m. Our choice: deeper than wheel marks. */
     static final double LEAST = 0.1;
 
+    /** Sections this close are two sides of a change, and no way lies between them, m. */
+    private static final double NO_WAY = 0.001;
+
     private final LaneLine line;
     private final DoubleBinaryOperator ground;
     private final List<ExistingPipe> pipes;
@@ -127,7 +130,7 @@ final class RoadEnds {
         while (at + direction >= 0 && at + direction < sections.size()) {
             Section here = sections.get(at);
             Section next = sections.get(at + direction);
-            boolean jump = next.station() == here.station();
+            boolean jump = Math.abs(next.station() - here.station()) < NO_WAY;
             if (!jump && !(next.profileHeight() > here.profileHeight())) {
                 break;
             }

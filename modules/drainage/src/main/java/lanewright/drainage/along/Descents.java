@@ -73,6 +73,9 @@ public final class Descents {
         }
     }
 
+    /** Sections this close are two sides of a change, and no way lies between them, m. */
+    private static final double NO_WAY = 0.001;
+
     private final Spacing spacing;
     private final Spacing bars;
     private final boolean erosive;
@@ -121,7 +124,7 @@ public final class Descents {
         for (int i = 1; i < slopes.size(); i++) {
             double from = slopes.get(i - 1).station();
             double to = slopes.get(i).station();
-            if (!(to > from)) {
+            if (!(to > from + NO_WAY)) {
                 continue;
             }
             double grade = (heights.get(i) - heights.get(i - 1)) / (to - from);

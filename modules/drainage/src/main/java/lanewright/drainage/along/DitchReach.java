@@ -16,6 +16,9 @@ public record DitchReach(Side side, List<Point> points, List<Outlet> outlets) {
     /** Bottoms closer in height than this lie level, m. Rounding of heights, nothing else. */
     private static final double LEVEL = 1e-6;
 
+    /** Sections this close are two sides of a change, and no way lies between them, m. */
+    private static final double NO_WAY = 0.001;
+
     /**
      * The bottom at a section.
      *
@@ -100,7 +103,7 @@ public record DitchReach(Side side, List<Point> points, List<Outlet> outlets) {
             Point a = points.get(i - 1);
             Point b = points.get(i);
             double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
-            if (b.station() > a.station() && length > 0) {
+            if (length > NO_WAY) {
                 legs.add(
                         new Leg(
                                 a.station(),
