@@ -87,5 +87,7 @@ public enum Role {
     /** Look here. */
     LOOK,
     /** Answered, or acting. */
-    ACCENT
+    ACCENT,
+    /** The tick on {@link #ACCENT}. */
+    TICK_MARK
 }

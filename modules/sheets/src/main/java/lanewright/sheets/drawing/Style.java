@@ -97,6 +97,7 @@ public record Style(
             case PIPE -> new Style(WHITE, Pattern.NONE, BLUE, 2.2, 0, Dash.NONE);
             case HAZARD -> new Style(NOTHING, Pattern.NONE, VERMILION, 1.2, 0, Dash.DASH_DOT);
             case LOOK -> new Style(VERMILION, Pattern.NONE, INK, 0.6, 0, Dash.NONE);
+            case TICK_MARK -> line(WHITE, 1.3, Dash.NONE);
             case ACCENT -> new Style(BLUE, Pattern.NONE, BLUE, 1.2, 0, Dash.NONE);
         };
     }

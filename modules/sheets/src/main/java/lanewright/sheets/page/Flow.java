@@ -143,7 +143,11 @@ public final class Flow {
         /** Small dot. */
         DOT,
         /** An empty box to be ticked with a pencil. */
-        BOX
+        BOX,
+        /** A tick in a full circle: answered. */
+        TICK,
+        /** An empty circle: not answered yet. */
+        OPEN
     }
 
     /** An entry of a list: a sign, words in bold, and ordinary words below them. */
@@ -153,15 +157,49 @@ public final class Flow {
                 Type.lines(bold, Type.BODY, true, width() - indent).size()
                         + (below.isBlank() ? 0 : 1);
         need(lines * Type.BODY * Type.LEAD);
-        double middle = y + Type.BODY * 0.62;
-        switch (sign) {
-            case LOOK -> pen.look(MARGIN + 5, middle, 9);
-            case DOT -> pen.area(Role.TICK, Outline.circle(MARGIN + 5, middle, 1.8, 12));
-            case BOX -> pen.frame(Role.TICK, new Box(MARGIN + 1, middle - 4, 8, 8));
-        }
+        sign(sign, y + Type.BODY * 0.62);
         para(bold, Type.BODY, true, Role.TEXT, indent);
         para(below, Type.BODY, false, Role.TEXT, indent);
         y += 4;
+        return this;
+    }
+
+    private void sign(Sign sign, double middle) {
+        double x = MARGIN + 5;
+        switch (sign) {
+            case LOOK -> pen.look(x, middle, 10);
+            case DOT -> pen.area(Role.TICK, Outline.circle(x, middle, 1.8, 12));
+            case BOX -> pen.frame(Role.TICK, new Box(x - 4, middle - 4, 8, 8));
+            case OPEN -> pen.line(Role.TICK, Outline.circle(x, middle, 4.4, 20));
+            case TICK -> {
+                pen.area(Role.ACCENT, Outline.circle(x, middle, 5, 24));
+                pen.line(
+                        Role.TICK_MARK, x - 2.4, middle + 0.2, x - 0.6, middle + 2, x + 2.6, middle
+                                - 1.9);
+            }
+        }
+    }
+
+    /** A question and its answer side by side, with a sign before them. */
+    public Flow answer(Sign sign, String question, String answer) {
+        double indent = 16;
+        double column = 150;
+        List<String> asked = Type.lines(question, Type.BODY, true, column - indent - 6);
+        List<String> said = Type.lines(answer, Type.BODY, false, width() - column);
+        double line = Type.BODY * Type.LEAD;
+        double height = Math.max(asked.size(), said.size()) * line + 5;
+        need(height);
+        sign(sign, y + Type.BODY * 0.62);
+        for (int i = 0; i < asked.size(); i++) {
+            double base = y + Type.BODY + i * line;
+            pen.bold(Role.TEXT, asked.get(i), MARGIN + indent, base, Type.BODY, Anchor.START);
+        }
+        for (int i = 0; i < said.size(); i++) {
+            double base = y + Type.BODY + i * line;
+            pen.words(Role.TEXT, said.get(i), MARGIN + column, base, Type.BODY, Anchor.START);
+        }
+        y += height;
+        pen.line(Role.HAIRLINE, MARGIN, y - 3, MARGIN + width(), y - 3);
         return this;
     }
 

@@ -1,0 +1,61 @@
+package lanewright.sheets.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import lanewright.sheets.drawing.Drawing;
+import lanewright.sheets.page.Sheet;
+import lanewright.sheets.paint.PdfBook;
+
+/** Puts the sheets together: counts the pages, lists them on the cover and numbers them all. */
+final class Binder {
+
+    /** Said at the foot of every page. */
+    static final String CAUTION =
+            "A plan to think and ask with. Local codes, the road's owner and licensed practice come"
+                    + " first; check heights on the ground before digging.";
+
+    private Binder() {}
+
+    /**
+     * The pages of the whole set.
+     *
+     * @param plan name of the plan
+     * @param cover makes the cover from the list of the other sheets; asked again until the number
+     *     of its own pages agrees with what the list says
+     * @param sheets the others, in order
+     */
+    static List<PdfBook.Leaf> bind(
+            String plan, Function<List<CoverSheet.Entry>, Sheet> cover, List<Sheet> sheets) {
+        int guess = 1;
+        Sheet front = cover.apply(index(guess, sheets));
+        while (front.pages().size() != guess) {
+            guess = front.pages().size();
+            front = cover.apply(index(guess, sheets));
+        }
+        var all = new ArrayList<Sheet>();
+        all.add(front);
+        all.addAll(sheets);
+        int of = all.stream().mapToInt(sheet -> sheet.pages().size()).sum();
+        var leaves = new ArrayList<PdfBook.Leaf>();
+        int number = 1;
+        for (Sheet sheet : all) {
+            List<Drawing> pages = sheet.finished(plan, CAUTION, number, of);
+            for (int i = 0; i < pages.size(); i++) {
+                leaves.add(new PdfBook.Leaf(i == 0 ? sheet.name() : "", pages.get(i)));
+            }
+            number += pages.size();
+        }
+        return leaves;
+    }
+
+    private static List<CoverSheet.Entry> index(int coverPages, List<Sheet> sheets) {
+        var index = new ArrayList<CoverSheet.Entry>();
+        int page = coverPages + 1;
+        for (Sheet sheet : sheets) {
+            index.add(new CoverSheet.Entry(sheet.name(), page));
+            page += sheet.pages().size();
+        }
+        return index;
+    }
+}
