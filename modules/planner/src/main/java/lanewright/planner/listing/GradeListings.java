@@ -66,7 +66,8 @@ public final class GradeListings {
                             Listing.cell(arc.deflection() > 0 ? "right" : "left"),
                             Listing.cell(Quantity.length(arc.radius())),
                             Listing.cell(
-                                    Quantity.angle(StrictMath.toDegrees(Math.abs(arc.deflection()))))));
+                                    Quantity.angle(
+                                            StrictMath.toDegrees(Math.abs(arc.deflection()))))));
         }
         return new Listing(
                 "bends",

@@ -41,9 +41,7 @@ public final class WaterListings {
                             Listing.cell(Quantity.area(pool.spot().area())),
                             Listing.cell(Quantity.volume(pool.spot().volume())),
                             Saying.of(
-                                    pool.spot().atRim()
-                                            ? "{} at the survey's edge, open"
-                                            : "{}",
+                                    pool.spot().atRim() ? "{} at the survey's edge, open" : "{}",
                                     Quantity.height(pool.spot().level())),
                             Listing.cell(Quantity.land(pool.drained())),
                             culvert == null

@@ -22,6 +22,9 @@ public final class Land {
     /** A tick across the lane, with its station. */
     record Station(double x, double y, double heading, double halfWidth, String words) {}
 
+    /** A single place that is drawn as a small sign. */
+    record Spot(Role role, double x, double y) {}
+
     /** A warning triangle. */
     record Look(double x, double y) {}
 
@@ -37,6 +40,7 @@ public final class Land {
     private final List<Contour> contours = new ArrayList<>();
     private final List<Station> stations = new ArrayList<>();
     private final List<Look> looks = new ArrayList<>();
+    private final List<Spot> spots = new ArrayList<>();
     private double left = Double.POSITIVE_INFINITY;
     private double right = Double.NEGATIVE_INFINITY;
     private double low = Double.POSITIVE_INFINITY;
@@ -100,6 +104,21 @@ public final class Land {
         return this;
     }
 
+    /** A single place in the manner of its role. */
+    public Land spot(Role role, double x, double y) {
+        spots.add(new Spot(role, x, y));
+        return this;
+    }
+
+    /** A measured point. */
+    public Land shot(double x, double y) {
+        return spot(Role.SHOT, x, y);
+    }
+
+    List<Spot> spots() {
+        return spots;
+    }
+
     List<Feature> features() {
         return features;
     }
@@ -136,8 +155,8 @@ public final class Land {
         return high;
     }
 
-    /** True if nothing was said of how far the map reaches. */
-    public boolean isEmpty() {
-        return !(left < right && low < high);
+    /** True if the map reaches farther from west to east than from south to north. */
+    public boolean isWide() {
+        return right - left >= high - low;
     }
 }

@@ -95,6 +95,7 @@ public final class LandDrawing {
                 }
             }
         }
+        land.spots().forEach(spot -> spot(inside, spot));
         ticks(inside);
         for (Land.Look look : land.looks()) {
             inside.look(x(look.x()), y(look.y()), 9);
@@ -187,6 +188,21 @@ public final class LandDrawing {
         }
     }
 
+    private void spot(Pen pen, Land.Spot spot) {
+        double x = x(spot.x());
+        double y = y(spot.y());
+        if (!box.holds(x, y)) {
+            return;
+        }
+        if (spot.role() == Role.SHOT) {
+            pen.area(Role.SHOT, Outline.circle(x, y, 0.7, 6));
+        } else {
+            pen.area(Role.PLATE, Outline.circle(x, y, 4, 16));
+            pen.line(spot.role(), Outline.circle(x, y, 4, 16));
+            pen.line(spot.role(), x - 6, y, x + 6, y).line(spot.role(), x, y - 6, x, y + 6);
+        }
+    }
+
     private void ticks(Pen pen) {
         for (Land.Station station : land.stations()) {
             double east = StrictMath.sin(station.heading());
@@ -222,6 +238,9 @@ public final class LandDrawing {
             double half = Face.of(label.bold()).width(label.words(), NOTE) / 2 + 6;
             double x = x(label.x());
             double y = y(label.y());
+            if (!box.holds(x, y)) {
+                continue;
+            }
             double[][] tries = {
                 {0, 3},
                 {half, -6},

@@ -47,8 +47,7 @@ public final class LoadStrip {
      * @param layers in the order of laying, lowest first
      * @param length of the lane, m
      */
-    public static void draw(
-            List<Layer> layers, double length, UnitSystem units, Pen pen, Box box) {
+    public static void draw(List<Layer> layers, double length, UnitSystem units, Pen pen, Box box) {
         for (int i = 0; i < layers.size(); i++) {
             Box row = new Box(box.x() + 6, box.y() + i * ROW, box.width() - 12, ROW);
             // Laid from the bottom up: the coarsest comes first.

@@ -174,8 +174,13 @@ public final class Flow {
             case TICK -> {
                 pen.area(Role.ACCENT, Outline.circle(x, middle, 5, 24));
                 pen.line(
-                        Role.TICK_MARK, x - 2.4, middle + 0.2, x - 0.6, middle + 2, x + 2.6, middle
-                                - 1.9);
+                        Role.TICK_MARK,
+                        x - 2.4,
+                        middle + 0.2,
+                        x - 0.6,
+                        middle + 2,
+                        x + 2.6,
+                        middle - 1.9);
             }
         }
     }

@@ -61,8 +61,7 @@ final class FindingsSheet {
         String place = FindingListings.place(finding.where()).in(units);
         String says = finding.says().in(units);
         boolean placed = !place.isEmpty() && !says.contains(place);
-        Flow.Sign sign =
-                finding.level() == Finding.Level.NOTE ? Flow.Sign.DOT : Flow.Sign.LOOK;
+        Flow.Sign sign = finding.level() == Finding.Level.NOTE ? Flow.Sign.DOT : Flow.Sign.LOOK;
         flow.entry(sign, placed ? place + ": " + says : says, below(finding, units));
     }
 

@@ -1,0 +1,117 @@
+package lanewright.sheets.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.drainage.Pool;
+import lanewright.drainage.WaterReport;
+import lanewright.lane.line.Profile;
+import lanewright.lane.section.Section;
+import lanewright.measure.UnitSystem;
+import lanewright.measure.Words;
+import lanewright.planner.listing.GradeListings;
+import lanewright.planner.listing.WaterListings;
+import lanewright.sheets.drawing.Anchor;
+import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Pen;
+import lanewright.sheets.drawing.Role;
+import lanewright.sheets.figure.LandDrawing;
+import lanewright.sheets.figure.ProfileDrawing;
+import lanewright.sheets.page.Flow;
+import lanewright.sheets.page.Paper;
+import lanewright.sheets.page.Sheet;
+import lanewright.sheets.page.Type;
+
+/**
+ * The lane unrolled, in as many drawings as its length asks for, and its grade points in figures.
+ */
+final class ProfileSheet {
+
+    /** Longest stretch in one drawing, m: beyond it the figures below would run together. */
+    private static final double LONGEST = 400;
+
+    /** Water this far from the lane's limits is not the lane's, m. */
+    private static final double NEAR = 3;
+
+    private ProfileSheet() {}
+
+    static Sheet of(
+            Profile profile,
+            List<Section> sections,
+            WaterReport water,
+            UnitSystem units,
+            String answer) {
+        var flow =
+                new Flow(
+                        Paper.of(units).lying(),
+                        units,
+                        "Profile",
+                        "What grade does it take?",
+                        answer);
+        double length = sections.get(sections.size() - 1).station();
+        List<ProfileDrawing.Pool> pools = pools(water);
+        for (double[] stretch : ProfileDrawing.stretches(length, LONGEST)) {
+            var drawing =
+                    new ProfileDrawing(
+                            sections, profile.points(), pools, units, stretch[0], stretch[1]);
+            flow.rest(
+                    330,
+                    (pen, box) -> {
+                        double legend = 42;
+                        var plot = new Box(box.x(), box.y(), box.width(), box.height() - legend);
+                        drawing.draw(pen, plot);
+                        LandDrawing.legend(pen, box.x(), plot.bottom() + 4, box.width(), SHOWN);
+                        note(pen, box, drawing.stretch(plot.width(), plot.height()));
+                    });
+        }
+        flow.table(GradeListings.points(profile));
+        if (!water.sags().isEmpty()) {
+            flow.table(WaterListings.sags(water));
+        }
+        return flow.sheet();
+    }
+
+    private static final List<Role> SHOWN =
+            List.of(
+                    Role.FINISHED,
+                    Role.SUBGRADE,
+                    Role.GROUND_LINE,
+                    Role.DITCH_LEFT,
+                    Role.DITCH_RIGHT,
+                    Role.CUT,
+                    Role.FILL,
+                    Role.WATER);
+
+    private static void note(Pen pen, Box box, double stretch) {
+        pen.words(
+                Role.NOTE,
+                "Along the lane's line. Heights drawn "
+                        + Words.fixed(stretch, 0)
+                        + " times as large as lengths. Diamonds: points where grades meet, with the"
+                        + " height at which they would meet without a curve.",
+                box.x(),
+                box.bottom() - 4,
+                Type.NOTE,
+                Anchor.START);
+    }
+
+    /** Water that touches the lane's limits or nearly so. */
+    private static List<ProfileDrawing.Pool> pools(WaterReport water) {
+        var pools = new ArrayList<ProfileDrawing.Pool>();
+        for (Pool pool : water.after()) {
+            Pool.Beside beside = pool.beside();
+            boolean near =
+                    beside != null
+                            && (beside.inLimits()
+                                    || (beside.leftmost() < NEAR && beside.rightmost() > -NEAR));
+            if (near) {
+                pools.add(
+                        new ProfileDrawing.Pool(
+                                beside.from(),
+                                beside.to(),
+                                pool.spot().bottom(),
+                                pool.spot().level()));
+            }
+        }
+        return pools;
+    }
+}

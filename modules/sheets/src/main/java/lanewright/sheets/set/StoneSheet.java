@@ -1,0 +1,104 @@
+package lanewright.sheets.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.measure.Finding;
+import lanewright.measure.Listing;
+import lanewright.measure.Quantity;
+import lanewright.measure.UnitSystem;
+import lanewright.planner.listing.StoneListings;
+import lanewright.sheets.figure.LoadStrip;
+import lanewright.sheets.page.Flow;
+import lanewright.sheets.page.Paper;
+import lanewright.sheets.page.Sheet;
+import lanewright.stone.LayerStone;
+import lanewright.stone.Load;
+import lanewright.stone.StoneReport;
+
+/** How much stone, in what layers, how many loads, and where each load starts and stops. */
+final class StoneSheet {
+
+    private StoneSheet() {}
+
+    static Sheet of(
+            StoneReport stone, double length, String currency, UnitSystem units, String answer) {
+        var flow = new Flow(Paper.of(units), units, "Stone and loads", "How much stone?", answer);
+        stone.findings().stream()
+                .filter(finding -> finding.level() != Finding.Level.NOTE)
+                .forEach(
+                        finding ->
+                                flow.entry(
+                                        Flow.Sign.LOOK,
+                                        finding.says().in(units),
+                                        finding.remedy().in(units)));
+        flow.table(StoneListings.layers(stone));
+        flow.note(note(stone, currency));
+        Listing inHand = StoneListings.inHand(stone);
+        if (!inHand.rows().isEmpty()) {
+            flow.table(inHand);
+        }
+        List<LoadStrip.Layer> strip = strip(stone, units);
+        if (!strip.isEmpty()) {
+            flow.head("Where each load starts and stops");
+            flow.note(
+                    "One bar for each layer in the order of laying, one box for each load, stations"
+                            + " below. Spread each load from its first station to its last at the"
+                            + " loose depth.");
+            flow.figure(
+                    LoadStrip.height(strip.size()),
+                    (pen, box) -> LoadStrip.draw(strip, length, units, pen, box));
+            flow.table(StoneListings.loads(stone));
+        }
+        return flow.sheet();
+    }
+
+    private static String note(StoneReport stone, String currency) {
+        String rule =
+                "Order: compacted volume, times weight in place, times one and your loss; whole"
+                        + " loads rounded up; money for what is delivered.";
+        boolean priced = stone.layers().stream().anyMatch(layer -> !Double.isNaN(layer.cost()));
+        if (!priced) {
+            return rule + " No money is shown, since the plan holds no price.";
+        }
+        return rule
+                + " Money in "
+                + (currency.isBlank() ? "your currency" : currency)
+                + ", at the prices in your plan and no other.";
+    }
+
+    private static List<LoadStrip.Layer> strip(StoneReport stone, UnitSystem units) {
+        var strip = new ArrayList<LoadStrip.Layer>();
+        for (LayerStone layer : stone.layers()) {
+            List<Load> loads = layer.loads();
+            if (loads.isEmpty()) {
+                continue;
+            }
+            var stops = new ArrayList<Double>();
+            stops.add(loads.get(0).from());
+            loads.forEach(load -> stops.add(load.to()));
+            LayerStone.Reach reach = layer.reach();
+            boolean runsOut = reach != null && reach.shortBy() > 0;
+            String words =
+                    layer.supply().role()
+                            + ": "
+                            + Quantity.mass(layer.orderMass()).in(units)
+                            + " in "
+                            + Quantity.count(layer.loadCount()).in(units)
+                            + " loads, spread "
+                            + Quantity.depth(layer.looseDepth()).in(units)
+                            + " loose for "
+                            + Quantity.depth(layer.thickness()).in(units)
+                            + " compacted";
+            strip.add(
+                    new LoadStrip.Layer(
+                            runsOut
+                                    ? words
+                                            + "; in hand to "
+                                            + Quantity.station(reach.station()).in(units)
+                                    : words,
+                            stops,
+                            runsOut ? reach.station() : Double.NaN));
+        }
+        return strip;
+    }
+}
