@@ -356,7 +356,7 @@ final class LandSheet {
                 culvert(culvert);
             }
         }
-        for (FlowPath path : water.paths()) {
+        for (FlowPath path : water.pathsAfter()) {
             land.line(Role.FLOW, x(path.line()), y(path.line()));
         }
         for (PlacedPipe placed : water.pipes()) {
