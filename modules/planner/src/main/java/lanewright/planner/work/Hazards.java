@@ -1,0 +1,332 @@
+package lanewright.planner.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.lane.line.Alignment;
+import lanewright.lane.line.Place;
+import lanewright.lane.section.Section;
+import lanewright.lane.section.SectionSet;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Level;
+import lanewright.measure.Finding.Topic;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.measure.Where;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.linearref.LengthIndexedLine;
+
+/**
+ * Holds the work against the hazards of the land: loads under wires, digging over lines, work on
+ * wells.
+ */
+public final class Hazards {
+
+    /**
+     * Distance that every part of a machine keeps from a wire of up to 50 kV, m: 10 ft (29 CFR
+     * 1926.1408, table A, from memory). A wire of unknown voltage may need more.
+     */
+    static final double WIRE_CLEARANCE = 10 * 0.3048;
+
+    /**
+     * Cover that should stay over a buried line while machines run over it, m: 12 in, our choice.
+     */
+    static final double COVER = 12 * 0.0254;
+
+    /** Steps along a line in which the digging over it is looked at, m. */
+    private static final double STEP = 0.5;
+
+    private static final String WIRE_RULE = "29 CFR 1926.1408, table A, up to 50 kV, from memory";
+    private static final String OUR_RULE = "rule of this program";
+
+    private final SectionSet set;
+    private final Alignment line;
+    private final double raisedBed;
+    private final GeometryFactory shapes = new GeometryFactory();
+    private final Geometry work;
+    private final Geometry lane;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Hazards(SectionSet set, double raisedBed) {
+        this.set = set;
+        this.line = set.design().alignment();
+        this.raisedBed = raisedBed;
+        this.work = band(s -> s.left().limit(), s -> s.right().limit());
+        this.lane = band(s -> s.left().hinge().offset(), s -> s.right().hinge().offset());
+    }
+
+    /**
+     * Findings for every hazard that the work meets.
+     *
+     * @param set the sections of the lane
+     * @param hazards what the owner knows of
+     * @param raisedBed height of a truck's raised bed over the lane, m
+     */
+    public static List<Finding> of(SectionSet set, List<Hazard> hazards, double raisedBed) {
+        if (hazards.isEmpty() || set.sections().isEmpty()) {
+            return List.of();
+        }
+        Hazards check = new Hazards(set, raisedBed);
+        for (Hazard hazard : hazards) {
+            if (hazard.kind() == Hazard.Kind.WIRE) {
+                check.wire(hazard);
+            } else if (hazard.kind().isBuried()) {
+                check.buried(hazard);
+            } else {
+                check.keepOff(hazard);
+            }
+        }
+        return List.copyOf(check.findings);
+    }
+
+    /** Reads one offset out of a section. */
+    private interface Offset {
+        double of(Section section);
+    }
+
+    private Geometry band(Offset left, Offset right) {
+        List<Geometry> pieces = new ArrayList<>();
+        List<Section> sections = set.sections();
+        for (int i = 1; i < sections.size(); i++) {
+            Section a = sections.get(i - 1);
+            Section b = sections.get(i);
+            if (b.station() > a.station()) {
+                Coordinate first = at(a, left.of(a));
+                Geometry hull =
+                        shapes.createMultiPointFromCoords(
+                                        new Coordinate[] {
+                                            first,
+                                            at(a, right.of(a)),
+                                            at(b, right.of(b)),
+                                            at(b, left.of(b))
+                                        })
+                                .convexHull();
+                pieces.add(hull);
+            }
+        }
+        return shapes.createGeometryCollection(pieces.toArray(Geometry[]::new)).buffer(0);
+    }
+
+    private Coordinate at(Section section, double offset) {
+        Place place = new Place(section.station(), offset);
+        return new Coordinate(line.x(place), line.y(place));
+    }
+
+    private Geometry shape(Hazard hazard) {
+        Coordinate[] points =
+                hazard.points().stream()
+                        .map(p -> new Coordinate(p.x(), p.y()))
+                        .toArray(Coordinate[]::new);
+        if (points.length == 1) {
+            Geometry point = shapes.createPoint(points[0]);
+            return hazard.around() > 0 ? point.buffer(hazard.around()) : point;
+        }
+        boolean isLine = hazard.kind() == Hazard.Kind.WIRE || hazard.kind().isBuried();
+        if (isLine || points.length == 2) {
+            return shapes.createLineString(points);
+        }
+        Coordinate[] ring = new Coordinate[points.length + 1];
+        System.arraycopy(points, 0, ring, 0, points.length);
+        ring[points.length] = points[0];
+        return shapes.createPolygon(ring).buffer(0);
+    }
+
+    private void wire(Hazard hazard) {
+        Geometry reach = shape(hazard).buffer(WIRE_CLEARANCE).intersection(lane);
+        double[] stretch = stretch(reach);
+        if (stretch == null) {
+            return;
+        }
+        double needed = raisedBed + WIRE_CLEARANCE;
+        double lowest = lowestOver(hazard, stretch);
+        if (lowest >= needed) {
+            return;
+        }
+        boolean known = !Double.isNaN(lowest);
+        findings.add(
+                new Finding(
+                        "load-under-wire",
+                        Level.STOP,
+                        Topic.ORDER,
+                        Where.stretch(stretch[0], stretch[1]),
+                        known
+                                ? Saying.of(
+                                        "The wire "
+                                                + hazard.name()
+                                                + " hangs {} over the finished lane; a raised bed of {} would come too near",
+                                        Quantity.length(lowest),
+                                        Quantity.length(raisedBed))
+                                : Saying.plain(
+                                        "Nobody has said how high the wire "
+                                                + hazard.name()
+                                                + " hangs over the lane"),
+                        known ? Quantity.length(lowest) : null,
+                        Quantity.length(needed),
+                        WIRE_RULE,
+                        Saying.of(
+                                "Tip no load from {} to {}: spread from outside it with the bed down; ask the wire's owner about height and voltage, and have him raise, bury or switch it off",
+                                Quantity.station(stretch[0]),
+                                Quantity.station(stretch[1]))));
+    }
+
+    /** Height of a wire over the finished lane where the lane rises most over the ground, m. */
+    private double lowestOver(Hazard hazard, double[] stretch) {
+        if (Double.isNaN(hazard.level())) {
+            return Double.NaN;
+        }
+        double rise = 0;
+        for (Section section : set.sections()) {
+            boolean near =
+                    section.station() >= stretch[0] - set.design().interval()
+                            && section.station() <= stretch[1] + set.design().interval();
+            if (near) {
+                double ground = section.ground().at(0);
+                if (!Double.isNaN(ground)) {
+                    rise = Math.max(rise, section.profileHeight() - ground);
+                }
+            }
+        }
+        return hazard.level() - rise;
+    }
+
+    private void buried(Hazard hazard) {
+        Geometry inside = shape(hazard).intersection(work);
+        if (inside.isEmpty()) {
+            return;
+        }
+        double deepest = 0;
+        Place worst = null;
+        for (int i = 0; i < inside.getNumGeometries(); i++) {
+            Geometry piece = inside.getGeometryN(i);
+            if (piece.getLength() == 0) {
+                continue;
+            }
+            var indexed = new LengthIndexedLine(piece);
+            for (double s = 0; s <= piece.getLength() + STEP; s += STEP) {
+                Coordinate spot = indexed.extractPoint(Math.min(s, piece.getLength()));
+                Place place = line.place(spot.x, spot.y);
+                if (place != null) {
+                    double dig = digging(place);
+                    if (worst == null || dig > deepest) {
+                        deepest = Math.max(deepest, dig);
+                        worst = place;
+                    }
+                }
+            }
+        }
+        if (worst != null) {
+            findings.add(overLine(hazard, worst, deepest));
+        }
+    }
+
+    /** How deep the plan digs at a place, m below the ground as it is. */
+    private double digging(Place place) {
+        Section section = set.nearest(place.station());
+        double ground = section.ground().at(place.offset());
+        double subgrade = section.subgrade().at(place.offset());
+        double stripped = section.stripped().at(place.offset());
+        double low =
+                Double.isNaN(subgrade)
+                        ? stripped
+                        : Math.min(subgrade, Double.isNaN(stripped) ? subgrade : stripped);
+        return Double.isNaN(low) || Double.isNaN(ground) ? 0 : Math.max(0, ground - low);
+    }
+
+    private Finding overLine(Hazard hazard, Place place, double deepest) {
+        boolean known = !Double.isNaN(hazard.level());
+        double left = hazard.level() - deepest;
+        boolean thin = !known || left < COVER;
+        String who =
+                hazard.kind() == Hazard.Kind.BURIED_PUBLIC
+                        ? "Have the public marking service mark it, then dig by hand to find it"
+                        : "The public marking service does not mark private lines: find and mark it yourself, then dig by hand";
+        return new Finding(
+                "digging-over-line",
+                thin ? Level.STOP : Level.LOOK,
+                Topic.ORDER,
+                Where.beside(place.station(), place.offset()),
+                known
+                        ? Saying.of(
+                                "The work crosses "
+                                        + hazard.name()
+                                        + ", {} deep; digging {} there leaves {} of cover",
+                                Quantity.depth(hazard.level()),
+                                Quantity.depth(deepest),
+                                Quantity.depth(left))
+                        : Saying.of(
+                                "The work crosses "
+                                        + hazard.name()
+                                        + " at a depth nobody has said, and digs {} there",
+                                Quantity.depth(deepest)),
+                known ? Quantity.depth(left) : null,
+                Quantity.depth(COVER),
+                OUR_RULE,
+                Saying.plain(who + (thin ? "; raise the grade there or have it moved" : "")));
+    }
+
+    private void keepOff(Hazard hazard) {
+        Geometry shape = shape(hazard);
+        double apart = shape.distance(work);
+        boolean meets = shape.intersects(work);
+        if (!meets && apart >= hazard.away()) {
+            return;
+        }
+        Coordinate middle =
+                (meets ? shape.intersection(work) : shape).getInteriorPoint().getCoordinate();
+        Place place = line.place(middle.x, middle.y);
+        Where where =
+                (place == null ? Where.ANYWHERE : Where.beside(place.station(), place.offset()))
+                        .at(middle.x, middle.y);
+        findings.add(
+                new Finding(
+                        "work-on-" + hazard.kind().words().replace(' ', '-'),
+                        meets ? Level.STOP : Level.LOOK,
+                        Topic.LINE,
+                        where,
+                        meets
+                                ? Saying.plain(
+                                        "The work runs over the "
+                                                + hazard.kind().words()
+                                                + " "
+                                                + hazard.name())
+                                : Saying.of(
+                                        "The work comes within {} of the "
+                                                + hazard.kind().words()
+                                                + " "
+                                                + hazard.name(),
+                                        Quantity.length(apart)),
+                        Quantity.length(meets ? 0 : apart),
+                        Quantity.length(hazard.away()),
+                        "your plan",
+                        Saying.plain(remedy(hazard.kind()))));
+    }
+
+    private static String remedy(Hazard.Kind kind) {
+        return switch (kind) {
+            case WETLAND ->
+                    "Move the lane, or ask for the permits that work in water and wetland needs before anything else";
+            case DRAIN_FIELD, TANK ->
+                    "Move the lane: no wheel, cut, fill or heap belongs on a drain field or tank";
+            case WELL ->
+                    "Move the lane; your health department says how far work and drainage stay from a well";
+            case TREE -> "Move the limits out from under the crown, or give the tree up";
+            default -> "Move the lane or the limits";
+        };
+    }
+
+    /** First and last station that a shape reaches, m; null if it does not lie beside the lane. */
+    private double @Nullable [] stretch(Geometry shape) {
+        double from = Double.POSITIVE_INFINITY;
+        double to = Double.NEGATIVE_INFINITY;
+        for (Coordinate corner : shape.getCoordinates()) {
+            Place place = line.place(corner.x, corner.y);
+            if (place != null) {
+                from = Math.min(from, place.station());
+                to = Math.max(to, place.station());
+            }
+        }
+        return from <= to ? new double[] {from, to} : null;
+    }
+}

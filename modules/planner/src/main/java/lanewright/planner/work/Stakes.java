@@ -1,0 +1,151 @@
+package lanewright.planner.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.ground.Ground;
+import lanewright.lane.line.Alignment;
+import lanewright.lane.line.Place;
+import lanewright.lane.section.Corner;
+import lanewright.lane.section.Section;
+import lanewright.lane.section.SectionSet;
+import lanewright.lane.section.SideResult;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Level;
+import lanewright.measure.Finding.Topic;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.measure.Where;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Offset stakes on both sides of the lane. They stand outside the limits, since stripping destroys
+ * everything inside.
+ *
+ * @param stakes in station order, left before right
+ * @param benchmark name of the point that all heights are taken from, or null; then no height is
+ *     given
+ * @param benchmarkHeight its height, m, NaN without one
+ * @param findings what is missing
+ */
+public record Stakes(
+        List<Stake> stakes,
+        @Nullable String benchmark,
+        double benchmarkHeight,
+        List<Finding> findings) {
+
+    /** Copies the lists. */
+    public Stakes {
+        stakes = List.copyOf(stakes);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * What heights are taken from.
+     *
+     * @param name of the benchmark
+     * @param height m above the datum
+     * @param instrument height of the line of sight, m above the datum, NaN if not set up
+     */
+    public record Levels(String name, double height, double instrument) {}
+
+    /**
+     * Stakes at every section.
+     *
+     * @param set the sections
+     * @param ground the ground that the stakes stand on
+     * @param levels what heights are taken from, or null to give none
+     * @param beyond how far outside the limits the stakes stand, m, zero or more
+     */
+    public static Stakes of(SectionSet set, Ground ground, @Nullable Levels levels, double beyond) {
+        List<Stake> stakes = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        if (levels == null) {
+            findings.add(
+                    Finding.of(
+                            "no-benchmark",
+                            Level.LOOK,
+                            Topic.FIELD,
+                            Where.ANYWHERE,
+                            Saying.plain(
+                                    "No benchmark is named, so stakes carry distances and no heights"),
+                            Saying.plain("Name a fixed point with its height in the plan")));
+        }
+        for (Section section : set.sections()) {
+            if (section.face() != Section.Face.AFTER) {
+                add(set.design().alignment(), section, ground, levels, beyond, stakes, findings);
+            }
+        }
+        return new Stakes(
+                stakes,
+                levels == null ? null : levels.name(),
+                levels == null ? Double.NaN : levels.height(),
+                findings);
+    }
+
+    /**
+     * Reading of a rod held at a height: line of sight less that height (the grade rod of field
+     * practice).
+     *
+     * @param instrument height of the line of sight, m
+     * @param height of what the rod stands on, m
+     */
+    public static double rod(double instrument, double height) {
+        return instrument - height;
+    }
+
+    private static void add(
+            Alignment line,
+            Section section,
+            Ground ground,
+            @Nullable Levels levels,
+            double beyond,
+            List<Stake> stakes,
+            List<Finding> findings) {
+        for (boolean right : new boolean[] {false, true}) {
+            SideResult side = right ? section.right() : section.left();
+            Corner meeting = side.catchPoint();
+            if (meeting == null) {
+                continue;
+            }
+            double offset = Math.abs(side.limit()) + beyond;
+            Place place = new Place(section.station(), right ? offset : -offset);
+            double x = line.x(place);
+            double y = line.y(place);
+            double height = ground.heightAt(x, y);
+            if (Double.isNaN(height)) {
+                findings.add(
+                        Finding.of(
+                                "stake-off-ground",
+                                Level.LOOK,
+                                Topic.FIELD,
+                                Where.beside(section.station(), place.offset()).at(x, y),
+                                Saying.of(
+                                        "The stake at {} stands where nothing was surveyed, so it has no heights",
+                                        Quantity.station(section.station())),
+                                Saying.plain(
+                                        "Shoot the ground there, or set stakes nearer to the limits")));
+            }
+            double shown = levels == null ? Double.NaN : height;
+            double sight = levels == null ? Double.NaN : levels.instrument();
+            Corner ditch = side.ditchInner();
+            stakes.add(
+                    new Stake(
+                            section.station(),
+                            right,
+                            offset,
+                            x,
+                            y,
+                            shown,
+                            offset - Math.abs(meeting.offset()),
+                            offset - Math.abs(side.hinge().offset()),
+                            side.hinge().height() - shown,
+                            ditch == null ? Double.NaN : offset - Math.abs(ditch.offset()),
+                            ditch == null ? Double.NaN : ditch.height() - shown,
+                            offset,
+                            section.profileHeight() - shown,
+                            rod(sight, side.hinge().height()),
+                            ditch == null ? Double.NaN : rod(sight, ditch.height()),
+                            rod(sight, section.profileHeight())));
+        }
+    }
+}

@@ -1,0 +1,249 @@
+package lanewright.planner.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import lanewright.ground.Ground;
+import lanewright.ground.GroundOptions;
+import lanewright.lane.line.Alignment;
+import lanewright.lane.line.DesignRefused;
+import lanewright.lane.line.IntersectionPoint;
+import lanewright.lane.line.Profile;
+import lanewright.lane.line.VerticalPoint;
+import lanewright.lane.section.SectionSet;
+import lanewright.lane.section.Sections;
+import lanewright.lane.shape.Bed;
+import lanewright.lane.shape.CrossFall;
+import lanewright.lane.shape.Ditch;
+import lanewright.lane.shape.LaneDesign;
+import lanewright.lane.shape.Layer;
+import lanewright.lane.shape.SideShape;
+import lanewright.lane.shape.TypicalSection;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Level;
+import lanewright.measure.Progress;
+import lanewright.planner.work.Hazard.Kind;
+import lanewright.planner.work.Hazard.Spot;
+import lanewright.survey.Survey;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+class StakesAndHazardsTest {
+
+    /** Level ground at 100 m; a straight lane along x, its finished middle 0.5 m above it. */
+    private static final Ground GROUND =
+            Ground.of(
+                    Survey.builder()
+                            .point(-50, -50, 100)
+                            .point(150, -50, 100)
+                            .point(150, 50, 100)
+                            .point(-50, 50, 100)
+                            .build(),
+                    GroundOptions.USUAL,
+                    Progress.NONE);
+
+    private static SectionSet set() {
+        try {
+            SideShape side = new SideShape(0.5, 3, Ditch.NONE, 2, 2);
+            TypicalSection shape =
+                    new TypicalSection(
+                            4,
+                            CrossFall.CROWN,
+                            0.04,
+                            Bed.ON_TOP,
+                            List.of(new Layer("base", 0.2, 1)),
+                            Double.NaN,
+                            side,
+                            side,
+                            true,
+                            0,
+                            false);
+            LaneDesign design =
+                    LaneDesign.on(
+                                    Alignment.of(
+                                            List.of(
+                                                    new IntersectionPoint(0, 0, 0),
+                                                    new IntersectionPoint(100, 0, 0))),
+                                    Profile.of(
+                                            List.of(
+                                                    new VerticalPoint(0, 100.5, 0),
+                                                    new VerticalPoint(100, 100.5, 0))))
+                            .typical(shape)
+                            .margin(0.5)
+                            .interval(25)
+                            .build();
+            return Sections.of(design, GROUND, GROUND.constant(0.15), null, Progress.NONE);
+        } catch (DesignRefused e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static List<Finding> check(Hazard... hazards) {
+        return Hazards.of(set(), List.of(hazards), 6);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Grade rod is height of instrument less grade: 13.50 and 23.50 | exam-review question, tutorsglobe.com 5287798 | read")
+    void rodReading() {
+        double sight = 100.00 + 8.5;
+        assertEquals(13.50, Stakes.rod(sight, 95.00), 0.005);
+        assertEquals(23.50, Stakes.rod(sight, 95.00 - 0.02 * 500), 0.005);
+    }
+
+    @Test
+    void stakesStandOutsideTheLimitsAndMeasureIn() {
+        Stakes stakes = Stakes.of(set(), GROUND, new Stakes.Levels("iron pin", 101, 102), 1);
+        // Toe of 0.2 m of stone with 1:1 edges under a 4 % crown: 2 + 0.2/(1 - 0.04) from the
+        // middle;
+        // hinge 0.5 m further out, 0.3 - 0.04 u above the ground; catch 3 times that further out.
+        double hinge = 2 + 0.2 / 0.96 + 0.5;
+        double up = 0.3 - 0.04 * hinge;
+        double meeting = hinge + 3 * up;
+        Stake right = stakes.stakes().get(1);
+        assertTrue(right.right());
+        assertEquals(meeting + 0.5 + 1, right.offset(), 1e-9);
+        assertEquals(-right.offset(), right.y(), 1e-9);
+        assertEquals(1.5, right.toCatch(), 1e-9);
+        assertEquals(right.offset() - hinge, right.toHinge(), 1e-9);
+        assertEquals(up, right.hingeUp(), 1e-9);
+        assertEquals(0.5, right.centreUp(), 1e-9);
+        assertEquals(102 - 100.5, right.rodCentre(), 1e-9);
+        assertTrue(Double.isNaN(right.toDitch()));
+        assertEquals(2 * 5, stakes.stakes().size());
+    }
+
+    @Test
+    void withoutABenchmarkNoHeightIsGiven() {
+        Stakes stakes = Stakes.of(set(), GROUND, null, 1);
+        assertEquals("no-benchmark", stakes.findings().get(0).code());
+        for (Stake stake : stakes.stakes()) {
+            for (double height :
+                    new double[] {
+                        stake.height(), stake.hingeUp(), stake.centreUp(), stake.rodHinge()
+                    }) {
+                assertTrue(Double.isNaN(height));
+            }
+            assertFalse(Double.isNaN(stake.toHinge()));
+        }
+    }
+
+    @Test
+    void aLowWireForbidsTippingAndAHighOneDoesNot() {
+        List<Spot> across = List.of(new Spot(40, -20), new Spot(40, 20));
+        Finding low = check(new Hazard(Kind.WIRE, "yard wire", across, 7, 0, 0)).get(0);
+        assertEquals(Level.STOP, low.level());
+        assertEquals("load-under-wire", low.code());
+        assertEquals(40 - 3.048, low.where().from(), 0.05);
+        assertEquals(40 + 3.048, low.where().to(), 0.05);
+        // 6 m of bed and 10 ft of clearance under a wire that hangs 0.5 m lower over the raised
+        // lane.
+        assertTrue(check(new Hazard(Kind.WIRE, "line", across, 6 + 3.048 + 0.51, 0, 0)).isEmpty());
+        assertEquals(1, check(new Hazard(Kind.WIRE, "unknown", across, Double.NaN, 0, 0)).size());
+    }
+
+    @Test
+    void aBuriedLineUnderTheStripIsFound() {
+        List<Spot> across = List.of(new Spot(60, -20), new Spot(60, 20));
+        Finding shallow =
+                check(new Hazard(Kind.BURIED_PRIVATE, "water pipe", across, 0.4, 0, 0)).get(0);
+        assertEquals(Level.STOP, shallow.level());
+        // 0.4 m deep less 0.15 m of topsoil that is stripped.
+        assertEquals(0.25, shallow.measured().value(), 1e-9);
+        Finding deep = check(new Hazard(Kind.BURIED_PUBLIC, "gas", across, 1.0, 0, 0)).get(0);
+        assertEquals(Level.LOOK, deep.level());
+        assertTrue(
+                check(
+                                new Hazard(
+                                        Kind.BURIED_PUBLIC,
+                                        "gas",
+                                        List.of(new Spot(0, 30), new Spot(90, 30)),
+                                        1,
+                                        0,
+                                        0))
+                        .isEmpty());
+    }
+
+    @Test
+    void aDrainFieldUnderTheWorkStopsIt() {
+        List<Spot> field =
+                List.of(new Spot(20, 3), new Spot(30, 3), new Spot(30, 12), new Spot(20, 12));
+        Finding over =
+                check(new Hazard(Kind.DRAIN_FIELD, "house field", field, Double.NaN, 0, 3)).get(0);
+        assertEquals(Level.STOP, over.level());
+        assertEquals("work-on-drain-field", over.code());
+        Finding near =
+                check(new Hazard(Kind.TREE, "oak", List.of(new Spot(50, 9)), Double.NaN, 3, 4))
+                        .get(0);
+        assertEquals(Level.LOOK, near.level());
+        assertTrue(
+                check(new Hazard(Kind.WELL, "well", List.of(new Spot(50, 40)), Double.NaN, 1, 10))
+                        .isEmpty());
+    }
+
+    @Test
+    void stepsWithNothingToDoAreNotInTheOrder() {
+        WorkFacts full =
+                new WorkFacts(
+                        100,
+                        800,
+                        100,
+                        2,
+                        50,
+                        60,
+                        0.2,
+                        0.5,
+                        10,
+                        80,
+                        List.of(30.0),
+                        1,
+                        500,
+                        List.of(),
+                        20,
+                        300,
+                        true,
+                        true,
+                        true,
+                        true);
+        WorkFacts bare =
+                new WorkFacts(
+                        100, 800, 0, 0, 0, 0, 0.2, 0, 0, 0, List.of(), 0, 0, List.of(), 0, 300,
+                        false, false, false, false);
+        List<String> names = WorkOrder.of(full).stream().map(WorkStep::name).toList();
+        assertEquals(
+                List.of(
+                        "ask-and-mark",
+                        "silt-control",
+                        "clear",
+                        "water-ways",
+                        "strip",
+                        "undercut",
+                        "earth",
+                        "shape",
+                        "fabric",
+                        "trim-ditches",
+                        "topsoil-back",
+                        "seed"),
+                names);
+        assertEquals(
+                List.of("ask-and-mark", "silt-control", "clear", "water-ways", "shape", "seed"),
+                WorkOrder.of(bare).stream().map(WorkStep::name).toList());
+    }
+
+    @Test
+    void aDammingLaneIsCalledADam() {
+        WorkFacts facts =
+                new WorkFacts(
+                        100, 5000, 0, 0, 0, 0, 0.2, 0, 0, 0, List.of(), 0, 0, List.of(), 0, 300,
+                        false, false, false, false);
+        List<String> wet = Cautions.of(facts, 0.6).stream().map(Caution::name).toList();
+        assertTrue(wet.contains("lane-as-dam"));
+        assertTrue(Cautions.of(facts, 0).stream().noneMatch(c -> c.name().equals("lane-as-dam")));
+        // 5,000 m² are more than an acre of 4,047 m² (NIST SP 811, appendix B).
+        assertTrue(Cautions.of(facts, 0).get(1).says().pattern().contains("acre or more"));
+    }
+}
