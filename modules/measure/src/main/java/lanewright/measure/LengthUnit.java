@@ -1,22 +1,24 @@
 package lanewright.measure;
 
+import java.math.BigDecimal;
+
 /** Units in which survey coordinates come. Inside, every length is metres. */
 public enum LengthUnit {
     /** The metre. */
-    METRE(1, "m"),
+    METRE(Unit.METRE),
     /** International foot, exactly 0.3048 m (NIST and NGS, 85 FR 62698, October 2020). */
-    FOOT(0.3048, "ft"),
+    FOOT(Unit.FOOT),
     /**
      * US survey foot, 1200/3937 m: retired after 2022 by the same notice, still met in old work.
      */
-    SURVEY_FOOT(1200.0 / 3937.0, "ftUS");
+    SURVEY_FOOT(Unit.SURVEY_FOOT);
 
     private final double metres;
     private final String symbol;
 
-    LengthUnit(double metres, String symbol) {
-        this.metres = metres;
-        this.symbol = symbol;
+    LengthUnit(Unit unit) {
+        this.metres = unit.toSi(BigDecimal.ONE);
+        this.symbol = unit.symbol();
     }
 
     /** Length of one unit, m. */
@@ -27,5 +29,23 @@ public enum LengthUnit {
     /** How it is written in a plan: {@code m}, {@code ft}, {@code ftUS}. */
     public String symbol() {
         return symbol;
+    }
+
+    /**
+     * The unit that is written as {@code name}, such as {@code m}, {@code feet} or {@code US survey
+     * foot}.
+     *
+     * @throws QuantityException if coordinates do not come in it
+     */
+    public static LengthUnit named(String name) throws QuantityException {
+        Unit wanted = Unit.named(Terms.tidy(name));
+        for (LengthUnit unit : values()) {
+            if (wanted != null && unit.symbol.equals(wanted.symbol())) {
+                return unit;
+            }
+        }
+        throw new QuantityException(
+                "\"" + Terms.tidy(name) + "\" is not a unit that coordinates come in",
+                "Write m, ft (international foot) or ftUS (US survey foot)");
     }
 }

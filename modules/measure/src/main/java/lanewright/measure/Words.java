@@ -1,27 +1,31 @@
 package lanewright.measure;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /**
- * Numbers in words: the only place where a quantity becomes text. The same in every locale, halves
- * rounded away from zero, a comma between thousands, a point before decimals.
+ * Numbers in words: the only place where a quantity becomes text. The same in every locale, a comma
+ * between thousands, a point before decimals, never a minus before zero.
  *
- * <p>Factors: NIST Special Publication 811 (2008), appendix B; the foot is the international foot.
+ * <p>Halves are rounded away from zero, in the decimal sense: the number is first taken to 13
+ * significant digits, which takes away what turning units left behind, so that 7.25 in, kept as
+ * 0.18415 m, is rounded as 7.25 and not as 7.249999999999999.
+ *
+ * <p>{@link #of} is for sentences: as many decimals as the size deserves, zeros at the end left
+ * out. {@link #number} is for columns under a head with the unit: one count of decimals for a kind.
  */
 public final class Words {
 
-    static final double FOOT = 0.3048;
-    static final double INCH = 0.0254;
-    static final double ACRE = 43_560 * FOOT * FOOT;
-    static final double CUBIC_YARD = 27 * FOOT * FOOT * FOOT;
-    static final double POUND = 0.45359237;
-    static final double SHORT_TON = 2000 * POUND;
-    static final double POUND_PER_CUBIC_FOOT = POUND / (FOOT * FOOT * FOOT);
-    static final double HECTARE = 10_000;
-
     private static final String UNKNOWN = "not known";
+
+    /** Digits that a double holds through a turn of units and back, with two to spare. */
+    private static final MathContext HELD = new MathContext(13, RoundingMode.HALF_UP);
+
+    /** Depths from here on are told in feet or metres, not in inches or millimetres, m. */
+    private static final double DEEP_US = 36 * 0.0254;
+
+    private static final double DEEP_METRIC = 1;
 
     private Words() {}
 
@@ -30,125 +34,171 @@ public final class Words {
         if (!Double.isFinite(quantity.value())) {
             return UNKNOWN;
         }
-        String unit = unit(quantity, units);
-        String gap = unit.isEmpty() || unit.startsWith(":") ? "" : " ";
-        return number(quantity, units) + gap + unit;
+        if (quantity.kind() == Kind.STATION) {
+            return number(quantity, units);
+        }
+        Quantity told = told(quantity, units);
+        double shown = told.value() / factor(told.kind(), units);
+        String number = fixed(shown, spoken(told.kind(), shown, units));
+        if (!keepsZeros(told.kind())) {
+            number = withoutZeros(number);
+        }
+        return joined(number, unit(told.kind(), units));
     }
 
-    /** The number alone, for a column whose head names the unit. */
+    /** The number with its unit, as finely as in a column: for stakes and checks. */
+    public static String fine(Quantity quantity, UnitSystem units) {
+        return Double.isFinite(quantity.value())
+                ? joined(number(quantity, units), unit(quantity.kind(), units))
+                : UNKNOWN;
+    }
+
+    /** The number alone, for a column whose head names the unit; a dash if it is not known. */
     public static String number(Quantity quantity, UnitSystem units) {
         if (!Double.isFinite(quantity.value())) {
             return "–";
         }
-        if (quantity.kind() == Kind.STATION) {
-            return station(quantity.value(), units);
+        Kind kind = quantity.kind();
+        double shown = quantity.value() / factor(kind, units);
+        if (kind == Kind.STATION) {
+            return Stations.write(shown, units, 1, units == UnitSystem.US);
         }
-        double shown = quantity.value() / factor(quantity, units);
-        return fixed(shown, decimals(quantity.kind(), Math.abs(shown), units));
+        String number = fixed(shown, decimals(kind, units));
+        return kind == Kind.SIDE_SLOPE || kind == Kind.COUNT ? withoutZeros(number) : number;
     }
 
-    /**
-     * The unit that {@link #number} is in where the kind has one unit for all sizes; empty without.
-     */
+    /** The unit that {@link #number} is in; empty for stations, counts and money. */
     public static String unit(Kind kind, UnitSystem units) {
-        return unit(new Quantity(kind == Kind.DEPTH ? 0.01 : 1, kind), units);
-    }
-
-    private static String unit(Quantity quantity, UnitSystem units) {
-        boolean us = units == UnitSystem.US;
-        return switch (quantity.kind()) {
-            case LENGTH, HEIGHT, OFFSET -> us ? "ft" : "m";
-            case DEPTH -> us ? "in" : "mm";
-            case AREA -> us ? "ft²" : "m²";
-            case LAND -> us ? "acres" : "ha";
-            case VOLUME -> us ? "yd³" : "m³";
-            case GRADE, SHARE -> "%";
-            case SIDE_SLOPE -> ":1";
-            case MASS -> us ? "tons" : "t";
-            case DENSITY -> us ? "lb/ft³" : "kg/m³";
-            case ANGLE -> "°";
-            case HOURS -> "h";
-            case STATION, COUNT, MONEY -> "";
-        };
-    }
-
-    /** SI value of one shown unit. */
-    private static double factor(Quantity quantity, UnitSystem units) {
-        boolean us = units == UnitSystem.US;
-        return switch (quantity.kind()) {
-            case LENGTH, HEIGHT, OFFSET -> us ? FOOT : 1;
-            case DEPTH -> us ? INCH : 0.001;
-            case AREA -> us ? FOOT * FOOT : 1;
-            case LAND -> us ? ACRE : HECTARE;
-            case VOLUME -> us ? CUBIC_YARD : 1;
-            case GRADE, SHARE -> 0.01;
-            case MASS -> us ? SHORT_TON : 1000;
-            case DENSITY -> us ? POUND_PER_CUBIC_FOOT : 1;
-            case SIDE_SLOPE, ANGLE, HOURS, STATION, COUNT, MONEY -> 1;
-        };
-    }
-
-    private static int decimals(Kind kind, double shown, UnitSystem units) {
-        boolean us = units == UnitSystem.US;
         return switch (kind) {
-            case LENGTH -> shown >= 100 ? 0 : 1;
-            case HEIGHT -> us ? 2 : 3;
-            case OFFSET -> us ? 1 : 2;
-            case DEPTH -> us ? 1 : 0;
-            case AREA -> shown >= 100 ? 0 : us ? 1 : 2;
-            case LAND -> us ? 2 : 3;
-            case VOLUME -> shown >= 10 ? 0 : 1;
-            case GRADE -> 1;
-            case SHARE -> shown >= 10 ? 0 : 1;
-            case SIDE_SLOPE -> shown == Math.rint(shown) ? 0 : 1;
-            case MASS -> shown >= 100 ? 0 : 1;
-            case DENSITY -> us ? shown >= 100 ? 0 : 1 : 0;
-            case ANGLE -> 1;
-            case HOURS -> 1;
-            case COUNT -> shown == Math.rint(shown) ? 0 : 1;
-            case MONEY -> 2;
-            case STATION -> us ? 0 : 1;
+            case STATION, COUNT, MONEY -> "";
+            case SIDE_SLOPE -> ":1";
+            default -> shownIn(kind, units).symbol();
         };
-    }
-
-    /** {@code 12+50} for 1,250 ft in US customary, {@code 1+250.0} for 1,250 m in metric. */
-    private static String station(double metres, UnitSystem units) {
-        boolean us = units == UnitSystem.US;
-        BigDecimal shown =
-                BigDecimal.valueOf(us ? metres / FOOT : metres)
-                        .setScale(us ? 0 : 1, RoundingMode.HALF_UP);
-        BigDecimal whole = BigDecimal.valueOf(us ? 100 : 1000);
-        BigDecimal[] parts = shown.abs().divideAndRemainder(whole);
-        String rest = parts[1].setScale(us ? 0 : 1, RoundingMode.HALF_UP).toPlainString();
-        int wide = us ? 2 : 5;
-        String sign = shown.signum() < 0 ? "-" : "";
-        return sign
-                + parts[0].toBigInteger()
-                + "+"
-                + "0".repeat(Math.max(0, wide - rest.length()))
-                + rest;
     }
 
     /**
-     * A plain number with a fixed count of decimals.
+     * A plain number with a fixed count of decimals and commas between thousands.
      *
      * @param value finite
      * @param decimals 0 to 9
      */
     public static String fixed(double value, int decimals) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
-        String digits = rounded.abs().toPlainString();
-        int point = digits.indexOf('.');
-        int end = point < 0 ? digits.length() : point;
-        StringBuilder grouped = new StringBuilder(digits);
-        for (int at = end - 3; at > 0; at -= 3) {
+        StringBuilder grouped = new StringBuilder(ungrouped(value, decimals));
+        int first = grouped.charAt(0) == '-' ? 1 : 0;
+        int point = grouped.indexOf(".");
+        for (int at = (point < 0 ? grouped.length() : point) - 3; at > first; at -= 3) {
             grouped.insert(at, ',');
         }
-        return (rounded.signum() < 0 ? "-" : "") + grouped;
+        return grouped.toString();
     }
 
-    /** Lower case that does not follow the machine's language. */
-    static String lower(String text) {
-        return text.toLowerCase(Locale.ROOT);
+    /**
+     * A plain number with a fixed count of decimals, for files that programs read.
+     *
+     * @param value finite
+     * @param decimals 0 to 9
+     */
+    public static String ungrouped(double value, int decimals) {
+        return rounded(value, decimals).toPlainString();
+    }
+
+    static BigDecimal rounded(double value, int decimals) {
+        return BigDecimal.valueOf(value).round(HELD).setScale(decimals, RoundingMode.HALF_UP);
+    }
+
+    private static String joined(String number, String unit) {
+        if (number.equals("1") && (unit.equals("tons") || unit.equals("acres"))) {
+            return number + " " + unit.substring(0, unit.length() - 1);
+        }
+        boolean close = unit.isEmpty() || unit.startsWith(":") || unit.equals("°");
+        return number + (close ? "" : " ") + unit;
+    }
+
+    /** A great depth as a length. */
+    private static Quantity told(Quantity quantity, UnitSystem units) {
+        double deep = units == UnitSystem.US ? DEEP_US : DEEP_METRIC;
+        boolean asLength = quantity.kind() == Kind.DEPTH && Math.abs(quantity.value()) >= deep;
+        return asLength ? Quantity.length(quantity.value()) : quantity;
+    }
+
+    private static String withoutZeros(String number) {
+        int end = number.length();
+        if (number.indexOf('.') >= 0) {
+            while (number.charAt(end - 1) == '0') {
+                end--;
+            }
+            if (number.charAt(end - 1) == '.') {
+                end--;
+            }
+        }
+        return number.substring(0, end);
+    }
+
+    /** Zeros at the end of a height or of money are told too: they say how finely it is known. */
+    private static boolean keepsZeros(Kind kind) {
+        return kind == Kind.HEIGHT || kind == Kind.MONEY;
+    }
+
+    /** SI size of one shown unit. */
+    private static double factor(Kind kind, UnitSystem units) {
+        return switch (kind) {
+            case STATION -> units == UnitSystem.US ? Unit.FOOT.si() : 1;
+            case SIDE_SLOPE, COUNT, MONEY -> 1;
+            default -> shownIn(kind, units).si();
+        };
+    }
+
+    private static Unit shownIn(Kind kind, UnitSystem units) {
+        boolean us = units == UnitSystem.US;
+        return switch (kind) {
+            case LENGTH, HEIGHT, OFFSET -> us ? Unit.FOOT : Unit.METRE;
+            case DEPTH -> us ? Unit.INCH : Unit.MILLIMETRE;
+            case AREA -> us ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE;
+            case LAND -> us ? Unit.ACRE : Unit.HECTARE;
+            case VOLUME -> us ? Unit.CUBIC_YARD : Unit.CUBIC_METRE;
+            case GRADE, SHARE -> Unit.PERCENT;
+            case MASS -> us ? Unit.SHORT_TON : Unit.TONNE;
+            case DENSITY -> us ? Unit.POUND_PER_CUBIC_FOOT : Unit.KILOGRAM_PER_CUBIC_METRE;
+            case ANGLE -> Unit.DEGREE;
+            case HOURS -> Unit.HOUR;
+            case STATION, SIDE_SLOPE, COUNT, MONEY ->
+                    throw new IllegalArgumentException(kind + " is shown without a unit");
+        };
+    }
+
+    /** Decimals in a sentence: about three figures, and never finer than it can be known. */
+    private static int spoken(Kind kind, double shown, UnitSystem units) {
+        boolean us = units == UnitSystem.US;
+        double size = Math.abs(shown);
+        return switch (kind) {
+            case LENGTH, OFFSET -> size >= 100 ? 0 : us || size >= 10 ? 1 : 2;
+            case HEIGHT -> 2;
+            case DEPTH -> us ? 1 : 0;
+            case AREA -> size >= 100 ? 0 : us ? 1 : 2;
+            case LAND -> size >= 0.1 ? 2 : 3;
+            case VOLUME -> size >= 10 ? 0 : 1;
+            // A grade under 1 % is held against limits such as 0.5 %.
+            case GRADE -> size < 1 ? 2 : 1;
+            case SHARE -> size >= 10 ? 0 : 1;
+            case SIDE_SLOPE -> 2;
+            case MASS -> size >= 100 ? 0 : 1;
+            case DENSITY -> us && size < 100 ? 1 : 0;
+            case ANGLE, HOURS, COUNT -> 1;
+            case MONEY -> 2;
+            case STATION -> throw new IllegalArgumentException("a station has its own words");
+        };
+    }
+
+    /** Decimals in a column. A height is told to 0.01 ft or 0.001 m, both about 3 mm or finer. */
+    private static int decimals(Kind kind, UnitSystem units) {
+        boolean us = units == UnitSystem.US;
+        return switch (kind) {
+            case LENGTH, OFFSET, AREA -> us ? 1 : 2;
+            case HEIGHT, LAND -> us ? 2 : 3;
+            case DEPTH, DENSITY -> us ? 1 : 0;
+            case GRADE, SIDE_SLOPE, MONEY -> 2;
+            case VOLUME, MASS, SHARE, ANGLE, HOURS, COUNT -> 1;
+            case STATION -> throw new IllegalArgumentException("a station has its own words");
+        };
     }
 }
