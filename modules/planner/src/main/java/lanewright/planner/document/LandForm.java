@@ -1,0 +1,224 @@
+package lanewright.planner.document;
+
+/** The parts of the plan that tell of stone, soil, water, hazards and work. */
+final class LandForm {
+
+    private LandForm() {}
+
+    static StonePart stone(Form<StonePart> f) {
+        return new StonePart(
+                f.value("loss", Codecs.SHARE, StonePart::loss, "Stone bought but never laid."),
+                f.value("payload", Codecs.MASS, StonePart::payload, "What one truck brings."),
+                f.value(
+                        "raisedBed",
+                        Codecs.LENGTH,
+                        StonePart::raisedBed,
+                        "How high the truck's bed reaches when it tips."),
+                f.parts("materials", StonePart::materials, LandForm::material, "Stones by role."),
+                f.flag(
+                        "fabric",
+                        StonePart::fabric,
+                        "Whether a separation fabric is laid under the stone."));
+    }
+
+    private static StonePart.Material material(Form<StonePart.Material> f) {
+        return new StonePart.Material(
+                f.value(
+                        "role",
+                        Codecs.TEXT,
+                        StonePart.Material::role,
+                        "The role of the layers it is for."),
+                f.valueOr(
+                        "density",
+                        Codecs.DENSITY,
+                        Double.NaN,
+                        StonePart.Material::density,
+                        "Compacted in place; left out, the table's for its kind."),
+                f.value(
+                        "kind",
+                        Codecs.TEXT,
+                        StonePart.Material::kind,
+                        "A name in the table of densities."),
+                f.value(
+                        "loose",
+                        Codecs.TEXT,
+                        StonePart.Material::loose,
+                        "A name in the table of loose depths."),
+                f.valueIfAny(
+                        "gradation",
+                        Codecs.TEXT,
+                        StonePart.Material::gradation,
+                        "Published name of its sizes."),
+                f.valueIfAny(
+                        "price",
+                        Codecs.PRICE,
+                        StonePart.Material::price,
+                        "Your own price, such as 24.00 per ton; without one no money is said."),
+                f.valueOr(
+                        "inHand",
+                        Codecs.MASS,
+                        Double.NaN,
+                        StonePart.Material::inHand,
+                        "What you already have of it."));
+    }
+
+    static EarthPart earth(Form<EarthPart> f) {
+        EarthWords.Depth topsoil =
+                f.value(
+                        "topsoil",
+                        EarthWords.TOPSOIL,
+                        e -> new EarthWords.Depth(e.topsoil(), e.topsoilDepth()),
+                        "Depth of topsoil everywhere, or from probes.");
+        EarthWords.Depth bearing =
+                f.value(
+                        "bearing",
+                        EarthWords.BEARING,
+                        e -> new EarthWords.Depth(e.bearing(), e.bearingDepth()),
+                        "Depth to soil that bears, from probes, or not known.");
+        return new EarthPart(
+                topsoil.where(),
+                topsoil.depth(),
+                bearing.where(),
+                bearing.depth(),
+                f.value(
+                        "soil",
+                        Codecs.TEXT,
+                        EarthPart::soil,
+                        "A name in the table of volume change."),
+                f.value(
+                        "washes",
+                        Codecs.choice(EarthPart.Washes.class),
+                        EarthPart::washes,
+                        "How easily the soil washes: little, easily or not known."),
+                f.value(
+                        "lift",
+                        Codecs.DEPTH,
+                        EarthPart::lift,
+                        "Thickness of a compacted lift of fill."));
+    }
+
+    static WaterPart water(Form<WaterPart> f) {
+        return new WaterPart(
+                f.parts("pipes", WaterPart::pipes, LandForm::pipe, "Pipes that are there."),
+                f.value(
+                        "flowArea",
+                        Codecs.LAND,
+                        WaterPart::flowArea,
+                        "Land that must drain through a way of water for it to be flagged."),
+                f.value(
+                        "spotDepth",
+                        Codecs.DEPTH,
+                        WaterPart::spotDepth,
+                        "Low spots less deep are counted, not listed."),
+                f.value(
+                        "spotArea",
+                        Codecs.LAND,
+                        WaterPart::spotArea,
+                        "Smaller low spots are counted, not listed."));
+    }
+
+    private static WaterPart.Pipe pipe(Form<WaterPart.Pipe> f) {
+        return new WaterPart.Pipe(
+                f.value("name", Codecs.TEXT, WaterPart.Pipe::name, "What you call it."),
+                f.part("inlet", WaterPart.Pipe::inlet, LandForm::mouth, "Where water goes in."),
+                f.part("outlet", WaterPart.Pipe::outlet, LandForm::mouth, "Where it comes out."),
+                f.value("diameter", Codecs.DEPTH, WaterPart.Pipe::diameter, "Clear width."));
+    }
+
+    private static WaterPart.Mouth mouth(Form<WaterPart.Mouth> f) {
+        return new WaterPart.Mouth(
+                f.spot(WaterPart.Mouth::spot),
+                f.value(
+                        "invert",
+                        Codecs.HEIGHT,
+                        WaterPart.Mouth::invert,
+                        "Height of the bottom of its bore."));
+    }
+
+    static HazardPart hazards(Form<HazardPart> f) {
+        return new HazardPart(
+                f.parts("wires", HazardPart::wires, LandForm::wire, "Overhead wires."),
+                f.parts("buried", HazardPart::buried, LandForm::buried, "Buried lines."),
+                f.parts("keepOff", HazardPart::keepOff, LandForm::keepOff, "Places to keep off."));
+    }
+
+    private static HazardPart.Wire wire(Form<HazardPart.Wire> f) {
+        return new HazardPart.Wire(
+                f.value("name", Codecs.TEXT, HazardPart.Wire::name, "What you call it."),
+                f.parts("points", HazardPart.Wire::points, LandForm::bareSpot, "Where it runs."),
+                f.valueOr(
+                        "clearance",
+                        Codecs.LENGTH,
+                        Double.NaN,
+                        HazardPart.Wire::clearance,
+                        "Height of its lowest point above the ground."));
+    }
+
+    private static HazardPart.Buried buried(Form<HazardPart.Buried> f) {
+        return new HazardPart.Buried(
+                f.value("name", Codecs.TEXT, HazardPart.Buried::name, "What you call it."),
+                f.parts("points", HazardPart.Buried::points, LandForm::bareSpot, "Where it runs."),
+                f.valueOr(
+                        "depth",
+                        Codecs.DEPTH,
+                        Double.NaN,
+                        HazardPart.Buried::depth,
+                        "Depth of its top below the ground."),
+                f.value(
+                        "owner",
+                        Codecs.choice(HazardPart.Owner.class),
+                        HazardPart.Buried::owner,
+                        "Whose it is: public, private or not known."));
+    }
+
+    private static HazardPart.KeepOff keepOff(Form<HazardPart.KeepOff> f) {
+        return new HazardPart.KeepOff(
+                f.value("name", Codecs.TEXT, HazardPart.KeepOff::name, "What you call it."),
+                f.value(
+                        "kind",
+                        Codecs.choice(HazardPart.KeepOffKind.class),
+                        HazardPart.KeepOff::kind,
+                        "What it is."),
+                f.parts(
+                        "outline",
+                        HazardPart.KeepOff::outline,
+                        LandForm::bareSpot,
+                        "Its corners, or its middle alone."),
+                f.valueOr(
+                        "radius",
+                        Codecs.LENGTH,
+                        0.0,
+                        HazardPart.KeepOff::radius,
+                        "How far it reaches around its middle."),
+                f.value("away", Codecs.LENGTH, HazardPart.KeepOff::away, "How far to stay away."));
+    }
+
+    private static Spot bareSpot(Form<Spot> f) {
+        return f.spot(spot -> spot);
+    }
+
+    static WorkPart work(Form<WorkPart> f) {
+        return new WorkPart(
+                f.value(
+                        "margin",
+                        Codecs.LENGTH,
+                        WorkPart::margin,
+                        "How far the limits of work lie outside the catch points."),
+                f.value(
+                        "interval",
+                        Codecs.LENGTH,
+                        WorkPart::interval,
+                        "Distance between cross-sections."),
+                f.value(
+                        "stakesBeyond",
+                        Codecs.LENGTH,
+                        WorkPart::stakesBeyond,
+                        "How far outside the limits of work stakes stand."),
+                f.valueOr(
+                        "instrumentHeight",
+                        Codecs.HEIGHT,
+                        Double.NaN,
+                        WorkPart::instrumentHeight,
+                        "Height of the level's line of sight, for rod readings."));
+    }
+}

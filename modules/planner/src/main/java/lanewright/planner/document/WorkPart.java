@@ -1,0 +1,25 @@
+package lanewright.planner.document;
+
+/**
+ * How the work is measured and staked.
+ *
+ * @param margin how far the limits of work lie outside the catch points, m
+ * @param interval distance between cross-sections, m
+ * @param stakesBeyond how far outside the limits of work the stakes stand, m
+ * @param instrumentHeight height of the level's line of sight, m above the datum; NaN if not set up
+ */
+public record WorkPart(
+        double margin, double interval, double stakesBeyond, double instrumentHeight) {
+    /** Checks the ranges. */
+    public WorkPart {
+        if (!(margin >= 0 && margin <= 30)) {
+            throw new IllegalArgumentException("the margin must be 0 to 30 m");
+        }
+        if (!(interval >= 0.5 && interval <= 100)) {
+            throw new IllegalArgumentException("the interval must be 0.5 to 100 m");
+        }
+        if (!(stakesBeyond >= 0 && stakesBeyond <= 30)) {
+            throw new IllegalArgumentException("stakes stand 0 to 30 m outside the limits");
+        }
+    }
+}

@@ -1,0 +1,224 @@
+package lanewright.planner.document;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PlanFileTest {
+
+    /** Fourteen digits are kept. */
+    private static final double KEPT = 1e-12;
+
+    @Test
+    void thePlanSaysWhatItsOwnerWrote() throws PlanException {
+        Plan plan = Samples.read(Samples.MOST).plan();
+        assertEquals(14 * 0.3048, plan.shapes().get(0).width(), KEPT);
+        assertEquals(1.0 / 24, plan.shapes().get(0).crossSlope(), KEPT);
+        assertEquals(6.5 * 0.0254, plan.shapes().get(0).layers().get(1).thickness(), KEPT);
+        assertEquals(1.5 * 0.3048, plan.shapes().get(0).left().shoulder(), KEPT);
+        assertEquals(150.5 * 0.3048, plan.grade().sagOutlets().get(0).station(), KEPT);
+        assertEquals(Double.POSITIVE_INFINITY, plan.along().get(1).to());
+        assertTrue(plan.line().points().get(1).spot().degrees());
+        assertEquals(20_000, plan.stone().payload(), 1e-9);
+    }
+
+    @Test
+    void whatIsLeftOutIsAssumedWithASource() throws PlanException {
+        PlanFile file = Samples.read(Samples.LEAST);
+        assertEquals(12 * 0.3048, file.plan().shapes().get(0).width(), KEPT);
+        assertTrue(
+                file.assumed().stream()
+                        .anyMatch(
+                                each ->
+                                        each.name().equals("travelled width")
+                                                && each.source().contains("Wildland")));
+        assertTrue(file.assumed().stream().noneMatch(each -> each.source().isBlank()));
+    }
+
+    @Test
+    void everythingWrittenOutReadsBackAsTheSamePlan() throws PlanException {
+        for (String json : List.of(Samples.LEAST, Samples.MOST)) {
+            Plan plan = Samples.read(json).plan();
+            String written = PlanFile.write(plan, true);
+            PlanFile again = Samples.read(written);
+            assertEquals(PlanFile.write(again.plan(), true), written);
+            assertEquals(plan.grade(), again.plan().grade());
+            assertEquals(plan.hazards(), again.plan().hazards());
+            assertTrue(again.assumed().isEmpty(), () -> again.assumed().toString());
+        }
+    }
+
+    @Test
+    void everyDefaultWrittenOutIsExplainedBesideIt() throws PlanException {
+        String written = PlanFile.write(Samples.read(Samples.LEAST).plan(), true);
+        assertTrue(written.contains("\"crossSlope\": \"4 %\""), written);
+        assertTrue(written.contains("Half an inch in a foot"), written);
+        assertTrue(written.contains("FHWA, Gravel Roads"), written);
+    }
+
+    @Test
+    void aGradeIsWrittenInWithoutTouchingTheRest() throws PlanException {
+        PlanFile file = Samples.read(Samples.MOST);
+        GradePart laid =
+                file.plan()
+                        .grade()
+                        .laid(
+                                List.of(
+                                        new GradePart.Point(0, 125, 0),
+                                        new GradePart.Point(Double.POSITIVE_INFINITY, 130, 0)),
+                                List.of("lies higher"));
+        String text = file.textWith(laid);
+        Plan again = Samples.read(text).plan();
+        assertEquals(file.plan().with(laid), again);
+        assertTrue(text.contains("\"1/2 in/ft\""), "the owner's own words stay");
+        assertTrue(text.contains("the neighbour's baler"), "reasons stay");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    "width": "14 ft"            | "widht": "14 ft"              | Did you mean width?
+                    "width": "14 ft"            | "width": "14"                 | 14 has no unit
+                    "width": "14 ft"            | "width": 14                   | in quotes with its unit
+                    "width": "14 ft"            | "width": null                 | null says nothing
+                    "width": "14 ft"            | "width": "14 feets"           | not a unit known here
+                    "width": "14 ft"            | "width": "14 lb"              | is a mass
+                    "width": "14 ft"            | "width": "1400 ft"            | 1.5 to 30 m
+                    "width": "14 ft"            | "width": "NaN"                | does not begin with a number
+                    "width": "14 ft"            | "width": "4,5 m"              | comma
+                    "bed": "boxed"              | "bed": "boxd"                  | Did you mean boxed?
+                    "strip": false              | "strip": "no"                 | true or false
+                    "foreslope": "4:1"          | "foreslope": "1:4"            | across
+                    "crossSlope": "2 % right"   | "crossSlope": "2 %"           | to which side it falls
+                    "units": "us"               | "units": "imperial"           | in which units
+                    "version": 1                | "version": 7                  | newer than this program
+                    "version": 1                | "version": "1"                | does not say its version
+                    "shape": "lane" }           | "shape": "lanes" }            | Did you mean lane?
+                    "to": "3+00"                | "to": "2+00"                  | begin where the one before ends
+                    "path": "points.csv"        | "path": "/home/points.csv"    | relative
+                    "frame": "EPSG:26916"       | "frame": "UTM 16"             | no frame known here
+                    "price": "26.50 per ton"    | "price": "26.50"              | price of
+                    "price": "26.50 per ton"    | "price": "26.50 per yd3"      | by its mass or by the load
+                    "epsg": 2965                | "epsg": 29.65                 | whole number
+                    "breaklines": ["edge", "ditch"] | "breaklines": "edge"      | a list between
+                    "width": "the               | "wide": "the                  | to give a reason for
+                    "radius": "80 ft"           | "east": "80 ft"               | two kinds of place
+                    "latitude": "39.2° N"       | "latitude": "139.2° N"        | changed places
+                    "topsoil": "from probes"    | "topsoil": "from the holes"   | not understood
+                    "role": "surface", "density" | "role": "top", "density"     | nothing is said of the stone
+                    "name": "Test lane",        | "name": "Test lane", "name": "x", | given twice
+                    "steepest": "12 %"          | "steepest": "1:12"            | percent
+                    "holds": "probes"           | "holds": "probs"              | Did you mean probes?
+                    """)
+    void aMistakeIsNamedWithItsPlaceAndItsRemedy(String good, String bad, String says) {
+        assertTrue(Samples.MOST.contains(good), good);
+        String json =
+                Samples.MOST.replaceFirst(
+                        java.util.regex.Pattern.quote(good),
+                        java.util.regex.Matcher.quoteReplacement(bad));
+        var refusal = assertThrows(PlanException.class, () -> Samples.read(json));
+        assertTrue(
+                refusal.getMessage().contains(says),
+                () -> "expected \"" + says + "\" in: " + refusal.getMessage());
+        assertTrue(refusal.getMessage().startsWith("plan.json"), refusal.getMessage());
+        assertFalse(refusal.getMessage().contains("Exception"), refusal.getMessage());
+    }
+
+    @Test
+    void theLineOfAMistakeIsTold() {
+        var refusal =
+                assertThrows(
+                        PlanException.class,
+                        () -> Samples.read(Samples.LEAST.replace("200 ft\" },", "200\" },")));
+        assertEquals(8, refusal.troubles().get(0).line());
+        assertEquals("line.points[0].north", refusal.troubles().get(0).field());
+    }
+
+    @Test
+    void allMistakesAreToldAtOnce() {
+        String json =
+                Samples.MOST
+                        .replace("\"14 ft\"", "\"14\"")
+                        .replace("\"12 %\"", "\"12\"")
+                        .replace("\"4:1\"", "\"four\"");
+        var refusal = assertThrows(PlanException.class, () -> Samples.read(json));
+        assertEquals(3, refusal.troubles().size(), refusal.getMessage());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            textBlock =
+                    """
+                    []          | a plan is a JSON object
+                    {           | not JSON
+                    {} {}       | something follows
+                    "plan"      | a plan is a JSON object
+                    {'a': 1}    | not JSON
+                    """)
+    void whatIsNoPlanIsRefused(String text, String says) {
+        var refusal = assertThrows(PlanException.class, () -> Samples.read(text));
+        assertTrue(refusal.getMessage().contains(says), refusal.getMessage());
+    }
+
+    @Test
+    void hostileFilesAreRefusedInWords() {
+        refused(new byte[JsonTree.LARGEST + 1], "larger than any plan");
+        refused(new byte[0], "empty");
+        refused(new byte[] {(byte) 0xff, (byte) 0xfe, 0x7b}, "not UTF-8");
+        refused(("{\"a\": " + "[".repeat(5000)).getBytes(StandardCharsets.UTF_8), "not JSON");
+        refused(
+                Samples.MOST.replace("14 ft", "1e400 ft").getBytes(StandardCharsets.UTF_8),
+                "shapes[0].width");
+    }
+
+    private static void refused(byte[] bytes, String says) {
+        var refusal = assertThrows(PlanException.class, () -> PlanFile.read("plan.json", bytes));
+        assertTrue(refusal.getMessage().contains(says), refusal.getMessage());
+    }
+
+    @Test
+    void anOlderPlanIsBroughtUpStepByStep() throws PlanException {
+        // Two steps as they could be: a field renamed, then a list put into an object.
+        var upgrades =
+                new Upgrades(
+                        List.of(
+                                members -> renamed(members, "title", "name"),
+                                members -> {
+                                    Map<String, Node> next = new LinkedHashMap<>(members);
+                                    Node points = next.get("line");
+                                    next.put(
+                                            "line",
+                                            new Node.Members(
+                                                    points.at(), Map.of("points", points)));
+                                    return next;
+                                }));
+        String old =
+                Samples.LEAST
+                        .replace("\"name\": \"Test lane\"", "\"title\": \"Test lane\"")
+                        .replace("\"line\": {\n    \"points\": [", "\"line\": [")
+                        .replace("    ]\n  },\n  \"shapes\"", "    ],\n  \"shapes\"");
+        PlanFile file = PlanFile.read("plan.json", old.getBytes(StandardCharsets.UTF_8), upgrades);
+        assertEquals(1, file.readVersion());
+        assertEquals(Samples.read(Samples.LEAST).plan(), file.plan());
+        assertTrue(file.text().contains("\"version\": 3"), file.text());
+    }
+
+    private static Map<String, Node> renamed(Map<String, Node> members, String from, String to) {
+        Map<String, Node> next = new LinkedHashMap<>();
+        members.forEach((name, value) -> next.put(name.equals(from) ? to : name, value));
+        return next;
+    }
+}
