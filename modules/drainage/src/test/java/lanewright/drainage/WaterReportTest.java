@@ -1,0 +1,185 @@
+package lanewright.drainage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.function.DoubleBinaryOperator;
+import lanewright.drainage.along.DitchReach;
+import lanewright.drainage.along.Sags;
+import lanewright.drainage.pond.ArrayMesh;
+import lanewright.drainage.pond.Mesh;
+import lanewright.ground.Ground;
+import lanewright.ground.GroundOptions;
+import lanewright.lane.line.Alignment;
+import lanewright.lane.line.DesignRefused;
+import lanewright.lane.line.IntersectionPoint;
+import lanewright.lane.line.Place;
+import lanewright.lane.line.Profile;
+import lanewright.lane.line.VerticalPoint;
+import lanewright.lane.section.Section;
+import lanewright.lane.section.SectionSet;
+import lanewright.lane.section.Sections;
+import lanewright.lane.shape.Bed;
+import lanewright.lane.shape.CrossFall;
+import lanewright.lane.shape.Ditch;
+import lanewright.lane.shape.DitchRule;
+import lanewright.lane.shape.LaneDesign;
+import lanewright.lane.shape.Layer;
+import lanewright.lane.shape.SideShape;
+import lanewright.lane.shape.TypicalSection;
+import lanewright.measure.Finding;
+import lanewright.measure.Progress;
+import lanewright.survey.Survey;
+import lanewright.survey.SurveyBuilder;
+import org.junit.jupiter.api.Test;
+
+/** The report from real ground, a real design and real sections. */
+class WaterReportTest {
+
+    /** A hill to climb east, with a hollow across it at x = 60 that falls north. */
+    private static final DoubleBinaryOperator LAND =
+            (x, y) -> 100 + 0.03 * x - 0.05 * y - 1.5 * StrictMath.exp(-(x - 60) * (x - 60) / 200);
+
+    private static final double LENGTH = 140;
+
+    @Test
+    void aLaneOverAHollowAndUpAHill() throws DesignRefused {
+        Ground ground = ground();
+        LaneDesign design =
+                design(
+                        new VerticalPoint(0, 100.5, 0),
+                        new VerticalPoint(30, 102, 20),
+                        new VerticalPoint(LENGTH, 106, 0));
+        SectionSet sections = sections(ground, design);
+        WaterReport report =
+                WaterReport.of(
+                        ground,
+                        design,
+                        sections.sections(),
+                        finished(ground, design, sections),
+                        List.of(),
+                        WaterOptions.USUAL,
+                        Progress.NONE);
+        List<Pool> held =
+                report.made().stream()
+                        .filter(pool -> pool.spot().y() < 0 && pool.spot().depth() > 0.3)
+                        .toList();
+        assertEquals(1, held.size(), report.made().toString());
+        Pool.Beside beside = held.get(0).beside();
+        assertNotNull(beside);
+        assertEquals(60, beside.station(), 4);
+        assertNotNull(held.get(0).culvert());
+        assertTrue(held.get(0).culvert().falls());
+        List<String> codes = report.findings().stream().map(Finding::code).toList();
+        assertTrue(codes.contains("lane-dams-water"), codes.toString());
+        assertTrue(codes.contains("road-ditch-not-found"), codes.toString());
+        assertTrue(codes.contains("lane-falls-to-road"), codes.toString());
+        assertFalse(report.assumptions().isEmpty());
+    }
+
+    @Test
+    void ditchesAndSagsComeFromTheSections() throws DesignRefused {
+        Ground ground = ground();
+        LaneDesign design =
+                design(
+                        new VerticalPoint(0, 100.5, 0),
+                        new VerticalPoint(30, 100.2, 20),
+                        new VerticalPoint(LENGTH, 104.6, 0));
+        SectionSet sections = sections(ground, design);
+        WaterReport report =
+                WaterReport.of(
+                        ground,
+                        design,
+                        sections.sections(),
+                        finished(ground, design, sections),
+                        List.of(),
+                        WaterOptions.USUAL,
+                        Progress.NONE);
+        assertFalse(report.ditches().isEmpty());
+        for (DitchReach ditch : report.ditches()) {
+            assertFalse(ditch.outlets().isEmpty());
+            for (DitchReach.Leg leg : ditch.legs()) {
+                assertTrue(Math.abs(leg.grade()) < 0.2, leg.toString());
+            }
+        }
+        assertEquals(1, report.sags().size());
+        Sags.Sag sag = report.sags().get(0);
+        // Grades of −1 % and 4 % meet in a 20 m parabola at 30: level a fifth of the way along.
+        assertEquals(24, sag.station(), 0.01);
+        assertEquals(sections.sections().size(), report.edges().size());
+        // Both ditches lead into the sag, and find no way on: the lane there is a trough.
+        assertEquals(Sags.WayOut.NONE, sag.left());
+        assertTrue(report.findings().stream().anyMatch(f -> f.code().equals("ditch-dead-end")));
+        assertEquals(0.04, report.crossSlopes().get(5).left(), 1e-9);
+    }
+
+    private static Ground ground() {
+        SurveyBuilder survey = Survey.builder();
+        for (int j = -12; j <= 12; j++) {
+            for (int i = -6; i <= 52; i++) {
+                // Off the lattice a little, so that no four points lie on one circle.
+                double x = 3 * i + 0.4 * StrictMath.sin(5.0 * i + 3 * j);
+                double y = 3 * j + 0.4 * StrictMath.cos(3.0 * i + 7 * j);
+                survey.point(x, y, LAND.applyAsDouble(x, y));
+            }
+        }
+        survey.origin(0, 0);
+        return Ground.of(survey.build(), GroundOptions.USUAL, Progress.NONE);
+    }
+
+    private static LaneDesign design(VerticalPoint... grade) throws DesignRefused {
+        var side = new SideShape(0.5, 2, new Ditch(DitchRule.WHERE_BELOW_GROUND, 0.4, 0), 2, 2);
+        return LaneDesign.on(
+                        Alignment.of(
+                                List.of(
+                                        new IntersectionPoint(0, 0, 0),
+                                        new IntersectionPoint(LENGTH, 0, 0))),
+                        Profile.of(List.of(grade)))
+                .typical(
+                        new TypicalSection(
+                                3.6,
+                                CrossFall.CROWN,
+                                0.04,
+                                Bed.ON_TOP,
+                                List.of(new Layer("base", 0.2, 1)),
+                                Double.NaN,
+                                side,
+                                side,
+                                false,
+                                0,
+                                false))
+                .margin(1)
+                .interval(5)
+                .build();
+    }
+
+    private static SectionSet sections(Ground ground, LaneDesign design) {
+        return Sections.of(design, ground, ground.constant(0), null, Progress.NONE);
+    }
+
+    /** The land with the lane in it, read every half metre from the nearest section. */
+    private static Mesh finished(Ground ground, LaneDesign design, SectionSet sections) {
+        return ArrayMesh.sheet(
+                -15,
+                -34,
+                340,
+                136,
+                0.5,
+                (x, y) -> {
+                    double outside = ground.heightAt(x, y);
+                    Place place = design.alignment().place(x, y);
+                    if (place == null) {
+                        return outside;
+                    }
+                    Section section = sections.nearest(place.station());
+                    double there = section.finished().at(place.offset());
+                    // The sections stand up to 2.5 m away: carried along the lane's own grade.
+                    double along =
+                            design.profile().height(place.station()) - section.profileHeight();
+                    return Double.isNaN(there) ? outside : there + along;
+                });
+    }
+}
