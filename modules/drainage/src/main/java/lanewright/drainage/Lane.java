@@ -15,13 +15,15 @@ import lanewright.lane.shape.TypicalSection;
  * @param grades grade by station, rise over run
  * @param lows stations of the profile's low points, its ends left out, m
  * @param typical typical section by station
+ * @param sectionAt the section at any station
  */
 record Lane(
         LaneLine line,
         List<Section> sections,
         GradeAt grades,
         List<Double> lows,
-        DoubleFunction<TypicalSection> typical) {
+        DoubleFunction<TypicalSection> typical,
+        DoubleFunction<Section> sectionAt) {
     Lane {
         sections = List.copyOf(sections);
         lows = List.copyOf(lows);

@@ -106,10 +106,9 @@ final class PoolFindings {
                         : ", or move the grade or the line.";
         if (!culvert.falls()) {
             return Saying.of(
-                    "A pipe of {} under the lane at {} would not fall: the ground across is not"
-                            + " lower there. Lead the water on along the lane"
+                    "Across the lane the ground is not lower at {}, so a pipe there would not fall."
+                            + " Lead the water on along the lane"
                             + or,
-                    Quantity.length(culvert.length()),
                     Quantity.station(culvert.station()));
         }
         return Saying.of(

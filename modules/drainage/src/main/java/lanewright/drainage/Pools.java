@@ -186,7 +186,7 @@ final class Pools {
         if (beside.zone() == Pool.Zone.LANE) {
             return null;
         }
-        Section section = corridor.nearest(beside.station());
+        Section section = lane.sectionAt().apply(beside.station());
         TypicalSection typical = lane.typical().apply(section.station());
         Side side = beside.side();
         double here = side == Side.LEFT ? typical.left().foreslope() : typical.right().foreslope();

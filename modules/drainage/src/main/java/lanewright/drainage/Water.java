@@ -132,7 +132,16 @@ final class Water {
                         lane.typical().apply(sections.get(0).station()).width(),
                         lane.line().length()));
         findings.addAll(Sags.check(sags));
-        findings.addAll(DitchChecks.check(ditches, tables.limits()));
+        findings.addAll(
+                DitchChecks.check(
+                        ditches,
+                        tables.limits(),
+                        (x, y) ->
+                                pools.stream()
+                                        .anyMatch(
+                                                pool ->
+                                                        pool.isMade()
+                                                                && pool.spot().covers(x, y))));
         findings.addAll(EdgeHeights.check(edges, tables.limits()));
         findings.addAll(CrossSlopes.check(sections, lane.grades(), tables.limits()));
         findings.addAll(BoxedBeds.check(sections, lane.typical()));

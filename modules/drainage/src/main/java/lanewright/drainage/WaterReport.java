@@ -112,7 +112,8 @@ public record WaterReport(
                                 .map(TurningPoint::station)
                                 .filter(station -> station > 0 && station < design.length())
                                 .toList(),
-                        station -> design.at(station).typical());
+                        station -> design.at(station).typical(),
+                        new SectionAnywhere(design, ground, sections)::at);
         return new Water(
                         lane,
                         new GroundMesh(ground),

@@ -233,7 +233,7 @@ class WaterTest {
                         true,
                         0,
                         false);
-        var lane = new Lane(line, sections, line::grade, List.of(), s -> typical);
+        var lane = new Lane(line, sections, line::grade, List.of(), s -> typical, line::section);
         return new Water(
                         lane,
                         ground,

@@ -43,8 +43,8 @@ public final class BoxedBeds {
                                     && !opens(shape.left(), section.left())
                                     && !opens(shape.right(), section.right());
                         })) {
-            double from = sections.get(run.first()).station();
-            double to = sections.get(run.last()).station();
+            double from = run.from(i -> sections.get(i).station());
+            double to = run.to(i -> sections.get(i).station(), sections.size());
             findings.add(
                     Finding.of(
                             "bed-holds-water",

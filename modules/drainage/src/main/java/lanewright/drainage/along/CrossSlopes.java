@@ -176,6 +176,8 @@ public final class CrossSlopes {
     }
 
     private static Where where(List<CrossSlope> slopes, Run run) {
-        return Where.stretch(slopes.get(run.first()).station(), slopes.get(run.last()).station());
+        return Where.stretch(
+                run.from(i -> slopes.get(i).station()),
+                run.to(i -> slopes.get(i).station(), slopes.size()));
     }
 }

@@ -18,18 +18,26 @@ public final class DitchChecks {
 
     private final DitchReach reach;
     private final Limits limits;
+    private final Ditches.Standing told;
     private final List<Finding> findings = new ArrayList<>();
 
-    private DitchChecks(DitchReach reach, Limits limits) {
+    private DitchChecks(DitchReach reach, Limits limits, Ditches.Standing told) {
         this.reach = reach;
         this.limits = limits;
+        this.told = told;
     }
 
-    /** What is wrong with the ditches, in their order. */
-    public static List<Finding> check(List<DitchReach> reaches, Limits limits) {
+    /**
+     * What is wrong with the ditches, in their order.
+     *
+     * @param told where standing water is told of by itself, so that the ditch that leads to it
+     *     need not be
+     */
+    public static List<Finding> check(
+            List<DitchReach> reaches, Limits limits, Ditches.Standing told) {
         List<Finding> findings = new ArrayList<>();
         for (DitchReach reach : reaches) {
-            findings.addAll(new DitchChecks(reach, limits).all());
+            findings.addAll(new DitchChecks(reach, limits, told).all());
         }
         return findings;
     }
@@ -46,22 +54,7 @@ public final class DitchChecks {
         for (DitchReach.Outlet outlet : reach.outlets()) {
             Where where = Where.station(outlet.station()).at(outlet.x(), outlet.y());
             switch (outlet.kind()) {
-                case DEAD_END ->
-                        findings.add(
-                                Finding.of(
-                                        "ditch-dead-end",
-                                        Level.LOOK,
-                                        Topic.WATER,
-                                        where,
-                                        Saying.of(
-                                                "The "
-                                                        + reach.side().word()
-                                                        + " ditch is lowest at {}, and its water"
-                                                        + " has nowhere to go from there.",
-                                                Quantity.station(outlet.station())),
-                                        Saying.plain(
-                                                "Lead it on to lower ground, or take it under the"
-                                                        + " lane to the other side.")));
+                case DEAD_END -> deadEnd(outlet, where);
                 case ROAD ->
                         findings.add(
                                 Finding.of(
@@ -98,6 +91,27 @@ public final class DitchChecks {
                 }
             }
         }
+    }
+
+    private void deadEnd(DitchReach.Outlet outlet, Where where) {
+        if (told.at(outlet.x(), outlet.y())) {
+            return;
+        }
+        findings.add(
+                Finding.of(
+                        "ditch-dead-end",
+                        Level.LOOK,
+                        Topic.WATER,
+                        where,
+                        Saying.of(
+                                "The "
+                                        + reach.side().word()
+                                        + " ditch is lowest at {}, and its water has nowhere to go"
+                                        + " from there.",
+                                Quantity.station(outlet.station())),
+                        Saying.plain(
+                                "Lead it on to lower ground, or take it under the lane to the other"
+                                        + " side.")));
     }
 
     private void tooFlat() {
@@ -241,9 +255,11 @@ public final class DitchChecks {
     }
 
     private Where where(Run run) {
-        DitchReach.Point first = reach.points().get(run.first());
-        return Where.stretch(first.station(), reach.points().get(run.last()).station())
-                .at(first.x(), first.y());
+        List<DitchReach.Point> points = reach.points();
+        return Where.stretch(
+                        run.from(i -> points.get(i).station()),
+                        run.to(i -> points.get(i).station(), points.size()))
+                .at(points.get(run.first()).x(), points.get(run.first()).y());
     }
 
     private List<List<DitchReach.Leg>> runs(Predicate<DitchReach.Leg> holds) {

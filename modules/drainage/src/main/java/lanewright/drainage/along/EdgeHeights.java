@@ -24,6 +24,9 @@ public final class EdgeHeights {
     /** Heights closer than this are equal, m. Rounding, nothing else. */
     private static final double SAME = 1e-6;
 
+    /** A note about less of the lane than this helps nobody, m. Our choice. */
+    private static final double LEAST_NOTE = 5;
+
     /**
      * Both edges at a section.
      *
@@ -160,6 +163,9 @@ public final class EdgeHeights {
                         side,
                         at -> at.above() >= -SAME && at.above() < wanted - SAME && !at.ditched(),
                         at -> true)) {
+            if (length(run) < LEAST_NOTE) {
+                continue; // where a fill turns into a cut, the edge passes through this height
+            }
             double lowest = lowest(side, run);
             findings.add(
                     new Finding(
@@ -203,10 +209,14 @@ public final class EdgeHeights {
     }
 
     private double length(Run run) {
-        return heights.get(run.last()).station() - heights.get(run.first()).station();
+        return run.to(this::station, heights.size()) - run.from(this::station);
     }
 
     private Where where(Run run) {
-        return Where.stretch(heights.get(run.first()).station(), heights.get(run.last()).station());
+        return Where.stretch(run.from(this::station), run.to(this::station, heights.size()));
+    }
+
+    private double station(int i) {
+        return heights.get(i).station();
     }
 }

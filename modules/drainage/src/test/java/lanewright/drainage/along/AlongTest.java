@@ -89,7 +89,7 @@ class AlongTest {
         assertEquals(0.04, left.legs().get(3).grade(), 1e-9);
         assertEquals(
                 List.of("ditch-wants-checks"),
-                codes(DitchChecks.check(List.of(left), StraightLane.LIMITS)));
+                codes(DitchChecks.check(List.of(left), StraightLane.LIMITS, (x, y) -> false)));
     }
 
     @Test
@@ -99,7 +99,7 @@ class AlongTest {
         assertEquals(DitchReach.Kind.ROAD, ditches.get(0).outlets().get(0).kind());
         assertEquals(
                 List.of("ditch-to-road", "ditch-to-road"),
-                codes(DitchChecks.check(ditches, StraightLane.LIMITS)));
+                codes(DitchChecks.check(ditches, StraightLane.LIMITS, (x, y) -> false)));
     }
 
     @Test
@@ -127,7 +127,8 @@ class AlongTest {
     void aFlatDitchAndAShallowOneAreFlagged() {
         StraightLane lane = lane((x, y) -> 0.002 * x + 0.5, s -> 0.002 * s, 0.25);
         List<Finding> findings =
-                DitchChecks.check(ditches(lane).subList(0, 1), StraightLane.LIMITS);
+                DitchChecks.check(
+                        ditches(lane).subList(0, 1), StraightLane.LIMITS, (x, y) -> false);
         assertEquals(List.of("ditch-to-road", "ditch-too-flat", "ditch-shallow"), codes(findings));
         assertEquals(0.002, measured(findings.get(1)), 1e-9);
         // Hinge 0.5 m outside the edge at 4 %: 0.02 lower; ditch 0.25 below it; stone 0.2 thick.
@@ -138,7 +139,7 @@ class AlongTest {
     void aDitchAboveTheStoneIsFlagged() {
         StraightLane lane = lane((x, y) -> 0.01 * x + 0.5, s -> 0.01 * s, 0.1);
         assertTrue(
-                codes(DitchChecks.check(ditches(lane), StraightLane.LIMITS))
+                codes(DitchChecks.check(ditches(lane), StraightLane.LIMITS, (x, y) -> false))
                         .contains("ditch-above-stone"));
     }
 
