@@ -21,6 +21,9 @@ final class AlignmentBuilder {
     /** Tangents may run into each other by this much through rounding, m. */
     private static final double ROUNDING = 1e-6;
 
+    /** A radius is proposed this much under the largest, so that it still fits when rounded. */
+    private static final double SAFE = 0.99;
+
     /** A line that turns by more than this cannot be told from one that runs back, radians. */
     private static final double BACK = Math.PI - 1e-3;
 
@@ -110,7 +113,7 @@ final class AlignmentBuilder {
         int wide = tangent[i + 1] >= tangent[i] ? i + 1 : i;
         int other = wide == i ? i + 1 : i;
         double left = gap[i] - tangent[other];
-        double radius = left / tangent[wide] * points.get(wide).radius();
+        double radius = SAFE * left / tangent[wide] * points.get(wide).radius();
         Saying remedy =
                 left > 0
                         ? Saying.of(

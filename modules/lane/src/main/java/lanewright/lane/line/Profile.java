@@ -222,13 +222,14 @@ public final class Profile {
             for (int i = 0; i < start.length; i++) {
                 double end = i + 1 < start.length ? start[i + 1] : to;
                 double last = grade[i] + rate[i] * (end - start[i]);
-                see(start[i], grade[i]);
+                boolean curved = rate[i] != 0;
+                see(start[i], curved && grade[i] == 0 ? last : grade[i]);
                 if (grade[i] * last < 0) {
                     double top = start[i] - grade[i] / rate[i];
                     see(top, grade[i]);
                     see(top, last);
                 }
-                see(end, last);
+                see(end, curved && last == 0 ? grade[i] : last);
             }
             return found;
         }
