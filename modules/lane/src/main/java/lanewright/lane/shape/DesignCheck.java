@@ -18,6 +18,9 @@ final class DesignCheck {
     /** Stretches may part or overlap by this much through rounding of stations, m. */
     private static final double SAME_STATION = 0.005;
 
+    /** Added to a width that is proposed, m, so that it still fits when written to a tenth. */
+    private static final double SPARE = 0.05;
+
     private final LaneDesign design;
     private final List<Finding> findings = new ArrayList<>();
 
@@ -248,7 +251,7 @@ final class DesignCheck {
                                             + role(layers, bad + 1)
                                             + " at least {} wide at its top, or leave its width"
                                             + " out.",
-                                    Quantity.length(2 * half.layerFoot(bad)))));
+                                    Quantity.length(2 * half.layerFoot(bad) + SPARE))));
             return;
         }
         findings.add(

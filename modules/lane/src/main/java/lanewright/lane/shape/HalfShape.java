@@ -286,6 +286,8 @@ public final class HalfShape {
             double thickIn = depth - above;
             double thickOut = thickIn + (fallBelow - fall) * top;
             double edge = foot - top;
+            tops[i] = top;
+            feet[i] = foot;
             layerArea[i] = (thickIn + thickOut) / 2 * top + thickOut * edge / 2;
             layerMoment[i] =
                     top * top * (thickIn / 6 + thickOut / 3)
