@@ -18,6 +18,9 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -62,6 +65,19 @@ class ArchitectureTest {
             rooms.add(ours.getPackageName().split("\\.", -1)[1]);
         }
         assertEquals(new TreeSet<>(ARROWS.keySet()), rooms, "rooms found on the class path");
+    }
+
+    @Test
+    void theDrawingInTheDocsShowsTheseArrows() throws IOException {
+        var drawn = new TreeSet<String>();
+        for (String line : Files.readAllLines(Path.of("..", "..", "docs", "architecture.md"))) {
+            if (line.contains(" --> ")) {
+                drawn.add(line.strip());
+            }
+        }
+        var held = new TreeSet<String>();
+        ARROWS.forEach((room, on) -> on.forEach(other -> held.add(room + " --> " + other)));
+        assertEquals(held, drawn);
     }
 
     @Test
