@@ -88,13 +88,27 @@ public record WaterReport(
      *
      * @param ground the ground as it is
      * @param design the lane
-     * @param sections its sections, in station order, at least two
-     * @param finished the ground with the lane built in it
+     * @param sections its sections, in station order, at least one
+     * @param finished the land as it will be: the ground with the finished surface in it, as one
+     *     triangulation
      * @param pipes pipes that are there already and stay
      * @param options what the owner chose
+     * @throws IllegalArgumentException if there are no sections
      * @throws java.util.concurrent.CancellationException if cancelled
      */
     public static WaterReport of(
+            Ground ground,
+            LaneDesign design,
+            List<Section> sections,
+            Ground finished,
+            List<ExistingPipe> pipes,
+            WaterOptions options,
+            Progress progress) {
+        return over(ground, design, sections, new GroundMesh(finished), pipes, options, progress);
+    }
+
+    /** The same with the finished land given as any triangles. */
+    static WaterReport over(
             Ground ground,
             LaneDesign design,
             List<Section> sections,

@@ -55,7 +55,7 @@ class WaterReportTest {
                         new VerticalPoint(LENGTH, 106, 0));
         SectionSet sections = sections(ground, design);
         WaterReport report =
-                WaterReport.of(
+                WaterReport.over(
                         ground,
                         design,
                         sections.sections(),
@@ -90,7 +90,7 @@ class WaterReportTest {
                         new VerticalPoint(LENGTH, 104.6, 0));
         SectionSet sections = sections(ground, design);
         WaterReport report =
-                WaterReport.of(
+                WaterReport.over(
                         ground,
                         design,
                         sections.sections(),
