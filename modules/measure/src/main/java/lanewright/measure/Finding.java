@@ -28,6 +28,22 @@ public record Finding(
         String source,
         Saying remedy) {
 
+    /** Checks that the code is one, and that a limit has a source. */
+    public Finding {
+        boolean named = !code.isEmpty() && code.charAt(0) >= 'a' && code.charAt(0) <= 'z';
+        for (int i = 0; i < code.length(); i++) {
+            char c = code.charAt(i);
+            named &= (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-';
+        }
+        if (!named) {
+            throw new IllegalArgumentException(
+                    "a finding's code has lower case letters, digits and hyphens, was " + code);
+        }
+        if (limit != null && source.isBlank()) {
+            throw new IllegalArgumentException("finding " + code + " has a limit and no source");
+        }
+    }
+
     /** How bad a finding is, worst first. */
     public enum Level {
         /** The plan must not be built as it stands, or a figure is missing because of it. */

@@ -170,18 +170,19 @@ public final class Words {
     private static int spoken(Kind kind, double shown, UnitSystem units) {
         boolean us = units == UnitSystem.US;
         double size = Math.abs(shown);
+        boolean small = size < 1;
         return switch (kind) {
-            case LENGTH, OFFSET -> size >= 100 ? 0 : us || size >= 10 ? 1 : 2;
+            case LENGTH, OFFSET -> size >= 100 ? 0 : size >= 10 || (us && !small) ? 1 : 2;
             case HEIGHT -> 2;
-            case DEPTH -> us ? 1 : 0;
-            case AREA -> size >= 100 ? 0 : us ? 1 : 2;
+            case DEPTH -> us ? small ? 2 : 1 : size < 10 ? 1 : 0;
+            case AREA -> size >= 100 ? 0 : us && !small ? 1 : 2;
             case LAND -> size >= 0.1 ? 2 : 3;
-            case VOLUME -> size >= 10 ? 0 : 1;
+            case VOLUME -> size >= 10 ? 0 : small ? 2 : 1;
             // A grade under 1 % is held against limits such as 0.5 %.
-            case GRADE -> size < 1 ? 2 : 1;
+            case GRADE -> small ? 2 : 1;
             case SHARE -> size >= 10 ? 0 : 1;
             case SIDE_SLOPE -> 2;
-            case MASS -> size >= 100 ? 0 : 1;
+            case MASS -> size >= 100 ? 0 : small ? 2 : 1;
             case DENSITY -> us && size < 100 ? 1 : 0;
             case ANGLE, HOURS, COUNT -> 1;
             case MONEY -> 2;

@@ -62,6 +62,15 @@ class WordsTest {
     }
 
     @Test
+    void smallQuantitiesAreNotSaidToBeNothing() {
+        said("0.04 in", "1 mm", Quantity.depth(0.001));
+        said("0.08 ft", "0.03 m", Quantity.length(0.025));
+        said("0.05 yd³", "0.04 m³", Quantity.volume(0.04));
+        said("0.02 tons", "0.02 t", Quantity.mass(18));
+        said("0.05 %", "0.05 %", Quantity.grade(0.0005));
+    }
+
+    @Test
     void stationsCarryTheirPlusAndRoundAcrossTheHundred() {
         said("0+00", "0+000.0", Quantity.station(0));
         said("3+10", "0+094.5", Quantity.station(310 * FOOT));
