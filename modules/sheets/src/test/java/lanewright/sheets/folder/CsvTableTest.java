@@ -40,7 +40,7 @@ class CsvTableTest {
     void cellsAreQuotedAndLinesEndAsTheStandardSays() {
         assertEquals(
                 "Station,Volume (m³),Note\r\n"
-                        + "0+381.0,1234,\"a, \"\"b\"\"\nc\"\r\n"
+                        + "0+381.0,1234.4,\"a, \"\"b\"\"\nc\"\r\n"
                         + "\"\",,'=1+1\r\n",
                 CsvTable.of(LISTING, UnitSystem.METRIC));
     }
