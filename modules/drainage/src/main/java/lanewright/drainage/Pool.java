@@ -52,8 +52,9 @@ public record Pool(
     /**
      * Where a low spot lies along the lane.
      *
-     * @param station of its deepest point, m: where its water must pass the lane
-     * @param offset of its deepest point, m, positive right
+     * @param station of its deepest point, m: where its water must pass the lane; of the nearest
+     *     place of its edge if the deepest point lies past an end of the lane
+     * @param offset of the same point, m, positive right
      * @param from least station of its edge, m
      * @param to greatest station of its edge, m
      * @param leftmost least offset of its edge, m

@@ -32,10 +32,13 @@ final class PoolFindings {
         List<Finding> findings = new ArrayList<>();
         for (Pool pool : pools) {
             Pool.Beside beside = pool.beside();
+            LowSpot spot = pool.spot();
             if (beside == null) {
+                if (pool.isMade()) {
+                    findings.add(pastTheEnd(pool));
+                }
                 continue;
             }
-            LowSpot spot = pool.spot();
             Where where = Where.beside(beside.station(), beside.offset()).at(spot.x(), spot.y());
             if (pool.isMade()) {
                 findings.add(made(pool, beside, where));
@@ -48,6 +51,23 @@ final class PoolFindings {
             }
         }
         return findings;
+    }
+
+    private static Finding pastTheEnd(Pool pool) {
+        LowSpot spot = pool.spot();
+        return Finding.of(
+                "lane-dams-water",
+                Level.LOOK,
+                Topic.WATER,
+                Where.map(spot.x(), spot.y()),
+                Saying.of(
+                        "Past an end of the lane water will stand that did not before, or deeper: up"
+                                + " to {} over {}, {}, from at least {} of land.",
+                        Quantity.depth(spot.depth()),
+                        Quantity.area(spot.area()),
+                        Quantity.volume(spot.volume()),
+                        Quantity.land(pool.drained())),
+                Saying.plain("Shape the ground there so that it runs off, or end the lane lower."));
     }
 
     private static Finding made(Pool pool, Pool.Beside beside, Where where) {

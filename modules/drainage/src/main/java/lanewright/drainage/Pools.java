@@ -151,6 +151,9 @@ final class Pools {
     Pool.@Nullable Beside beside(LowSpot spot) {
         Place deepest = corridor.place(spot.x(), spot.y());
         if (deepest == null) {
+            deepest = nearestOfEdge(spot); // it lies past an end of the lane
+        }
+        if (deepest == null) {
             return null;
         }
         double from = deepest.station();
@@ -179,6 +182,21 @@ final class Pools {
                 rightmost,
                 inLimits,
                 corridor.zone(deepest));
+    }
+
+    private @Nullable Place nearestOfEdge(LowSpot spot) {
+        Place nearest = null;
+        for (Trace ring : spot.outline()) {
+            for (int i = 0; i < ring.size(); i++) {
+                Place at = corridor.place(ring.x(i), ring.y(i));
+                if (at != null
+                        && (nearest == null
+                                || Math.abs(at.offset()) < Math.abs(nearest.offset()))) {
+                    nearest = at;
+                }
+            }
+        }
+        return nearest;
     }
 
     /** A pipe helps where water stands beside the lane, not on it. */
