@@ -27,8 +27,25 @@ final class Facets {
         this.breaks = breaks;
     }
 
+    /** Goes on from a finished mesh, which is left as it is. */
+    Facets(Mesh mesh) {
+        this.x = mesh.x.clone();
+        this.y = mesh.y.clone();
+        this.z = mesh.z.clone();
+        this.vertices = x.length;
+        this.corner = mesh.corner.clone();
+        this.neighbour = mesh.neighbour.clone();
+        this.triangles = corner.length / 3;
+        this.breaks = (BitSet) mesh.breaks.clone();
+        this.voids.set(mesh.solid, mesh.triangles());
+    }
+
     int triangles() {
         return triangles;
+    }
+
+    int vertices() {
+        return vertices;
     }
 
     boolean isVoid(int t) {
@@ -67,6 +84,21 @@ final class Facets {
         double dx = x[a] - x[b];
         double dy = y[a] - y[b];
         return Math.sqrt(dx * dx + dy * dy);
+    }
+
+    /** Height of the plane of triangle {@code t} at a place, m. */
+    double height(int t, double px, double py) {
+        int a = corner(t, 0);
+        int b = corner(t, 1);
+        int c = corner(t, 2);
+        double bx = x[b] - x[a];
+        double by = y[b] - y[a];
+        double cx = x[c] - x[a];
+        double cy = y[c] - y[a];
+        double area = bx * cy - by * cx;
+        double u = ((px - x[a]) * cy - (py - y[a]) * cx) / area;
+        double v = (bx * (py - y[a]) - by * (px - x[a])) / area;
+        return z[a] + u * (z[b] - z[a]) + v * (z[c] - z[a]);
     }
 
     /**
@@ -179,9 +211,10 @@ final class Facets {
 
     private int vertex(double px, double py, double pz) {
         if (vertices == x.length) {
-            x = Arrays.copyOf(x, vertices + 64);
-            y = Arrays.copyOf(y, vertices + 64);
-            z = Arrays.copyOf(z, vertices + 64);
+            int more = vertices + vertices / 16 + 64;
+            x = Arrays.copyOf(x, more);
+            y = Arrays.copyOf(y, more);
+            z = Arrays.copyOf(z, more);
         }
         x[vertices] = px;
         y[vertices] = py;
@@ -191,8 +224,9 @@ final class Facets {
 
     private int triangle(boolean isVoid) {
         if (3 * triangles == corner.length) {
-            corner = Arrays.copyOf(corner, corner.length + 192);
-            neighbour = Arrays.copyOf(neighbour, neighbour.length + 192);
+            int more = 3 * (triangles + triangles / 16 + 64);
+            corner = Arrays.copyOf(corner, more);
+            neighbour = Arrays.copyOf(neighbour, more);
         }
         voids.set(triangles, isVoid);
         return triangles++;

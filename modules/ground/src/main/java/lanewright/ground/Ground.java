@@ -134,6 +134,16 @@ public final class Ground {
         return new LineCutter(mesh, locator, hull);
     }
 
+    /**
+     * This ground with patches laid in, in place of what is there.
+     *
+     * @param patches laid one after another; one that cannot be laid is left out and said so
+     * @param progress told of the work, and asked whether to go on
+     */
+    public Patched with(List<Patch> patches, Progress progress) {
+        return new PatchLaying(this, patches, progress).lay();
+    }
+
     /** A field with the same value everywhere. */
     public VertexField constant(double value) {
         double[] values = new double[vertexCount()];

@@ -1,7 +1,6 @@
 package lanewright.lane.surface;
 
 import java.util.Arrays;
-import java.util.List;
 import lanewright.lane.shape.Bed;
 import lanewright.lane.shape.DitchRule;
 import lanewright.lane.shape.HalfShape;
@@ -259,8 +258,9 @@ final class Flank {
                 return;
             }
             for (int i = 0; i < layers; i++) {
-                ledge(Math.max(half.layerTop(i), out[size]), i);
-                ledge(half.layerFoot(i), i);
+                double width = typical.layers().get(i).width();
+                ledge(i == 0 || Double.isNaN(width) ? out[size] : width / 2, i);
+                ledge(foot(i), i);
                 stone[2 * ((size - 1) * layers + i) + 1] = 0;
             }
             double toe = out[size];
@@ -269,6 +269,18 @@ final class Flank {
                     toe + shoulder,
                     inner - under * toe,
                     inner - under * (toe + shoulder));
+        }
+
+        /**
+         * Where the edge of a layer that has just reached the end of its top comes down to the
+         * plane below: it falls by its thickness while that plane falls too.
+         */
+        private double foot(int layer) {
+            double top = out[size];
+            double thick = thickness(layer, top);
+            double slope = typical.layers().get(layer).edgeSlope();
+            double below = layer == layers - 1 ? under : fall;
+            return top + thick * slope / (1 - below * slope);
         }
 
         /** A strip outside the travelled way that layer {@code top} and those below it reach. */
@@ -282,11 +294,15 @@ final class Flank {
 
         /** Gives a strip the whole thickness of a layer. */
         private void full(int strip, int layer) {
-            List<Layer> all = typical.layers();
-            double more = layer == layers - 1 ? under - fall : 0;
             int at = 2 * (strip * layers + layer);
-            stone[at] = all.get(layer).thickness() + more * out[strip];
-            stone[at + 1] = all.get(layer).thickness() + more * out[strip + 1];
+            stone[at] = thickness(layer, out[strip]);
+            stone[at + 1] = thickness(layer, out[strip + 1]);
+        }
+
+        /** Thickness of a layer under its top; the lowest takes up the subgrade's own fall. */
+        private double thickness(int layer, double at) {
+            Layer stated = typical.layers().get(layer);
+            return stated.thickness() + (layer == layers - 1 ? (under - fall) * at : 0);
         }
 
         private void strip(SurfacePart part, double to, double earthIn, double earthOut) {

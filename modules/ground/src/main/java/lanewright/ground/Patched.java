@@ -1,0 +1,42 @@
+package lanewright.ground;
+
+import java.util.List;
+
+/**
+ * A ground with patches laid in. One conforming triangulation: patches and the ground around them
+ * share the vertices along the rims, no two vertices lie at one place, and outside the patches the
+ * surface is what it was.
+ */
+public final class Patched {
+
+    private final Ground ground;
+    private final int[] origin;
+    private final List<Integer> refused;
+
+    Patched(Ground ground, int[] origin, List<Integer> refused) {
+        this.ground = ground;
+        this.origin = origin;
+        this.refused = List.copyOf(refused);
+    }
+
+    /** The ground with the patches in it. */
+    public Ground ground() {
+        return ground;
+    }
+
+    /**
+     * Which triangle of the patches, counted through all of them in their order, triangle {@code t}
+     * is or was cut from; -1 for old ground.
+     */
+    public int origin(int t) {
+        return origin[t];
+    }
+
+    /**
+     * Numbers of the patches that could not be laid because their rims cross themselves or one
+     * another, or leave the land that was surveyed; the ground is as it was there.
+     */
+    public List<Integer> refused() {
+        return refused;
+    }
+}
