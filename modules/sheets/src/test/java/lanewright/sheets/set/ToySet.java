@@ -1,0 +1,130 @@
+package lanewright.sheets.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.lane.line.DesignRefused;
+import lanewright.measure.Assumption;
+import lanewright.measure.Finding;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.measure.UnitSystem;
+import lanewright.planner.listing.StoneListings;
+import lanewright.sheets.ToyPlan;
+import lanewright.sheets.drawing.Role;
+import lanewright.sheets.figure.SectionSheet;
+import lanewright.sheets.page.Sheet;
+import lanewright.sheets.paint.PdfBook;
+
+/** The sheets of the toy plan, bound. */
+public final class ToySet {
+
+    private ToySet() {}
+
+    /** Its pages. */
+    public static List<PdfBook.Leaf> pages(UnitSystem units) throws DesignRefused {
+        var toy = new ToyPlan();
+        var beside = new Beside(toy.design.alignment(), toy.sections.sections());
+        var sheets = new ArrayList<Sheet>();
+        sheets.add(
+                StoneSheet.of(
+                        toy.stone,
+                        toy.design.length(),
+                        "dollars",
+                        units,
+                        say(
+                                units,
+                                "{} in {} loads.",
+                                Quantity.mass(toy.stone.orderMass()),
+                                Quantity.count(toy.stone.loadCount()))));
+        sheets.add(
+                LandSheet.of(
+                        toy.survey,
+                        toy.ground,
+                        beside,
+                        toy.water,
+                        List.of(
+                                new LandSheet.Thing(
+                                        Role.HAZARD,
+                                        "wire, lowest 18 ft up",
+                                        new double[] {120, 190},
+                                        new double[] {90, 10},
+                                        false),
+                                new LandSheet.Thing(
+                                        Role.TICK,
+                                        "benchmark: nail in oak",
+                                        new double[] {20},
+                                        new double[] {40},
+                                        false)),
+                        units,
+                        say(
+                                units,
+                                "{} long, with two bends, the tightest {}.",
+                                Quantity.length(toy.design.length()),
+                                Quantity.length(40))));
+        sheets.add(
+                ProfileSheet.of(
+                        toy.design.profile(),
+                        toy.sections.sections(),
+                        toy.water,
+                        units,
+                        say(
+                                units,
+                                "Steepest {} near {}.",
+                                Quantity.grade(0.0783),
+                                Quantity.station(180))));
+        sheets.add(WaterSheet.of(toy.water, units, "Sits beside the lane in one place."));
+        sheets.add(
+                SectionSheet.of(
+                        toy.sections.sections(),
+                        station -> toy.design.at(station).typical(),
+                        units,
+                        "Crowned, with ditches where it is cut."));
+        sheets.add(FindingsSheet.of(ToyPlan.findings(), units));
+        var assumptions = new ArrayList<Assumption>(toy.stone.assumptions());
+        sheets.add(AssumptionsSheet.of(assumptions, units));
+        return Binder.bind("Marrow Fold lane", index -> CoverSheet.of(cover(toy), index, units), sheets);
+    }
+
+    private static CoverSheet.Content cover(ToyPlan toy) {
+        var answers = new ArrayList<CoverSheet.Answer>();
+        for (String question :
+                List.of(
+                        "Can I trust the ground?",
+                        "Where does the lane run?",
+                        "What grade does it take?",
+                        "How is it shaped?",
+                        "Where does water go?",
+                        "How much topsoil and dirt?",
+                        "How much stone?",
+                        "What do I do, in what order?",
+                        "What do I carry to the field?")) {
+            answers.add(
+                    new CoverSheet.Answer(
+                            question,
+                            Saying.of(
+                                    "An answer with a number {} and a place {}, and some more words"
+                                            + " so that it is likely to be broken into two lines",
+                                    Quantity.length(12), Quantity.station(108)),
+                            CoverSheet.Mark.values()[answers.size() % 3]));
+        }
+        return new CoverSheet.Content(
+                "Marrow Fold lane",
+                Saying.of(
+                        "A gravel lane {} long and {} wide, from the road to the house place.",
+                        Quantity.length(toy.design.length()), Quantity.length(3.66)),
+                answers,
+                StoneListings.layers(toy.stone),
+                ToyPlan.findings().stream()
+                        .filter(finding -> finding.level() != Finding.Level.NOTE)
+                        .toList(),
+                List.of(
+                        "The public road's owner: permit, sight distance, pipe and width at the"
+                                + " road",
+                        "The public marking service for buried lines; mark private lines"
+                                + " yourself"));
+    }
+
+    private static String say(UnitSystem units, String pattern, Quantity... quantities) {
+        return Saying.of(pattern, quantities).in(units);
+    }
+}
