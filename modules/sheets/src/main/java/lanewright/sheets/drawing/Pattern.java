@@ -107,7 +107,7 @@ public enum Pattern {
             for (long k = (long) Math.floor((left - shift) / step) - 1;
                     k * step + shift <= right + step;
                     k++) {
-                sink.line(Outline.circle(k * step + shift, row * rise, step * 0.38, 8));
+                sink.line(Outline.circle(k * step + shift, row * rise, step * 0.38, 6));
             }
         }
     }

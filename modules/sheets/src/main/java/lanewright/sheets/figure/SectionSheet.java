@@ -32,15 +32,17 @@ public final class SectionSheet {
     /** Ground shown beyond the limits of work, m. */
     private static final double BESIDE = 0.6;
 
+    /** Part of the sections that stand two in a row. */
+    private static final double MOST = 0.75;
+
     /** No section is drawn higher than this, pt. */
-    private static final double TALLEST = 190;
+    private static final double TALLEST = 230;
 
     private final List<Section> sections;
     private final DoubleFunction<TypicalSection> typical;
     private final UnitSystem units;
     private double across;
     private double stretch = STRETCH;
-    private double left;
 
     private SectionSheet(
             List<Section> sections, DoubleFunction<TypicalSection> typical, UnitSystem units) {
@@ -67,7 +69,8 @@ public final class SectionSheet {
     private Sheet sheet(String answer) {
         var flow = new Flow(Paper.of(units), units, "Cross-sections", "How is it shaped?", answer);
         double wide = (flow.width() - GAP) / 2;
-        fit(wide);
+        fit(wide, flow.width());
+        flow.gap(2);
         flow.note(
                 "Looking up-station, heights drawn "
                         + Words.fixed(stretch, 0)
@@ -77,47 +80,61 @@ public final class SectionSheet {
                         + " (offset, height), and the finished height at the lane's line, in "
                         + Words.unit(Kind.HEIGHT, units)
                         + ".");
-        for (int i = 0; i < sections.size(); i += 2) {
-            List<Section> row = sections.subList(i, Math.min(i + 2, sections.size()));
-            double tall = HEAD + FOOT;
-            for (Section section : row) {
-                tall = Math.max(tall, HEAD + FOOT + height(section));
-            }
-            flow.figure(
-                    tall,
-                    (pen, box) -> {
-                        for (int k = 0; k < row.size(); k++) {
-                            one(
-                                    pen,
-                                    row.get(k),
-                                    new Box(
-                                            box.x() + k * (wide + GAP),
-                                            box.y(),
-                                            wide,
-                                            box.height()));
-                        }
-                    });
+        flow.gap(4);
+        int i = 0;
+        while (i < sections.size()) {
+            boolean pair =
+                    i + 1 < sections.size()
+                            && isNarrow(sections.get(i), wide)
+                            && isNarrow(sections.get(i + 1), wide);
+            row(flow, sections.subList(i, i + (pair ? 2 : 1)), wide);
+            i += pair ? 2 : 1;
         }
         return flow.sheet();
     }
 
-    private void fit(double wide) {
-        double right = Double.NEGATIVE_INFINITY;
-        left = Double.POSITIVE_INFINITY;
+    private void row(Flow flow, List<Section> row, double column) {
+        double tall = 0;
+        for (Section section : row) {
+            tall = Math.max(tall, HEAD + FOOT + height(section));
+        }
+        double wide =
+                row.size() == 1 && !isNarrow(row.get(0), column) ? flow.width() : column;
+        flow.figure(
+                tall,
+                (pen, box) -> {
+                    for (int k = 0; k < row.size(); k++) {
+                        double x = box.x() + k * (column + GAP);
+                        one(pen, row.get(k), new Box(x, box.y(), wide, box.height()));
+                    }
+                });
+    }
+
+    private boolean isNarrow(Section section, double column) {
+        return 2 * half(section) * across <= column;
+    }
+
+    private static double half(Section section) {
+        var extent = SectionDrawing.Extent.of(section, BESIDE);
+        return Math.max(Math.abs(extent.left()), Math.abs(extent.right()));
+    }
+
+    /**
+     * One scale for all: as large as lets most sections stand two in a row, and the widest alone in
+     * one.
+     */
+    private void fit(double column, double whole) {
+        double[] halves = sections.stream().mapToDouble(SectionSheet::half).sorted().toArray();
+        double most = halves[(int) (halves.length * MOST)];
+        across = Math.min(column / 2 / most, whole / 2 / halves[halves.length - 1]);
         double tallest = 0.1;
         for (Section section : sections) {
             var extent = SectionDrawing.Extent.of(section, BESIDE);
-            left = Math.min(left, extent.left());
-            right = Math.max(right, extent.right());
             tallest = Math.max(tallest, extent.high() - extent.low());
         }
-        double half = Math.max(Math.abs(left), Math.abs(right));
-        left = -half;
-        across = wide / (2 * half);
         if (tallest * across * STRETCH > TALLEST) {
             stretch = 1;
             across = Math.min(across, TALLEST / tallest);
-            left = -wide / 2 / across;
         }
     }
 
@@ -142,7 +159,7 @@ public final class SectionSheet {
         var extent = SectionDrawing.Extent.of(section, BESIDE);
         double up = across * stretch;
         double spare = frame.height() / up - (extent.high() - extent.low());
-        Scale scale = Scale.in(frame, left, extent.low() - spare / 2, across, up);
+        Scale scale = Scale.in(frame, -frame.width() / 2 / across, extent.low() - spare / 2, across, up);
         SectionDrawing.draw(section, typical.apply(section.station()), scale, pen, frame);
         pen.line(Role.GRID, scale.x(0), frame.y(), scale.x(0), frame.bottom());
         pen.frame(Role.HAIRLINE, frame);

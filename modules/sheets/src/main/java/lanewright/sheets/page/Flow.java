@@ -152,14 +152,21 @@ public final class Flow {
 
     /** An entry of a list: a sign, words in bold, and ordinary words below them. */
     public Flow entry(Sign sign, String bold, String below) {
+        return entry(sign, bold, below.isBlank() ? List.of() : List.of(below));
+    }
+
+    /** An entry of a list: a sign, words in bold, and paragraphs below them. */
+    public Flow entry(Sign sign, String bold, List<String> below) {
         double indent = 16;
         int lines =
                 Type.lines(bold, Type.BODY, true, width() - indent).size()
-                        + (below.isBlank() ? 0 : 1);
+                        + (below.isEmpty() ? 0 : 1);
         need(lines * Type.BODY * Type.LEAD);
         sign(sign, y + Type.BODY * 0.62);
         para(bold, Type.BODY, true, Role.TEXT, indent);
-        para(below, Type.BODY, false, Role.TEXT, indent);
+        for (String paragraph : below) {
+            para(paragraph, Type.BODY, false, Role.TEXT, indent);
+        }
         y += 4;
         return this;
     }

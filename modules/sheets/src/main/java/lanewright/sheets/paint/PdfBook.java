@@ -1,11 +1,16 @@
 package lanewright.sheets.paint;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
 import lanewright.sheets.drawing.Drawing;
 import lanewright.sheets.drawing.Face;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -13,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
@@ -66,11 +72,12 @@ public final class PdfBook {
                                 new PDRectangle((float) drawing.width(), (float) drawing.height()));
                 document.addPage(page);
                 try (var stream =
-                        new PDPageContentStream(document, page, AppendMode.OVERWRITE, true)) {
+                        new PDPageContentStream(document, page, AppendMode.OVERWRITE, false)) {
                     Painting.paint(
                             drawing,
                             new PdfBrush(document, stream, drawing.height(), ordinary, bold));
                 }
+                pack(document, page);
                 if (!leaf.name().isEmpty()) {
                     contents.addLast(item(leaf.name(), page));
                 }
@@ -80,6 +87,21 @@ public final class PdfBook {
         }
     }
 
+    /** Packs what is on a page. Quickly: the library's own packing takes longer than all else. */
+    private static void pack(PDDocument document, PDPage page) throws IOException {
+        var packed = new PDStream(document);
+        var deflater = new Deflater(Deflater.BEST_SPEED);
+        try (InputStream content = page.getContents();
+                var raw = packed.getCOSObject().createRawOutputStream();
+                var out = new DeflaterOutputStream(raw, deflater)) {
+            content.transferTo(out);
+        } finally {
+            deflater.end();
+        }
+        packed.getCOSObject().setItem(COSName.FILTER, COSName.FLATE_DECODE);
+        page.setContents(packed);
+    }
+
     private static void describe(PDDocument document, String title) {
         var about = new PDDocumentInformation();
         about.setTitle(title);
@@ -87,7 +109,7 @@ public final class PdfBook {
         document.setDocumentInformation(about);
         var catalog = document.getDocumentCatalog();
         catalog.setLanguage(Locale.ENGLISH.getLanguage());
-        var view = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+        var view = new PDViewerPreferences(new COSDictionary());
         view.setDisplayDocTitle(true);
         catalog.setViewerPreferences(view);
     }

@@ -12,8 +12,8 @@ final class Binder {
 
     /** Said at the foot of every page. */
     static final String CAUTION =
-            "A plan to think and ask with. Local codes, the road's owner and licensed practice come"
-                    + " first; check heights on the ground before digging.";
+"A plan to think and ask with. Local codes, the road's owner and licensed practice come"
+                    + " first; check heights on the ground.";
 
     private Binder() {}
 

@@ -9,6 +9,11 @@ import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.listing.StoneListings;
+import lanewright.planner.work.Cautions;
+import lanewright.planner.work.Stakes;
+import lanewright.planner.work.WorkFacts;
+import lanewright.planner.work.WorkOrder;
+import lanewright.planner.work.WorkStep;
 import lanewright.sheets.ToyPlan;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.figure.SectionSheet;
@@ -72,6 +77,35 @@ public final class ToySet {
                                 "Steepest {} near {}.",
                                 Quantity.grade(0.0783),
                                 Quantity.station(180))));
+        sheets.add(
+                VolumeSheet.of(
+                        toy.volumes,
+                        toy.sections.sections(),
+                        List.of(),
+                        units,
+                        say(
+                                units,
+                                "{} of topsoil off; {} dug, {} built up.",
+                                Quantity.volume(toy.volumes.strip().corrected()),
+                                Quantity.volume(toy.volumes.cut().corrected()),
+                                Quantity.volume(toy.volumes.fill().corrected()))));
+        var facts = facts(toy);
+        List<WorkStep> steps = WorkOrder.of(facts);
+        sheets.add(
+                OrderSheet.of(
+                        steps,
+                        Cautions.of(facts, 0.43),
+                        units,
+                        say(units, "{} steps, water first.", Quantity.count(steps.size()))));
+        sheets.add(
+                StakeSheet.of(
+                        Stakes.of(
+                                toy.sections,
+                                toy.ground,
+                                new Stakes.Levels("nail in oak", 127.31, 129.9),
+                                0.9),
+                        units,
+                        "Two stakes at every section."));
         sheets.add(WaterSheet.of(toy.water, units, "Sits beside the lane in one place."));
         sheets.add(
                 SectionSheet.of(
@@ -83,6 +117,30 @@ public final class ToySet {
         var assumptions = new ArrayList<Assumption>(toy.stone.assumptions());
         sheets.add(AssumptionsSheet.of(assumptions, units));
         return Binder.bind("Marrow Fold lane", index -> CoverSheet.of(cover(toy), index, units), sheets);
+    }
+
+    private static WorkFacts facts(ToyPlan toy) {
+        return new WorkFacts(
+                toy.design.length(),
+                3000,
+                toy.volumes.strip().corrected(),
+                2,
+                toy.volumes.cut().corrected(),
+                toy.volumes.earthFill(),
+                0.15,
+                4.2,
+                3,
+                180,
+                List.of(108.0),
+                1,
+                900,
+                toy.stone.layers(),
+                40,
+                1500,
+                true,
+                true,
+                true,
+                true);
     }
 
     private static CoverSheet.Content cover(ToyPlan toy) {
