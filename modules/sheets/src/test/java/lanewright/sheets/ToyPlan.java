@@ -82,8 +82,7 @@ public final class ToyPlan {
         survey = survey();
         ground = Ground.of(survey, GroundOptions.USUAL, Progress.NONE);
         design = design();
-        sections =
-                Sections.of(design, ground, ground.constant(0.18), null, Progress.NONE);
+        sections = Sections.of(design, ground, ground.constant(0.18), null, Progress.NONE);
         volumes = LaneVolumes.of(sections);
         stone = stone();
         water = water();
@@ -218,9 +217,7 @@ public final class ToyPlan {
                         List.of(
                                 new DitchReach.Point(30, 0, 0, 127, 0.1),
                                 new DitchReach.Point(60, 30, 0, 126.4, 0.1)),
-                        List.of(
-                                new DitchReach.Outlet(
-                                        60, 30, 0, 126.4, DitchReach.Kind.DEAD_END)));
+                        List.of(new DitchReach.Outlet(60, 30, 0, 126.4, DitchReach.Kind.DEAD_END)));
         return new WaterReport(
                 List.of(gone),
                 List.of(made, other),
@@ -311,7 +308,8 @@ public final class ToyPlan {
                         "A guide to low-volume roads, 2003, section 7.1",
                         Saying.of(
                                 "Lay a pipe at {}, {} long; its size is not worked out here",
-                                Quantity.station(108), Quantity.length(10.4))),
+                                Quantity.station(108),
+                                Quantity.length(10.4))),
                 Finding.of(
                         "ditch-dead-end",
                         Finding.Level.STOP,

@@ -64,7 +64,9 @@ public final class VolumeListings {
         };
     }
 
-    /** Running totals, curves corrected, at every section. Quantities that are nowhere are left out. */
+    /**
+     * Running totals, curves corrected, at every section. Quantities that are nowhere are left out.
+     */
     public static Listing running(LaneVolumes volumes) {
         List<Running> shown =
                 all(volumes).stream().filter(running -> running.corrected() > 0).toList();

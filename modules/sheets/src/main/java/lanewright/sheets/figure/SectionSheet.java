@@ -98,8 +98,7 @@ public final class SectionSheet {
         for (Section section : row) {
             tall = Math.max(tall, HEAD + FOOT + height(section));
         }
-        double wide =
-                row.size() == 1 && !isNarrow(row.get(0), column) ? flow.width() : column;
+        double wide = row.size() == 1 && !isNarrow(row.get(0), column) ? flow.width() : column;
         flow.figure(
                 tall,
                 (pen, box) -> {
@@ -159,7 +158,8 @@ public final class SectionSheet {
         var extent = SectionDrawing.Extent.of(section, BESIDE);
         double up = across * stretch;
         double spare = frame.height() / up - (extent.high() - extent.low());
-        Scale scale = Scale.in(frame, -frame.width() / 2 / across, extent.low() - spare / 2, across, up);
+        Scale scale =
+                Scale.in(frame, -frame.width() / 2 / across, extent.low() - spare / 2, across, up);
         SectionDrawing.draw(section, typical.apply(section.station()), scale, pen, frame);
         pen.line(Role.GRID, scale.x(0), frame.y(), scale.x(0), frame.bottom());
         pen.frame(Role.HAIRLINE, frame);

@@ -12,7 +12,7 @@ final class Binder {
 
     /** Said at the foot of every page. */
     static final String CAUTION =
-"A plan to think and ask with. Local codes, the road's owner and licensed practice come"
+            "A plan to think and ask with. Local codes, the road's owner and licensed practice come"
                     + " first; check heights on the ground.";
 
     private Binder() {}

@@ -17,8 +17,7 @@ final class OrderSheet {
 
     private OrderSheet() {}
 
-    static Sheet of(
-            List<WorkStep> steps, List<Caution> cautions, UnitSystem units, String answer) {
+    static Sheet of(List<WorkStep> steps, List<Caution> cautions, UnitSystem units, String answer) {
         var flow =
                 new Flow(
                         Paper.of(units),
@@ -33,10 +32,7 @@ final class OrderSheet {
             add(below, "Before going on: ", step.lookFor(), units);
             add(below, "Wait for: ", step.waitsFor(), units);
             add(below, "Can hurt: ", step.canHurt(), units);
-            flow.entry(
-                    Flow.Sign.BOX,
-                    Quantity.count(i + 1).in(units) + ". " + step.title(),
-                    below);
+            flow.entry(Flow.Sign.BOX, Quantity.count(i + 1).in(units) + ". " + step.title(), below);
         }
         if (!cautions.isEmpty()) {
             flow.head("Cautions");

@@ -28,12 +28,7 @@ final class VolumeSheet {
             UnitSystem units,
             String answer) {
         var flow =
-                new Flow(
-                        Paper.of(units),
-                        units,
-                        "Volumes",
-                        "How much topsoil and dirt?",
-                        answer);
+                new Flow(Paper.of(units), units, "Volumes", "How much topsoil and dirt?", answer);
         balance.forEach(flow::table);
         flow.table(VolumeListings.totals(volumes));
         flow.note(

@@ -116,7 +116,8 @@ public final class ToySet {
         sheets.add(FindingsSheet.of(ToyPlan.findings(), units));
         var assumptions = new ArrayList<Assumption>(toy.stone.assumptions());
         sheets.add(AssumptionsSheet.of(assumptions, units));
-        return Binder.bind("Marrow Fold lane", index -> CoverSheet.of(cover(toy), index, units), sheets);
+        return Binder.bind(
+                "Marrow Fold lane", index -> CoverSheet.of(cover(toy), index, units), sheets);
     }
 
     private static WorkFacts facts(ToyPlan toy) {
@@ -162,14 +163,16 @@ public final class ToySet {
                             Saying.of(
                                     "An answer with a number {} and a place {}, and some more words"
                                             + " so that it is likely to be broken into two lines",
-                                    Quantity.length(12), Quantity.station(108)),
+                                    Quantity.length(12),
+                                    Quantity.station(108)),
                             CoverSheet.Mark.values()[answers.size() % 3]));
         }
         return new CoverSheet.Content(
                 "Marrow Fold lane",
                 Saying.of(
                         "A gravel lane {} long and {} wide, from the road to the house place.",
-                        Quantity.length(toy.design.length()), Quantity.length(3.66)),
+                        Quantity.length(toy.design.length()),
+                        Quantity.length(3.66)),
                 answers,
                 StoneListings.layers(toy.stone),
                 ToyPlan.findings().stream()
