@@ -40,6 +40,7 @@ final class WickleBank {
     static Map<String, String> files() throws SurveyException {
         Map<String, String> files = new LinkedHashMap<>();
         files.put("contours.geojson", new WickleBank().contours());
+        files.put("spots.geojson", new WickleBank().spots());
         return files;
     }
 
@@ -61,6 +62,11 @@ final class WickleBank {
         for (double level = lowest; level < 130; level += INTERVAL) {
             contour(level);
         }
+        return json.append("\n]\n}\n").toString();
+    }
+
+    private String spots() throws SurveyException {
+        json.append("{\n\"type\": \"FeatureCollection\",\n\"features\": [");
         spot(8, 20, "road edge");
         spot(331, 102, "house corner");
         spot(190, 40, "draw");
