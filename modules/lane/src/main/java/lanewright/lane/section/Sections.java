@@ -215,13 +215,18 @@ public final class Sections {
         for (int i = 1; i <= steps; i++) {
             double b = i == steps ? to : from + (to - from) * i / steps;
             Look high = i == steps ? last : look(b, false);
-            changes(low, high, a, b);
+            changes(low, high, a, b, i == steps);
             low = high;
             a = b;
         }
     }
 
-    private void changes(Look first, Look last, double from, double to) {
+    /**
+     * Stands two sections at each change between two looks.
+     *
+     * @param known whether a section will stand at {@code to} in any case
+     */
+    private void changes(Look first, Look last, double from, double to, boolean known) {
         Look low = first;
         double a = from;
         for (int i = 0; i < MOST_CHANGES; i++) {
@@ -235,7 +240,7 @@ public final class Sections {
                 return;
             }
             sections.add(moved(found.a, found.b, Face.BEFORE));
-            if (found.b >= to) {
+            if (known && found.b >= to) {
                 return;
             }
             sections.add(moved(found.b, found.b, Face.AFTER));

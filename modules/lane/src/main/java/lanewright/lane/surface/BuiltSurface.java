@@ -31,8 +31,7 @@ public final class BuiltSurface {
     private final List<Ray> rays;
     private final List<Finding> findings;
 
-    private BuiltSurface(
-            LaneDesign design, Ground ground, List<Ray> rays, List<Finding> findings) {
+    private BuiltSurface(LaneDesign design, Ground ground, List<Ray> rays, List<Finding> findings) {
         this.design = design;
         this.ground = ground;
         this.rays = List.copyOf(rays);
@@ -130,9 +129,7 @@ public final class BuiltSurface {
             if (flank.isClosed()) {
                 double out = flank.catchOut();
                 points.add(
-                        new double[] {
-                            ray.x(right, out), ray.y(right, out), flank.catchHeight()
-                        });
+                        new double[] {ray.x(right, out), ray.y(right, out), flank.catchHeight()});
             } else if (!points.isEmpty()) {
                 lines.add(flat(points));
                 points.clear();

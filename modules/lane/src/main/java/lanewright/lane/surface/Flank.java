@@ -340,8 +340,7 @@ final class Flank {
                 known = false;
                 return Kind.OPEN;
             }
-            if (ditched
-                    && (side.ditch().rule() == DitchRule.ALWAYS || low < below - SAME_HEIGHT)) {
+            if (ditched && (side.ditch().rule() == DitchRule.ALWAYS || low < below - SAME_HEIGHT)) {
                 return ditch(at, z, innerAt, low);
             }
             if (Math.abs(z - there) <= SAME_HEIGHT) {

@@ -161,8 +161,7 @@ final class Overlay {
             piece.value[FILL][i] = sub - (z - soil);
             piece.value[ABOVE][i] = top - z;
             piece.value[SOIL][i] = soil;
-            piece.value[BEARS][i] =
-                    bearing == null ? Double.NaN : bearing.inside(t, x, y) - soil;
+            piece.value[BEARS][i] = bearing == null ? Double.NaN : bearing.inside(t, x, y) - soil;
         }
     }
 

@@ -57,7 +57,6 @@ record Ray(
 
     /** The same shape at another place. */
     Ray movedTo(Ray other) {
-        return new Ray(
-                other.station, other.x, other.y, other.dx, other.dy, lane, left, right);
+        return new Ray(other.station, other.x, other.y, other.dx, other.dy, lane, left, right);
     }
 }

@@ -104,8 +104,7 @@ final class RayCaster {
 
     private double most(double station, int side) {
         double tightest =
-                Math.max(
-                        side * line.curvature(station), side * line.curvatureBefore(station));
+                Math.max(side * line.curvature(station), side * line.curvatureBefore(station));
         return tightest > 0 ? NEARLY / tightest : Double.POSITIVE_INFINITY;
     }
 
@@ -118,8 +117,7 @@ final class RayCaster {
                 Math.max(HalfShape.of(lane, false).hingeOut(), HalfShape.of(lane, true).hingeOut());
         double far = Math.max(reach, hinge + REACH);
         while (true) {
-            GroundLine across =
-                    cutter.cut(x - far * dx, y - far * dy, x + far * dx, y + far * dy);
+            GroundLine across = cutter.cut(x - far * dx, y - far * dy, x + far * dx, y + far * dy);
             Flank left =
                     Flank.of(
                             lane,

@@ -139,9 +139,12 @@ public record TrueSolid(
             double area =
                     Math.abs(
                                     twiceArea(
-                                            p, at(p, right, strip, pOuter),
-                                            q, at(q, right, strip, qOuter),
-                                            r, at(r, right, strip, rOuter),
+                                            p,
+                                            at(p, right, strip, pOuter),
+                                            q,
+                                            at(q, right, strip, qOuter),
+                                            r,
+                                            at(r, right, strip, rOuter),
                                             right))
                             / 2;
             if (area == 0) {

@@ -3,6 +3,7 @@ package lanewright.lane.section;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import lanewright.lane.shape.CrossFall;
 import lanewright.lane.shape.DitchRule;
@@ -32,7 +33,7 @@ class SectionPropertiesTest {
                                         : DitchRule.WHERE_BELOW_GROUND,
                                 0.2 + random.nextDouble(0.6),
                                 random.nextInt(2) == 0 ? 0 : random.nextDouble());
-        CrossFall way = CrossFall.values()[random.nextInt(3)];
+        CrossFall way = List.of(CrossFall.values()).get(random.nextInt(3));
         double fall = random.nextDouble(0.06);
         shapes.shed(way, fall);
         if (random.nextBoolean()) {

@@ -111,9 +111,7 @@ class TrueSolidTest {
         var right = World.ditched(0.6, 2.5, 0.4, 0);
         for (Bed bed : Bed.values()) {
             LaneDesign design =
-                    LaneDesign.on(
-                                    line,
-                                    World.grade(0, 20, 0, 50, 23, 30, line.length(), 26.5, 0))
+                    LaneDesign.on(line, World.grade(0, 20, 0, 50, 23, 30, line.length(), 26.5, 0))
                             .typical(
                                     List.of(
                                             new Stretch<>(
@@ -134,7 +132,8 @@ class TrueSolidTest {
         var wide = World.bare(6, 0, World.plain(0, 1e-3));
         LaneDesign design =
                 LaneDesign.on(line, World.grade(0, 102, 0, 100, 102, 0))
-                        .typical(List.of(new Stretch<>(0, 40, narrow), new Stretch<>(40, 100, wide)))
+                        .typical(
+                                List.of(new Stretch<>(0, 40, narrow), new Stretch<>(40, 100, wide)))
                         .build();
         TrueSolid solid = World.solid(design, ground, 0);
         double volume = 2 * (3 * 40 + 6 * 60);
