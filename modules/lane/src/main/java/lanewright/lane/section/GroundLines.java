@@ -28,11 +28,13 @@ public final class GroundLines implements GroundSource {
     private final VertexField topsoil;
     private final @Nullable VertexField bearing;
     private final LineCutter cutter;
-    private final Map<Key, Kept> kept = new HashMap<>();
+    private final Map<Key, GroundAcross> kept = new HashMap<>();
 
-    private record Key(double station, boolean before) {}
-
-    private record Kept(double reach, GroundAcross line) {}
+    /**
+     * A longer line would do for a shorter one, but not to the last bit: offsets are counted from
+     * its start.
+     */
+    private record Key(double station, boolean before, double reach) {}
 
     /**
      * Lines across {@code alignment}.
@@ -53,22 +55,22 @@ public final class GroundLines implements GroundSource {
 
     @Override
     public GroundAcross across(double station, boolean before, double reach) {
-        Key key = new Key(station, before);
-        Kept known = kept.get(key);
-        if (known == null || known.reach() < reach) {
+        Key key = new Key(station, before, reach);
+        GroundAcross known = kept.get(key);
+        if (known == null) {
             if (kept.size() >= MOST) {
                 kept.clear();
             }
-            known = new Kept(reach, cut(station, before, reach));
+            known = cut(station, before, reach);
             kept.put(key, known);
         }
-        return known.line();
+        return known;
     }
 
     @Override
     public GroundAcross glance(double station, boolean before, double reach) {
-        Kept known = kept.get(new Key(station, before));
-        return known != null && known.reach() >= reach ? known.line() : cut(station, before, reach);
+        GroundAcross known = kept.get(new Key(station, before, reach));
+        return known == null ? cut(station, before, reach) : known;
     }
 
     private GroundAcross cut(double station, boolean before, double reach) {

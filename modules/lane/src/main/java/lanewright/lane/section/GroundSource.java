@@ -9,8 +9,8 @@ public interface GroundSource {
      * @param station m along the alignment
      * @param before whether the line lies square to what comes before a sharp angle
      * @param reach how far to read on each side, m
-     * @return the ground from {@code -reach} to {@code reach} or farther; a side says that it ends
-     *     if the ground itself ends there
+     * @return the ground from {@code -reach} to {@code reach}; a side says that it ends if the
+     *     ground itself ends there. The same for the same arguments, to the last bit
      */
     GroundAcross across(double station, boolean before, double reach);
 

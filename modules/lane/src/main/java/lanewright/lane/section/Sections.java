@@ -41,8 +41,11 @@ public final class Sections {
     /** Changes sought between two looks at most. Our choice: two sides, each there and back. */
     private static final int MOST_CHANGES = 8;
 
-    /** Read this far past the hinge at first, m; more wherever a side needs it. */
+    /** Read at least this far past the lane's width at first, m; more wherever a side needs it. */
     private static final double FIRST_REACH = 12;
+
+    /** Reaches are this long, m, or twice, four times …: so that kept ground lines fit again. */
+    private static final double LEAST_REACH = 16;
 
     /** Never read farther than this, m: no lane's slope runs half a kilometre. */
     private static final double LAST_REACH = 512;
@@ -61,7 +64,15 @@ public final class Sections {
         this.progress = progress;
         this.cutter = new SectionCutter(design.at(0));
         this.kinks = design.alignment().kinks();
-        this.reach = design.at(0).typical().width() + FIRST_REACH;
+        this.reach = reach(design.at(0).typical().width() + FIRST_REACH);
+    }
+
+    private static double reach(double needed) {
+        double reach = LEAST_REACH;
+        while (reach < needed) {
+            reach *= 2;
+        }
+        return reach;
     }
 
     /**
