@@ -147,7 +147,7 @@ class TablesTest {
     /** The examples of section 2, rules 1 to 7, with the field values that they stand for. */
     @Test
     @Tag("outside")
-    @DisplayName("comma separated text | RFC 4180 (October 2005), section 2 | from memory")
+    @DisplayName("comma separated text | RFC 4180 (October 2005), section 2 | read")
     void readsTheExamplesOfTheStandard() {
         assertEquals(List.of(List.of("aaa", "bbb", "ccc")), fields("aaa,bbb,ccc\r\n"));
         assertEquals(

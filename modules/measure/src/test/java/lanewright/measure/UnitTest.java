@@ -54,11 +54,31 @@ class UnitTest {
     @Test
     @Tag("outside")
     @DisplayName(
-            "the US survey foot is 1200/3937 m and 2 parts in a million longer than the foot"
-                    + " | NIST and NGS, 85 FR 62698 (5 October 2020) | from memory")
+            "square yard, cubic yard, cubic foot, ton, pound, lb/ft³, ton/yd³ to six figures"
+                    + " | US naval facilities handbook 1004/6, appendix B, as quoted on"
+                    + " navalfacilities.tpub.com"
+                    + " | read")
+    void productsAgreeWithAnEngineersHandbook() {
+        assertEquals(0.836127, Unit.SQUARE_YARD.si(), 5e-7);
+        assertEquals(0.764555, Unit.CUBIC_YARD.si(), 5e-7);
+        assertEquals(0.028317, Unit.CUBIC_FOOT.si(), 5e-7);
+        assertEquals(907.185, Unit.SHORT_TON.si(), 5e-4);
+        assertEquals(0.453592, Unit.POUND.si(), 5e-7);
+        assertEquals(16.0185, Unit.POUND_PER_CUBIC_FOOT.si(), 5e-5);
+        assertEquals(1186.55, Unit.TON_PER_CUBIC_YARD.si(), 5e-3);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "the foot is 0.3048 m exactly, the US survey foot 1200/3937 m exactly, about 0.3048006 m"
+                    + " | NIST and NGS, 85 FR 62698 (5 October 2020), and NIST, U.S. survey foot"
+                    + " (page on nist.gov/pml)"
+                    + " | read")
     void theTwoFeetAreToldApart() {
         assertEquals(1200.0 / 3937.0, Unit.SURVEY_FOOT.si());
-        assertEquals(0.3048006096, Unit.SURVEY_FOOT.si(), 5e-11);
+        assertEquals(0.3048006, Unit.SURVEY_FOOT.si(), 5e-8);
+        assertEquals(0.3048, Unit.FOOT.si());
         assertEquals(2e-6, Unit.SURVEY_FOOT.si() / Unit.FOOT.si() - 1, 1e-11);
         // 3,937 survey feet are 1,200 m to the last bit, as no chain of doubles would give it.
         assertEquals(1200, Unit.SURVEY_FOOT.toSi(BigDecimal.valueOf(3937)));
@@ -67,8 +87,10 @@ class UnitTest {
     @Test
     @Tag("outside")
     @DisplayName(
-            "an acre is 43,560 square feet, a cubic yard 27 cubic feet, a ton 2,000 pounds"
-                    + " | NIST Handbook 44, appendix C | from memory")
+            "an acre is 43,560 square feet, a cubic yard 27 cubic feet, a short ton 2,000 pounds"
+                    + " | National Bureau of Standards Circular 570, p. 18; US Statistical"
+                    + " Abstract 1999, appendix IV; dictionary tables of weights and measures"
+                    + " | read")
     void tablesOfCustomaryUnitsHold() {
         BigDecimal acre = Unit.SQUARE_FOOT.exact(BigDecimal.valueOf(43_560));
         assertEquals(0, acre.compareTo(Unit.ACRE.exact(BigDecimal.ONE)));
