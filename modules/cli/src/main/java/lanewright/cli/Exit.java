@@ -1,0 +1,35 @@
+package lanewright.cli;
+
+/** How a command ends, for scripts. */
+enum Exit {
+    /** Done. */
+    DONE(0, "done"),
+    /** Done, but the plan must not be built as it stands: see the findings. */
+    STOP(1, "done, but the plan must not be built as it stands: see the findings"),
+    /** The command was not understood. */
+    USAGE(2, "the command was not understood"),
+    /** A survey, a plan or a quantity cannot be used as it stands. */
+    INPUT(3, "a survey, a plan or a quantity cannot be used as it stands"),
+    /** A file cannot be read or written. */
+    FILE(4, "a file cannot be read or written"),
+    /** A fault of this program. */
+    FAULT(70, "a fault of this program"),
+    /** Cancelled. */
+    CANCELLED(130, "cancelled");
+
+    private final int code;
+    private final String words;
+
+    Exit(int code, String words) {
+        this.code = code;
+        this.words = words;
+    }
+
+    int code() {
+        return code;
+    }
+
+    String words() {
+        return words;
+    }
+}
