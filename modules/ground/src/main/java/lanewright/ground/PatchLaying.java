@@ -54,6 +54,7 @@ final class PatchLaying {
     private final class Attempt {
         private final Facets facets = new Facets(old.mesh());
         private final BitSet onRim = new BitSet();
+
         /** Directed sides of the rims, the patch on their left; the value is the patch. */
         private final Map<Long, Integer> rims = new HashMap<>();
 
@@ -331,8 +332,7 @@ final class PatchLaying {
             int ground = 0;
             int open = solid + made;
             for (int t = 0; t < facets.triangles(); t++) {
-                place[t] =
-                        from.inside.get(t) ? Mesh.NONE : facets.isVoid(t) ? open++ : ground++;
+                place[t] = from.inside.get(t) ? Mesh.NONE : facets.isVoid(t) ? open++ : ground++;
             }
             corner = new int[3 * (solid + made + voids)];
             neighbour = new int[corner.length];

@@ -208,8 +208,7 @@ final class RimWalk {
             int c = facets.corner(t, Mesh.last(nearest));
             double dx = facets.x(c) - facets.x(b);
             double dy = facets.y(c) - facets.y(b);
-            double part =
-                    ((x - facets.x(b)) * dx + (y - facets.y(b)) * dy) / (dx * dx + dy * dy);
+            double part = ((x - facets.x(b)) * dx + (y - facets.y(b)) * dy) / (dx * dx + dy * dy);
             splitSide(t, nearest, b, c, part);
             return vertex;
         }

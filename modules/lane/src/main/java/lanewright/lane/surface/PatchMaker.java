@@ -19,7 +19,10 @@ final class PatchMaker {
     /** Edges of strips nearer than this are one, m. */
     private static final double SAME = 1e-4;
 
-    /** Where catch points of two rays this close lie further apart than the rays, m, by {@link #LEAP}. */
+    /**
+     * Where catch points of two rays this close lie further apart than the rays, m, by {@link
+     * #LEAP}.
+     */
     private static final double CLOSE = 3 * RayMarch.FOUND;
 
     private static final double LEAP = 0.02;
@@ -80,7 +83,8 @@ final class PatchMaker {
         double[] x = vertices.stream().mapToDouble(v -> v[0]).toArray();
         double[] y = vertices.stream().mapToDouble(v -> v[1]).toArray();
         double[] z = vertices.stream().mapToDouble(v -> v[2]).toArray();
-        Patch patch = new Patch(x, y, z, Arrays.copyOf(corners, 3 * count), rim(all, right, left), lines);
+        Patch patch =
+                new Patch(x, y, z, Arrays.copyOf(corners, 3 * count), rim(all, right, left), lines);
         return new Made(patch, Arrays.copyOf(parts, count));
     }
 
@@ -121,7 +125,15 @@ final class PatchMaker {
         Chain chain = new Chain(2 * flank.strips() + 2);
         chain.vertex[chain.size++] = middle;
         for (int strip = 0; strip < flank.strips(); strip++) {
-            add(chain, ray, right, 2 * strip, flank.out(strip), flank.finished(strip, false), mx, my);
+            add(
+                    chain,
+                    ray,
+                    right,
+                    2 * strip,
+                    flank.out(strip),
+                    flank.finished(strip, false),
+                    mx,
+                    my);
             add(
                     chain,
                     ray,
@@ -137,7 +149,14 @@ final class PatchMaker {
     }
 
     private void add(
-            Chain chain, Ray ray, boolean right, int edge, double at, double z, double mx, double my) {
+            Chain chain,
+            Ray ray,
+            boolean right,
+            int edge,
+            double at,
+            double z,
+            double mx,
+            double my) {
         int last = chain.size - 1;
         double out = at;
         if (at - chain.out[last] < SAME) {

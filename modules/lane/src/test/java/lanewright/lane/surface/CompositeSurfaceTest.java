@@ -20,7 +20,9 @@ import org.junit.jupiter.api.Test;
 
 class CompositeSurfaceTest {
 
-    /** Every side is shared whole, every facet the right way up, no vertex stands alone or twice. */
+    /**
+     * Every side is shared whole, every facet the right way up, no vertex stands alone or twice.
+     */
     static void conforms(Ground land, String seed) {
         Set<Integer> used = new HashSet<>();
         for (int t = 0; t < land.triangleCount(); t++) {
@@ -91,8 +93,7 @@ class CompositeSurfaceTest {
     private static LaneDesign lane(int seed, Bed bed) throws DesignRefused {
         var random = new SplittableRandom(seed + 1000);
         double radius = seed % 3 == 0 ? 0 : 25 + random.nextDouble(20);
-        Alignment line =
-                World.line(0, 0, 0, 5, 50, radius, 40 - random.nextDouble(30), 110, 0);
+        Alignment line = World.line(0, 0, 0, 5, 50, radius, 40 - random.nextDouble(30), 110, 0);
         var left = World.ditched(0.6, 2.5, 0.5, 0.4);
         var right = World.ditched(0.6, 2.0, 0.4, 0);
         double length = line.length();
@@ -112,9 +113,7 @@ class CompositeSurfaceTest {
                         List.of(
                                 new Stretch<>(0, 60, World.stoned(bed, left, right)),
                                 new Stretch<>(
-                                        60,
-                                        length,
-                                        World.stoned(bed, World.plain(0.5, 2), right))))
+                                        60, length, World.stoned(bed, World.plain(0.5, 2), right))))
                 .margin(0.7)
                 .build();
     }
@@ -175,8 +174,7 @@ class CompositeSurfaceTest {
                         World.grade(0, 14, 0, line.length(), 14, 0),
                         World.bare(4, 0.03, World.plain(0.5, 2)));
         CompositeSurface land =
-                CompositeSurface.of(
-                        BuiltSurface.of(design, ground, Progress.NONE), Progress.NONE);
+                CompositeSurface.of(BuiltSurface.of(design, ground, Progress.NONE), Progress.NONE);
         conforms(land.ground(), "hairpin");
         assertTrue(
                 land.findings().stream().anyMatch(f -> f.code().equals("lane-not-joined")),
