@@ -73,6 +73,7 @@ public final class SectionListings {
                             height(section.left().ditchInner()),
                             ground(section),
                             Listing.cell(Quantity.height(section.profileHeight())),
+                            dig(section),
                             height(section.right().ditchInner()),
                             offset(section.right().catchPoint()),
                             height(section.right().catchPoint()),
@@ -89,6 +90,7 @@ public final class SectionListings {
                         Column.of("Left ditch height", Kind.HEIGHT),
                         Column.of("Ground at line", Kind.HEIGHT),
                         Column.of("Finished at line", Kind.HEIGHT),
+                        Column.of("Dig at line (minus: build up)", Kind.LENGTH),
                         Column.of("Right ditch height", Kind.HEIGHT),
                         Column.of("Right catch offset", Kind.OFFSET),
                         Column.of("Right catch height", Kind.HEIGHT),
@@ -109,6 +111,19 @@ public final class SectionListings {
 
     private static Saying area(Part part) {
         return Listing.cell(Quantity.area(part.area()));
+    }
+
+    /**
+     * How deep the stripped ground must be dug at the lane's line to reach the earth as shaped, m,
+     * negative where it must be built up; NaN where the ground is not known.
+     */
+    public static double digAtLine(Section section) {
+        return section.stripped().at(0) - section.subgrade().at(0);
+    }
+
+    private static Saying dig(Section section) {
+        double dig = digAtLine(section);
+        return Double.isNaN(dig) ? Listing.BLANK : Listing.cell(Quantity.length(dig));
     }
 
     private static Saying ground(Section section) {

@@ -219,7 +219,7 @@ public final class LandDrawing {
                 double reach = Math.signum(away) * (Math.abs(away) * half + wide / scale.points());
                 if (word(
                         pen,
-                        Role.TEXT,
+                        Role.RULER,
                         station.words(),
                         x(station.x() + east * reach),
                         y(station.y() + north * reach) + 3,
@@ -310,7 +310,7 @@ public final class LandDrawing {
                 double cos = StrictMath.cos(StrictMath.toRadians(turn));
                 double x = x(contour.x()[i]) - 3 * sin;
                 double y = y(contour.y()[i]) + 3 * cos;
-                if (word(pen, Role.NOTE, contour.words(), x, y, false, turn)) {
+                if (word(pen, Role.RULER, contour.words(), x, y, false, turn)) {
                     placed.merge(contour.words(), 1, Integer::sum);
                     break;
                 }
@@ -347,7 +347,7 @@ public final class LandDrawing {
     }
 
     private void put(Pen pen, String text, double x, double y, Anchor anchor) {
-        var words = new Mark.Words(Role.TEXT, text, x, y, NOTE, false, anchor, 0);
+        var words = new Mark.Words(Role.RULER, text, x, y, NOTE, false, anchor, 0);
         room.take(words);
         pen.add(words);
     }

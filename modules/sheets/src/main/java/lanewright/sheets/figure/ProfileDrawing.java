@@ -162,7 +162,7 @@ public final class ProfileDrawing {
             double y = scale.y(tick.at());
             pen.line(Role.GRID, plot.x(), y, plot.right(), y);
             if (y > plot.y() + 7 && y < plot.bottom() - 2) {
-                pen.words(Role.NOTE, tick.words(), plot.x() - 5, y + 3, NOTE, Anchor.END);
+                pen.words(Role.RULER, tick.words(), plot.x() - 5, y + 3, NOTE, Anchor.END);
             }
         }
         for (Rule.Tick tick : Rule.of(units, 60 / scale.across()).ticks(from, to)) {

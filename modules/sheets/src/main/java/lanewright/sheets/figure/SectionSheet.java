@@ -1,18 +1,22 @@
 package lanewright.sheets.figure;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SideResult;
+import lanewright.lane.shape.Layer;
 import lanewright.lane.shape.TypicalSection;
 import lanewright.measure.Kind;
+import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.listing.SectionListings;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Face;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.page.Flow;
@@ -56,22 +60,26 @@ public final class SectionSheet {
      *
      * @param sections in station order
      * @param typical the shape that holds at a station, m
+     * @param shapes the shapes as rows
      * @param answer what the sheet opens with
      */
     public static Sheet of(
             List<Section> sections,
             DoubleFunction<TypicalSection> typical,
+            Listing shapes,
             UnitSystem units,
             String answer) {
-        return new SectionSheet(sections, typical, units).sheet(answer);
+        return new SectionSheet(sections, typical, units).sheet(shapes, answer);
     }
 
-    private Sheet sheet(String answer) {
+    private Sheet sheet(Listing shapes, String answer) {
         var flow = new Flow(Paper.of(units), units, "Cross-sections", "How is it shaped?", answer);
         double wide = (flow.width() - GAP) / 2;
         fit(wide, flow.width());
-        flow.gap(2);
-        flow.note(
+        flow.table(shapes);
+        detail(flow);
+        flow.head("Every section");
+        flow.drawn(
                 "Looking up-station, heights drawn "
                         + Words.fixed(stretch, 0)
                         + " times as large as widths. Thick line: finished lane. Dashed: earth as"
@@ -91,6 +99,69 @@ public final class SectionSheet {
             i += pair ? 2 : 1;
         }
         return flow.sheet();
+    }
+
+    /** One section drawn as large as the page is wide, with the names of what lies in it. */
+    private void detail(Flow flow) {
+        Section section = usual();
+        var extent = SectionDrawing.Extent.of(section, BESIDE);
+        double half = half(section);
+        double large = flow.width() / 2 / half;
+        double up = large * Math.min(STRETCH, TALLEST / ((extent.high() - extent.low()) * large));
+        double tall = (extent.high() - extent.low()) * up + 24;
+        TypicalSection shape = typical.apply(section.station());
+        flow.figure(
+                tall + 36,
+                (pen, box) -> {
+                    pen.bold(
+                            Role.RULER,
+                            "One section enlarged: "
+                                    + SectionListings.station(section).in(units)
+                                    + ", heights drawn "
+                                    + Words.fixed(up / large, 1)
+                                    + " times as large as widths",
+                            box.x(),
+                            box.y() + Type.NOTE,
+                            Type.NOTE,
+                            Anchor.START);
+                    var frame = new Box(box.x(), box.y() + 14, box.width(), tall);
+                    Scale scale = Scale.in(frame, -half, extent.low() - 12 / up, large, up);
+                    SectionDrawing.draw(section, shape, scale, pen, frame);
+                    pen.frame(Role.HAIRLINE, frame);
+                    legend(pen, shape, box.x(), frame.bottom() + 4);
+                });
+    }
+
+    private void legend(Pen pen, TypicalSection shape, double left, double top) {
+        double x = left;
+        int count = shape.layers().size();
+        for (int i = 0; i < count; i++) {
+            Layer layer = shape.layers().get(i);
+            String words = Quantity.depth(layer.thickness()).in(units) + " " + layer.role();
+            x = entry(pen, SectionDrawing.role(i, count), words, x, top);
+        }
+        x = entry(pen, Role.CUT, "cut", x, top);
+        x = entry(pen, Role.FILL, "fill", x, top);
+        x = entry(pen, Role.TOPSOIL, "topsoil off", x, top);
+        entry(pen, Role.TOPSOIL_BACK, "topsoil back", x, top);
+    }
+
+    private static double entry(Pen pen, Role role, String words, double x, double top) {
+        Box sample = new Box(x, top, 20, Type.NOTE);
+        pen.fill(role, sample).frame(Role.HAIRLINE, sample);
+        pen.words(Role.TEXT, words, x + 24, top + Type.NOTE - 1, Type.NOTE, Anchor.START);
+        return x + 24 + Face.of(false).width(words, Type.NOTE) + 11;
+    }
+
+    /** The section whose area of earth moved is in the middle of all. */
+    private Section usual() {
+        List<Section> ordered =
+                sections.stream()
+                        .sorted(
+                                Comparator.comparingDouble(
+                                        s -> s.areas().cut().area() + s.areas().fill().area()))
+                        .toList();
+        return ordered.get(ordered.size() / 2);
     }
 
     private void row(Flow flow, List<Section> row, double column) {
@@ -176,7 +247,7 @@ public final class SectionSheet {
     }
 
     private String dig(Section section) {
-        double dig = section.stripped().at(0) - section.subgrade().at(0);
+        double dig = SectionListings.digAtLine(section);
         if (Double.isNaN(dig)) {
             return "";
         }

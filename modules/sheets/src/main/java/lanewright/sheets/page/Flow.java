@@ -124,6 +124,11 @@ public final class Flow {
         return para(text, Type.NOTE, false, Role.NOTE, 0).gap(2);
     }
 
+    /** Words in small print about how a thing is drawn, numbers of the paper in them. */
+    public Flow drawn(String text) {
+        return para(text, Type.NOTE, false, Role.RULER, 0).gap(2);
+    }
+
     private Flow para(String text, double size, boolean bold, Role role, double indent) {
         if (text.isBlank()) {
             return this;

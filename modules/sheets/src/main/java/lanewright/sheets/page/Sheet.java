@@ -55,7 +55,7 @@ public record Sheet(String name, Paper paper, List<List<Mark>> pages) {
                 Type.NOTE,
                 Anchor.START);
         pen.words(
-                Role.TEXT,
+                Role.RULER,
                 name + "  ·  sheet " + number + " of " + of,
                 right,
                 base,

@@ -83,7 +83,7 @@ final class CoverSheet {
             content.askFirst().forEach(ask -> flow.entry(Flow.Sign.BOX, ask, ""));
         }
         flow.head("Sheets");
-        flow.para(sheets(index, units));
+        flow.drawn(sheets(index, units));
         return flow.sheet();
     }
 

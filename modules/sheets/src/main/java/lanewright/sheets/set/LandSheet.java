@@ -114,7 +114,7 @@ final class LandSheet {
                     double used =
                             LandDrawing.legend(pen, box.x(), map.bottom() + 5, box.width(), SHOWN);
                     pen.words(
-                            Role.NOTE,
+                            Role.RULER,
                             note(),
                             box.x(),
                             map.bottom() + 5 + used + 9,

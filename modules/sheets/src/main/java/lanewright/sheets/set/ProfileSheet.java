@@ -83,7 +83,7 @@ final class ProfileSheet {
 
     private static void note(Pen pen, Box box, double stretch) {
         pen.words(
-                Role.NOTE,
+                Role.RULER,
                 "Along the lane's line. Heights drawn "
                         + Words.fixed(stretch, 0)
                         + " times as large as lengths. Diamonds: points where grades meet, with the"

@@ -87,8 +87,7 @@ class SheetSetTest {
     }
 
     @Test
-    void theSameBytesComeFromAnyMachineLocaleAndNumberOfThreadsAlsoWithoutFonts()
-            throws Exception {
+    void theSameBytesComeFromAnyMachineLocaleAndNumberOfThreadsAlsoWithoutFonts() throws Exception {
         String here = SetPrinter.digest();
         assertEquals(List.of(here), elsewhere("1", "en", "US", 1));
         assertEquals(List.of(here), elsewhere("1", "ar", "EG", 2));

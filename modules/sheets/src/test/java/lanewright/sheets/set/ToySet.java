@@ -8,6 +8,7 @@ import lanewright.measure.Finding;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
+import lanewright.planner.listing.ShapeListings;
 import lanewright.planner.listing.StoneListings;
 import lanewright.planner.work.Cautions;
 import lanewright.planner.work.Stakes;
@@ -111,6 +112,7 @@ public final class ToySet {
                 SectionSheet.of(
                         toy.sections.sections(),
                         station -> toy.design.at(station).typical(),
+                        ShapeListings.stretches(toy.design),
                         units,
                         "Crowned, with ditches where it is cut."));
         sheets.add(FindingsSheet.of(ToyPlan.findings(), units));

@@ -1,0 +1,131 @@
+package lanewright.sheets.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import lanewright.drainage.Pool;
+import lanewright.drainage.WaterReport;
+import lanewright.drainage.pond.Trace;
+import lanewright.lane.section.Corner;
+import lanewright.lane.section.Section;
+import lanewright.planner.work.Stake;
+import lanewright.planner.work.Stakes;
+import lanewright.sheets.folder.GeoJson;
+import lanewright.sheets.folder.GeoJson.Feature;
+import org.jspecify.annotations.Nullable;
+
+/** The lane and what belongs to it as layers for other maps. Lengths in metres, areas in m². */
+final class MapLayers {
+
+    private MapLayers() {}
+
+    /** The lane's line and the edges of its travelled way. */
+    static List<Feature> lane(Beside beside) {
+        return List.of(
+                line(beside.all(section -> 0), "lane's line"),
+                line(beside.all(section -> section.left().edge().offset()), "left edge"),
+                line(beside.all(section -> section.right().edge().offset()), "right edge"));
+    }
+
+    private static Feature line(Beside.Path path, String what) {
+        return Feature.line(path.x(), path.y(), Map.of("what", what));
+    }
+
+    /** The land inside the limits of work. */
+    static List<Feature> limits(Beside beside) {
+        Beside.Path ring =
+                beside.all(section -> section.left().limit())
+                        .ringWith(beside.all(section -> section.right().limit()));
+        return List.of(
+                new Feature(
+                        GeoJson.Shape.AREA,
+                        List.<double[][]>of(new double[][] {ring.x(), ring.y()}),
+                        Map.of("what", "limits of work")));
+    }
+
+    /** Where the slopes meet the ground; broken where a side does not. */
+    static List<Feature> catchLines(Beside beside) {
+        var features = new ArrayList<Feature>();
+        for (boolean right : new boolean[] {false, true}) {
+            List<Section> sections = beside.sections();
+            int from = 0;
+            for (int i = 0; i <= sections.size(); i++) {
+                boolean ends = i == sections.size() || side(sections.get(i), right) == null;
+                if (ends) {
+                    if (i - from > 1) {
+                        Beside.Path path =
+                                beside.between(from, i - 1, section -> meeting(section, right));
+                        features.add(line(path, right ? "right catch line" : "left catch line"));
+                    }
+                    from = i + 1;
+                }
+            }
+        }
+        return features;
+    }
+
+    private static @Nullable Corner side(Section section, boolean right) {
+        return right ? section.right().catchPoint() : section.left().catchPoint();
+    }
+
+    private static double meeting(Section section, boolean right) {
+        var corner = side(section, right);
+        if (corner == null) {
+            throw new IllegalArgumentException("no catch point at " + section.station());
+        }
+        return corner.offset();
+    }
+
+    /** Low spots with the lane built, and those that the lane does away with. */
+    static List<Feature> lowSpots(WaterReport water) {
+        var features = new ArrayList<Feature>();
+        water.after().forEach(pool -> pool(features, pool));
+        water.gone().forEach(pool -> pool(features, pool));
+        return features;
+    }
+
+    private static void pool(List<Feature> features, Pool pool) {
+        var rings = new ArrayList<double[][]>();
+        for (Trace trace : pool.spot().outline()) {
+            double[] x = new double[trace.size()];
+            double[] y = new double[trace.size()];
+            for (int i = 0; i < x.length; i++) {
+                x[i] = trace.x(i);
+                y[i] = trace.y(i);
+            }
+            rings.add(new double[][] {x, y});
+        }
+        if (rings.isEmpty()) {
+            return;
+        }
+        Map<String, Object> says = new TreeMap<>();
+        says.put("what", pool.fate().words());
+        says.put("depth", pool.spot().depth());
+        says.put("area", pool.spot().area());
+        says.put("volume", pool.spot().volume());
+        says.put("level", pool.spot().level());
+        says.put("drained", pool.drained());
+        says.put("openAtSurveyEdge", pool.spot().atRim());
+        features.add(new Feature(GeoJson.Shape.AREA, rings, says));
+    }
+
+    /** The offset stakes. */
+    static List<Feature> stakes(Stakes stakes) {
+        var features = new ArrayList<Feature>();
+        for (Stake stake : stakes.stakes()) {
+            Map<String, Object> says = new TreeMap<>();
+            says.put("station", stake.station());
+            says.put("offset", stake.right() ? stake.offset() : -stake.offset());
+            says.put("height", stake.height());
+            says.put("toCatch", stake.toCatch());
+            says.put("toHinge", stake.toHinge());
+            says.put("hingeAbove", stake.hingeUp());
+            says.put("toDitch", stake.toDitch());
+            says.put("ditchAbove", stake.ditchUp());
+            says.put("lineAbove", stake.centreUp());
+            features.add(Feature.point(stake.x(), stake.y(), says));
+        }
+        return features;
+    }
+}
