@@ -71,7 +71,7 @@ final class StoneCommand implements Callable<Integer> {
             defaultValue = "1.5:1",
             paramLabel = "SLOPE",
             description =
-                    "How the layers' edges slope out, run to rise; 0:1 for stone in a box. Without it: ${DEFAULT-VALUE}.")
+                    "How the layers' edges slope out, run to rise, or the word box for upright sides. Without it: ${DEFAULT-VALUE}.")
     private String edge = "1.5:1";
 
     @Option(
@@ -132,7 +132,7 @@ final class StoneCommand implements Callable<Integer> {
 
     private void answer(PrintWriter out) throws QuantityException, CommandFailure {
         UnitSystem shown = unitSystem();
-        double slope = Parse.sideSlope(edge);
+        double slope = edge.equals("box") ? 0 : Parse.sideSlope(edge);
         Map<String, Price> priced = prices();
         List<Layer> shape = new ArrayList<>();
         List<Supply> supplies = new ArrayList<>();

@@ -29,7 +29,7 @@ class StoneCommandTest {
                         "--layer",
                         "base 2 in",
                         "--edge",
-                        "0:1",
+                        "box",
                         "--density",
                         "163 lb/ft3",
                         "--payload",
