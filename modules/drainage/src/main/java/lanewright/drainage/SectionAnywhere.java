@@ -7,6 +7,7 @@ import lanewright.lane.section.GroundLines;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SectionCutter;
 import lanewright.lane.shape.LaneDesign;
+import org.jspecify.annotations.Nullable;
 
 /** Cuts a section where none stands, so that a pipe is as long as the lane is wide just there. */
 final class SectionAnywhere {
@@ -17,6 +18,7 @@ final class SectionAnywhere {
     private final LaneDesign design;
     private final Ground ground;
     private final List<Section> sections;
+    private @Nullable GroundLines lines;
 
     SectionAnywhere(LaneDesign design, Ground ground, List<Section> sections) {
         this.design = design;
@@ -33,10 +35,7 @@ final class SectionAnywhere {
             }
         }
         double reach = ROOM + Math.max(nearest.right().limit(), -nearest.left().limit());
-        // Topsoil changes volumes, not where the lane meets the ground.
-        GroundAcross across =
-                new GroundLines(design.alignment(), ground, ground.constant(0), null)
-                        .glance(station, false, reach);
+        GroundAcross across = lines().glance(station, false, reach);
         Section section =
                 new SectionCutter(design.at(station))
                         .cut(
@@ -46,5 +45,15 @@ final class SectionAnywhere {
                                 design.margin(),
                                 across);
         return section.complete() ? section : nearest;
+    }
+
+    private GroundLines lines() {
+        GroundLines made = lines;
+        if (made == null) {
+            // Topsoil changes volumes, not where the lane meets the ground.
+            made = new GroundLines(design.alignment(), ground, ground.constant(0), null);
+            lines = made;
+        }
+        return made;
     }
 }
