@@ -30,31 +30,6 @@ public final class VolumeListings {
         return all;
     }
 
-    /** Every volume of the whole lane, its state, and what correcting for curves changes. */
-    public static Listing totals(LaneVolumes volumes) {
-        var rows = new ArrayList<List<Saying>>();
-        for (Running running : all(volumes)) {
-            rows.add(
-                    List.of(
-                            Listing.cell(running.name()),
-                            Listing.cell(state(running.state())),
-                            Listing.cell(Quantity.volume(running.plain())),
-                            Listing.cell(Quantity.volume(running.corrected())),
-                            Listing.cell(Quantity.volume(running.withPyramids()))));
-        }
-        return new Listing(
-                "volumes",
-                "Volumes of the whole lane",
-                List.of(
-                        Column.words("What"),
-                        Column.words("Measured"),
-                        Column.of("Average end area", Kind.VOLUME),
-                        Column.of("Curves corrected (used)", Kind.VOLUME),
-                        Column.of("With pyramids where it runs out", Kind.VOLUME)),
-                rows,
-                0);
-    }
-
     /** The state of a volume in words. */
     public static String state(State state) {
         return switch (state) {

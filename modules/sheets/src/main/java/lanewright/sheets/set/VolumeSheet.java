@@ -1,10 +1,13 @@
 package lanewright.sheets.set;
 
 import java.util.List;
+import lanewright.earthwork.EarthworkReport;
 import lanewright.lane.section.Section;
 import lanewright.lane.volume.LaneVolumes;
+import lanewright.measure.Finding;
 import lanewright.measure.Listing;
 import lanewright.measure.UnitSystem;
+import lanewright.planner.listing.EarthListings;
 import lanewright.planner.listing.SectionListings;
 import lanewright.planner.listing.VolumeListings;
 import lanewright.sheets.page.Flow;
@@ -16,26 +19,35 @@ final class VolumeSheet {
 
     private VolumeSheet() {}
 
-    /**
-     * The sheet.
-     *
-     * @param balance what the earth comes to: states, balance, heaps; may be empty
-     */
     static Sheet of(
+            EarthworkReport earth,
             LaneVolumes volumes,
             List<Section> sections,
-            List<Listing> balance,
             UnitSystem units,
             String answer) {
         var flow =
                 new Flow(Paper.of(units), units, "Volumes", "How much topsoil and dirt?", answer);
-        balance.forEach(flow::table);
-        flow.table(VolumeListings.totals(volumes));
+        for (Finding finding : earth.findings()) {
+            if (finding.level() != Finding.Level.NOTE) {
+                flow.entry(Flow.Sign.LOOK, finding.says().in(units), finding.remedy().in(units));
+            }
+        }
+        flow.table(EarthListings.balance(earth));
         flow.note(
-                "Cut and topsoil strip are measured as they lie, fill and stone compacted in place."
-                        + " Edge refill closes the edge of a cut: it is part of fill here and never"
-                        + " ordered or balanced. Average end area counts half of a box where a"
-                        + " quantity runs out to nothing; a pyramid would fill a third.");
+                "Balanced as it lies (bank), by the published change of volume of the soil named in"
+                        + " the plan. Topsoil, edge refill and soil that does not bear never make"
+                        + " fill.");
+        Listing heaps = EarthListings.heaps(earth);
+        if (!heaps.rows().isEmpty()) {
+            flow.table(heaps);
+        }
+        flow.table(EarthListings.volumes(earth));
+        flow.note(
+                "End areas: the mean of two sections times the distance between them; the figure"
+                        + " used carries each area along its own centroid where the lane bends."
+                        + " True solid: the same lane built up of triangles on the triangles of the"
+                        + " ground, without any section. Edge refill only closes the edge of a cut:"
+                        + " it is part of fill here, and is never ordered or balanced.");
         flow.table(SectionListings.areas(sections));
         flow.table(VolumeListings.running(volumes));
         return flow.sheet();

@@ -2,6 +2,8 @@ package lanewright.sheets.set;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanewright.earthwork.EarthOptions;
+import lanewright.earthwork.EarthworkReport;
 import lanewright.lane.line.DesignRefused;
 import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
@@ -80,9 +82,9 @@ public final class ToySet {
                                 Quantity.station(180))));
         sheets.add(
                 VolumeSheet.of(
+                        EarthworkReport.of(toy.sections, toy.volumes, null, EarthOptions.USUAL),
                         toy.volumes,
                         toy.sections.sections(),
-                        List.of(),
                         units,
                         say(
                                 units,

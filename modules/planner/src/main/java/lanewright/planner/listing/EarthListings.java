@@ -1,0 +1,136 @@
+package lanewright.planner.listing;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.earthwork.Balance;
+import lanewright.earthwork.Comparison;
+import lanewright.earthwork.EarthworkReport;
+import lanewright.earthwork.Hauled;
+import lanewright.earthwork.Heap;
+import lanewright.earthwork.TopsoilBalance;
+import lanewright.measure.Kind;
+import lanewright.measure.Listing;
+import lanewright.measure.Listing.Column;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+
+/** What the earth comes to, as rows. */
+public final class EarthListings {
+
+    private EarthListings() {}
+
+    /** Every volume of the whole lane, its state, and how three ways of measuring it agree. */
+    public static Listing volumes(EarthworkReport earth) {
+        var rows = new ArrayList<List<Saying>>();
+        for (Comparison volume : earth.volumes()) {
+            rows.add(
+                    List.of(
+                            Listing.cell(volume.name()),
+                            Listing.cell(VolumeListings.state(volume.state())),
+                            volume(volume.corrected()),
+                            volume(volume.plain()),
+                            volume(volume.pyramids()),
+                            volume(volume.solid()),
+                            volume(volume.more())));
+        }
+        return new Listing(
+                "volumes",
+                "Volumes of the whole lane",
+                List.of(
+                        Column.words("What"),
+                        Column.words("Measured"),
+                        Column.of("Used: end areas, curves corrected", Kind.VOLUME),
+                        Column.of("Plain end areas", Kind.VOLUME),
+                        Column.of("Pyramids where it runs out", Kind.VOLUME),
+                        Column.of("True solid", Kind.VOLUME),
+                        Column.of("Used less true", Kind.VOLUME)),
+                rows,
+                0);
+    }
+
+    /** Cut against fill, and what leaves or comes, each in every state that it has. */
+    public static Listing balance(EarthworkReport earth) {
+        Balance balance = earth.balance();
+        TopsoilBalance topsoil = earth.topsoil();
+        var rows = new ArrayList<List<Saying>>();
+        rows.add(row("cut", balance.cut(), Double.NaN, Double.NaN, 0));
+        rows.add(row("fill to be made", balance.fillBank(), balance.fill(), Double.NaN, 0));
+        if (balance.over() > 0) {
+            rows.add(hauled("left over, to haul away or spread", balance.haulAway()));
+        } else if (balance.over() < 0) {
+            rows.add(hauled("short, to bring in", balance.bringIn()));
+        }
+        if (earth.unfit().bank() > 0) {
+            rows.add(hauled("does not bear: dug out, not for fill", earth.unfit()));
+        }
+        rows.add(row("topsoil stripped", topsoil.strip(), Double.NaN, topsoil.heaped(), 0));
+        rows.add(row("topsoil put back", Double.NaN, topsoil.back(), Double.NaN, 0));
+        rows.add(
+                row(
+                        topsoil.left() >= 0 ? "topsoil left over" : "topsoil short",
+                        Math.abs(topsoil.left()),
+                        Double.NaN,
+                        Double.NaN,
+                        0));
+        return new Listing(
+                "earth-balance",
+                "Does the earth balance?",
+                List.of(
+                        Column.words("What"),
+                        Column.of("As it lies (bank)", Kind.VOLUME),
+                        Column.of("In place, compacted", Kind.VOLUME),
+                        Column.of("Loose", Kind.VOLUME),
+                        Column.of("Truckloads", Kind.COUNT)),
+                rows,
+                0);
+    }
+
+    private static List<Saying> hauled(String what, Hauled hauled) {
+        return row(what, hauled.bank(), hauled.compacted(), hauled.loose(), hauled.loads());
+    }
+
+    private static List<Saying> row(
+            String what, double bank, double compacted, double loose, int loads) {
+        return List.of(
+                Listing.cell(what),
+                volume(bank),
+                volume(compacted),
+                volume(loose),
+                loads > 0 ? Listing.cell(Quantity.count(loads)) : Listing.BLANK);
+    }
+
+    private static Saying volume(double value) {
+        return Double.isNaN(value) ? Listing.BLANK : Listing.cell(Quantity.volume(value));
+    }
+
+    /** Heaps of topsoil: several round ones, or one long one instead. */
+    public static Listing heaps(EarthworkReport earth) {
+        var rows = new ArrayList<List<Saying>>();
+        if (earth.topsoil().heaps().count() > 0) {
+            rows.add(heap("round heaps", earth.topsoil().heaps()));
+            rows.add(heap("or one long heap", earth.topsoil().row()));
+        }
+        return new Listing(
+                "topsoil-heaps",
+                "Heaps of topsoil",
+                List.of(
+                        Column.words("What"),
+                        Column.of("How many", Kind.COUNT),
+                        Column.of("Each, loose", Kind.VOLUME),
+                        Column.of("Height", Kind.LENGTH),
+                        Column.of("Width of base", Kind.LENGTH),
+                        Column.of("Length of base", Kind.LENGTH)),
+                rows,
+                0);
+    }
+
+    private static List<Saying> heap(String what, Heap heap) {
+        return List.of(
+                Listing.cell(what),
+                Listing.cell(Quantity.count(heap.count())),
+                volume(heap.volume()),
+                Listing.cell(Quantity.length(heap.height())),
+                Listing.cell(Quantity.length(heap.width())),
+                Listing.cell(Quantity.length(heap.length())));
+    }
+}
