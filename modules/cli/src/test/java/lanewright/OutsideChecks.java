@@ -41,7 +41,7 @@ final class OutsideChecks {
     /**
      * One check.
      *
-     * @param module folder of the module under {@code modules}
+     * @param module name of the folder in which the test lives
      * @param file source of the test, from the top of the project
      * @param test name of the class, and of the method unless the whole class is meant
      * @param what what is checked
