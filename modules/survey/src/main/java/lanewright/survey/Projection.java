@@ -13,9 +13,11 @@ import org.geotools.api.referencing.crs.SingleCRS;
 import org.geotools.api.referencing.cs.AxisDirection;
 import org.geotools.api.referencing.cs.CoordinateSystem;
 import org.geotools.api.referencing.operation.MathTransform;
+import org.geotools.api.referencing.operation.NoninvertibleTransformException;
 import org.geotools.api.referencing.operation.TransformException;
 import org.geotools.referencing.CRS;
 import org.geotools.referencing.crs.DefaultGeographicCRS;
+import org.geotools.referencing.operation.transform.ConcatenatedTransform;
 import org.jspecify.annotations.Nullable;
 import si.uom.NonSI;
 
@@ -27,6 +29,9 @@ final class Projection {
 
     /** How much wider than published an area of use is taken, degrees. */
     private static final double AREA_MARGIN = 0.5;
+
+    /** A change of datum in the library is not quite its own inverse: so often it is put right. */
+    private static final int INVERSE_PASSES = 3;
 
     /** How far from its zero a local zone is believed, m; there its scale is off by 1 in 2,000. */
     private static final double ZONE_REACH = 200_000;
@@ -43,6 +48,7 @@ final class Projection {
     private final OptionalInt code;
     private final ProjectedCRS system;
     private final LengthUnit unit;
+    private final MathTransform fromDegrees;
     private final MathTransform toDegrees;
     private final @Nullable GeographicBoundingBox area;
 
@@ -51,7 +57,8 @@ final class Projection {
         this.system = system;
         this.unit = unitOf(system);
         this.area = CRS.getGeographicBoundingBox(system);
-        this.toDegrees = transform(system, DefaultGeographicCRS.WGS84);
+        this.fromDegrees = transform(DefaultGeographicCRS.WGS84, system);
+        this.toDegrees = inverse(fromDegrees);
     }
 
     static Projection epsg(int code) throws SurveyException {
@@ -105,9 +112,18 @@ final class Projection {
     }
 
     LonLat toDegrees(double x, double y) throws SurveyException {
-        double[] at = {x / unit.metres(), y / unit.metres()};
+        double[] wanted = {x / unit.metres(), y / unit.metres()};
+        double[] first = new double[2];
+        double[] back = new double[2];
         try {
-            toDegrees.transform(at, 0, at, 0, 1);
+            toDegrees.transform(wanted, 0, first, 0, 1);
+            double[] at = first.clone();
+            for (int pass = 0; pass < INVERSE_PASSES; pass++) {
+                fromDegrees.transform(at, 0, back, 0, 1);
+                toDegrees.transform(back, 0, back, 0, 1);
+                at[0] += first[0] - back[0];
+                at[1] += first[1] - back[1];
+            }
             return new LonLat(at[0], at[1]);
         } catch (TransformException | IllegalArgumentException tooFar) {
             throw outside(x, y, name(), tooFar);
@@ -137,12 +153,18 @@ final class Projection {
     }
 
     Frame.Bridge bridgeFrom(int from) throws SurveyException {
-        return bridge(decode(from), "EPSG:" + from);
+        return from == WGS84
+                ? bridge(DefaultGeographicCRS.WGS84, "WGS 84 (EPSG:4326)")
+                : bridge(from, decode(from));
     }
 
     Frame.Bridge bridgeFromText(String wkt) throws SurveyException {
         CoordinateReferenceSystem parsed = parse(wkt);
         return bridge(parsed, parsed.getName().getCode());
+    }
+
+    private Frame.Bridge bridge(int code, CoordinateReferenceSystem from) throws SurveyException {
+        return bridge(from, from.getName().getCode() + " (EPSG:" + code + ")");
     }
 
     private Frame.Bridge bridge(CoordinateReferenceSystem from, String called)
@@ -157,14 +179,8 @@ final class Projection {
         }
         MathTransform transform = transform(from, system);
         LengthUnit fromUnit = degrees ? LengthUnit.METRE : unitOf(from);
-        String name = from.getName().getCode();
         return new Crossing(
-                called.equals(name) ? name : name + " (" + called + ")",
-                degrees,
-                fromUnit,
-                doubt((SingleCRS) from),
-                transform,
-                unit.metres());
+                called, degrees, fromUnit, doubt((SingleCRS) from), transform, unit.metres());
     }
 
     /**
@@ -181,7 +197,7 @@ final class Projection {
                 + " to "
                 + system.getDatum().getName().getCode()
                 + (modern
-                        ? ": positions may be off by 1 to 2 m"
+                        ? ": the degrees are taken over as they are, and may be off by 1 to 2 m"
                         : ": positions may be off by 10 m or more, no shift grids are used");
     }
 
@@ -245,8 +261,35 @@ final class Projection {
         }
     }
 
-    private static MathTransform transform(
-            CoordinateReferenceSystem from, CoordinateReferenceSystem to) throws SurveyException {
+    /**
+     * A transform from one system to another. Between the datums that lie a metre or two apart and
+     * have no published shift of use here, degrees are taken over as they are: the library would
+     * move them by a few millimetres that mean nothing.
+     */
+    private static MathTransform transform(CoordinateReferenceSystem from, ProjectedCRS to)
+            throws SurveyException {
+        if (from instanceof SingleCRS single && isModern(single) && isModern(to)) {
+            MathTransform down = found(to.getBaseCRS(), to);
+            return from instanceof ProjectedCRS projected
+                    ? ConcatenatedTransform.create(found(projected, projected.getBaseCRS()), down)
+                    : down;
+        }
+        return found(from, to);
+    }
+
+    private static MathTransform inverse(MathTransform transform) throws SurveyException {
+        try {
+            return transform.inverse();
+        } catch (NoninvertibleTransformException oneWay) {
+            throw caused(
+                    "the reference system has no way back to the earth",
+                    "State the EPSG code of another projected system that covers the place.",
+                    oneWay);
+        }
+    }
+
+    private static MathTransform found(CoordinateReferenceSystem from, CoordinateReferenceSystem to)
+            throws SurveyException {
         try {
             // Lenient: without shift grids a strict transform would refuse what is only less exact;
             // the doubt is said instead.

@@ -16,6 +16,9 @@ final class ReferenceLibrary {
     /** Held so that its level stays set: loggers that nobody holds are forgotten. */
     private static final Logger PREFERENCES = Logger.getLogger("java.util.prefs");
 
+    /** The library warns of what the readers here say themselves, with file and remedy. */
+    private static final Logger LIBRARY = Logger.getLogger("org.geotools");
+
     private static boolean ready;
 
     private ReferenceLibrary() {}
@@ -28,6 +31,7 @@ final class ReferenceLibrary {
         // Writing WKT makes the library open the user's preferences, which complains on a fresh
         // home.
         PREFERENCES.setLevel(Level.SEVERE);
+        LIBRARY.setLevel(Level.SEVERE);
         if (System.getProperty(DATABASE_FOLDER) != null) {
             return;
         }

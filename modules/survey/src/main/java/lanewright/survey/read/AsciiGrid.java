@@ -53,7 +53,7 @@ final class AsciiGrid {
                     continue;
                 }
                 if (!begun) {
-                    begin(lines);
+                    begin();
                     begun = true;
                 }
                 heights(lines);
@@ -129,7 +129,7 @@ final class AsciiGrid {
                         + " with one number.");
     }
 
-    private void begin(Lines lines) throws SurveyException {
+    private void begin() throws SurveyException {
         columns = whole("ncols");
         rows = whole("nrows");
         cell = value("cellsize");
@@ -204,7 +204,7 @@ final class AsciiGrid {
                 throw new SurveyException(
                         file.path(),
                         lines.number(),
-                        "the height '" + text + "' " + Numbers.explain(text, '.'),
+                        "the height " + Numbers.explain(text, '.'),
                         "Get the grid again.");
             }
             measured = false;

@@ -31,6 +31,9 @@ final class CodedLines {
      */
     record Meaning(Set<String> breaklines, boolean starts, boolean ends, boolean notGround) {}
 
+    /** So many points alone are told one by one. */
+    private static final int TOLD = 20;
+
     private final LineCodes codes;
     private final Map<String, Meaning> meanings = new HashMap<>();
     private final Set<String> met = new LinkedHashSet<>();
@@ -38,6 +41,7 @@ final class CodedLines {
     private final Map<String, String> meant = new HashMap<>();
     private final Map<String, OpenLine> open = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
+    private int alone;
     private int made;
 
     CodedLines(LineCodes codes) {
@@ -73,7 +77,9 @@ final class CodedLines {
 
     /** Takes the next point of the file, which is number {@code point} of the survey. */
     void next(int point, String code, Meaning meaning, SurveyBuilder survey) {
-        noteWords(code);
+        if (!code.isEmpty()) {
+            noteWords(code, meaning);
+        }
         if (!open.isEmpty()) {
             for (String word : List.copyOf(open.keySet())) {
                 if (!meaning.breaklines().contains(word) || meaning.starts()) {
@@ -108,6 +114,10 @@ final class CodedLines {
         }
         if (line.size < 2) {
             int only = line.points[0];
+            alone++;
+            if (alone > TOLD) {
+                return;
+            }
             findings.add(
                     Finding.of(
                             "line-of-one-point",
@@ -127,11 +137,10 @@ final class CodedLines {
         made++;
     }
 
-    private void noteWords(String code) {
-        if (code.isEmpty() || codes.breaklines().isEmpty() && codes.notGround().isEmpty()) {
+    private void noteWords(String code, Meaning meaning) {
+        if (codes.breaklines().isEmpty()) {
             return;
         }
-        Meaning meaning = meaning(code);
         if (!meaning.breaklines().isEmpty()) {
             met.addAll(meaning.breaklines());
             return;
@@ -186,6 +195,22 @@ final class CodedLines {
     /** What deserves a look, after the last file. Places are frame metres. */
     List<Finding> findings(boolean anyPoints) {
         List<Finding> all = new ArrayList<>(findings);
+        if (alone > TOLD) {
+            all.add(
+                    Finding.of(
+                            "line-of-one-point",
+                            Level.LOOK,
+                            Topic.GROUND,
+                            Where.ANYWHERE,
+                            Saying.of(
+                                    "{} points stand alone with a breakline word; the first {} are"
+                                            + " told one by one",
+                                    Quantity.count(alone),
+                                    Quantity.count(TOLD)),
+                            Saying.plain(
+                                    "Points of a line follow each other in the file: sort it by"
+                                            + " code, or mend the codes")));
+        }
         for (Map.Entry<String, Integer> slip : slips.entrySet()) {
             all.add(
                     Finding.of(

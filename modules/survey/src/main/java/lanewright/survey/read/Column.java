@@ -94,7 +94,7 @@ enum Column {
     }
 
     private static @Nullable Column known(String text) {
-        String joined = text.replaceAll("[ ._-]+", "_");
+        String joined = text.replaceAll("[ ._-]+", "_").replaceAll("(?<=.)_$", "");
         Column found = WORDS.get(text);
         return found == null ? WORDS.get(joined) : found;
     }

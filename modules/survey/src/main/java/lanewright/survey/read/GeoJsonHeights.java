@@ -79,7 +79,7 @@ final class GeoJsonHeights {
         if (Double.isNaN(value)) {
             throw bad(
                     feature,
-                    "the height '" + text + "' " + Numbers.explain(text, '.'),
+                    "the height " + Numbers.explain(text, '.'),
                     "Mend the property \"" + name + "\" of this feature.");
         }
         return value * heightUnit.metres();

@@ -86,16 +86,23 @@ final class GeoJsonParser implements AutoCloseable {
                         "A file holds one object: take the rest out.");
             }
         } catch (StreamConstraintsException tooMuch) {
+            boolean deep = String.valueOf(tooMuch.getOriginalMessage()).contains("depth");
             throw caused(
-                    tooMuch.getLocation(),
-                    "the JSON is nested too deeply, or a number or word in it is far too long",
+                    json.currentLocation(),
+                    deep
+                            ? "the JSON is nested far too deeply"
+                            : "a number, name or word in the JSON is far too long",
                     "No survey looks like that: check where the file comes from.",
                     tooMuch);
         } catch (JsonProcessingException broken) {
+            String reason = firstLine(broken.getOriginalMessage());
+            boolean letters = reason.startsWith("Invalid UTF-8");
             throw caused(
                     broken.getLocation(),
-                    "the JSON is broken: " + firstLine(broken.getOriginalMessage()),
-                    "Export the file again; it may be cut off.",
+                    letters ? "the text is not UTF-8" : "the JSON is broken: " + reason,
+                    letters
+                            ? "Save the file as UTF-8, as RFC 8259 prescribes for JSON."
+                            : "Export the file again; it may be cut off.",
                     broken);
         } catch (IOException failed) {
             throw Lines.cannotRead(path, failed);

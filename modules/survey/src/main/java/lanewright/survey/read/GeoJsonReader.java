@@ -64,7 +64,7 @@ final class GeoJsonReader {
                     file.epsg() == null ? "so RFC 7946 prescribes" : "declared");
         }
         heights = new GeoJsonHeights(file, bridge != null && bridge.degrees(), unit, understood);
-        plausible = new Plausible(file, bridge != null && bridge.degrees());
+        plausible = new Plausible(file, bridge != null && bridge.degrees(), false);
     }
 
     /** Reads all features of a file. */

@@ -119,12 +119,12 @@ final class Grids {
     void begin(Described grid) throws SurveyException {
         if (grid.columns() < 2 || grid.rows() < 2) {
             throw refused(
-                    "the grid has " + grid.columns() + " columns and " + grid.rows() + " rows",
+                    "the grid is " + grid.columns() + " by " + grid.rows() + " cells",
                     "A grid of heights needs two of each.");
         }
         if (grid.columns() > MOST_CELLS / grid.rows()) {
             throw refused(
-                    "the grid has " + grid.columns() + " columns and " + grid.rows() + " rows",
+                    "the grid is " + grid.columns() + " by " + grid.rows() + " cells",
                     "Cut it down to the land that the lane may touch.");
         }
         say("format", grid.format(), "as the file begins");

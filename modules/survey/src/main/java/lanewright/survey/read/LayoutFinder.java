@@ -102,13 +102,6 @@ final class LayoutFinder {
         Signs.Row row = signs.heading();
         var fields = new Fields(signs.separator());
         if (row != null) {
-            if (rows.size() == 1) {
-                throw new SurveyException(
-                        file.path(),
-                        row.line(),
-                        "there are headings and no rows",
-                        "Export the points again, or take the file out of the plan.");
-            }
             fields.cut(row.text());
             return fields.all().stream().map(Column::heading).toList();
         }

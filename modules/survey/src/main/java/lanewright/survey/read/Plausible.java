@@ -22,14 +22,22 @@ final class Plausible {
 
     private final SurveyFile file;
     private final boolean degrees;
+    private final boolean list;
     private final Track[] tracks = {
         new Track(Column.EASTING), new Track(Column.NORTHING), new Track(Column.HEIGHT)
     };
     private int rows;
 
-    Plausible(SurveyFile file, boolean degrees) {
+    /**
+     * Prepares to look.
+     *
+     * @param degrees true if places are longitude and latitude
+     * @param list true for a list of points in columns, whose columns may have been mixed up
+     */
+    Plausible(SurveyFile file, boolean degrees, boolean list) {
         this.file = file;
         this.degrees = degrees;
+        this.list = list;
     }
 
     /** Notes the numbers of a row as they stand in the file. */
@@ -47,21 +55,27 @@ final class Plausible {
         }
         SurveyBuilder survey = all.survey();
         if (rows >= FEW) {
-            for (Track track : tracks) {
-                if (track.counts) {
-                    throw refused(
-                            "the " + track.column.word() + " column counts 1 by 1",
-                            "It looks like point numbers: mend \"columns\" in the plan.");
-                }
-            }
             if (!degrees) {
                 refuseDegrees();
-                refuseStandstill();
             }
-            refuseSteep(survey, first);
+            if (list) {
+                refuseCounting();
+                refuseStandstill();
+                refuseSteep(survey, first);
+            }
         }
         if (!all.frame().isLocal()) {
             refuseOutside(all.frame(), survey, first);
+        }
+    }
+
+    private void refuseCounting() throws SurveyException {
+        for (Track track : tracks) {
+            if (track.counts) {
+                throw refused(
+                        "the " + track.column.word() + " column counts 1 by 1",
+                        "It looks like point numbers: mend \"columns\" in the plan.");
+            }
         }
     }
 

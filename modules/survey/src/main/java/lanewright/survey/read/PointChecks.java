@@ -1,7 +1,6 @@
 package lanewright.survey.read;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import lanewright.measure.Finding;
@@ -29,20 +28,6 @@ final class PointChecks {
 
     /** Heights closer than this are the same, m. */
     private static final double SAME_HEIGHT = 0.001;
-
-    /** A height must stand out from all around it by this much to be a blunder, m. */
-    private static final double BLUNDER_LEAST = 0.5;
-
-    /**
-     * And by so many times what those around it differ among themselves, the outermost left out.
-     */
-    private static final double BLUNDER_TIMES = 3;
-
-    /** And rise or fall to every one of them more steeply than this, rise over run. */
-    private static final double BLUNDER_STEEP = 0.25;
-
-    /** With fewer around it nothing is said of a point. */
-    private static final int FEW_AROUND = 5;
 
     /** No more than so many of each cell are looked at: enough, and bounded where points crowd. */
     private static final int MOST_OF_CELL = 16;
@@ -154,7 +139,7 @@ final class PointChecks {
 
     private void blunders() {
         var odd = new Told();
-        var around = new Around();
+        var around = new Around(survey, cells, MOST_OF_CELL);
         for (int i = 0; i < survey.size(); i++) {
             if (around.isOdd(i)) {
                 odd.add(i);
@@ -164,14 +149,13 @@ final class PointChecks {
                 "height-does-not-fit",
                 Level.LOOK,
                 point -> {
-                    around.isOdd(point[0]);
-                    double off = survey.z(point[0]) - around.median;
+                    double off = around.off(point[0]);
                     return Saying.of(
                             "The shot from "
                                     + source(point[0])
                                     + " is {} high, {} "
                                     + (off > 0 ? "above" : "below")
-                                    + " those around it",
+                                    + " what those around it say",
                             Quantity.height(survey.z(point[0])),
                             Quantity.height(Math.abs(off)));
                 },
@@ -240,69 +224,6 @@ final class PointChecks {
                                         Quantity.count(first.size())),
                                 Saying.plain(remedy)));
             }
-        }
-    }
-
-    /** The points around one point. */
-    private final class Around {
-        private final double[] heights = new double[49 * MOST_OF_CELL];
-        private int count;
-        private double median;
-
-        /** True if the height of a point stands out from all around it. */
-        boolean isOdd(int i) {
-            double z = survey.z(i);
-            count = 0;
-            int reach = 1;
-            gather(i, 1);
-            while (count < FEW_AROUND && reach < 3) {
-                reach++;
-                count = 0;
-                gather(i, reach);
-            }
-            if (count < FEW_AROUND) {
-                return false;
-            }
-            double least = Double.POSITIVE_INFINITY;
-            double most = Double.NEGATIVE_INFINITY;
-            for (int k = 0; k < count; k++) {
-                least = Math.min(least, heights[k]);
-                most = Math.max(most, heights[k]);
-            }
-            if (z - most <= 0 && least - z <= 0) {
-                return false;
-            }
-            Arrays.sort(heights, 0, count);
-            median = heights[count / 2];
-            double spread = heights[count - 2] - heights[1];
-            return Math.abs(z - median) > BLUNDER_TIMES * spread + BLUNDER_LEAST
-                    && steepToAll(i, reach);
-        }
-
-        private void gather(int i, int reach) {
-            cells.around(
-                    i,
-                    reach,
-                    MOST_OF_CELL,
-                    other -> {
-                        heights[count++] = survey.z(other);
-                        return true;
-                    });
-        }
-
-        private boolean steepToAll(int i, int reach) {
-            return cells.around(
-                    i,
-                    reach,
-                    Integer.MAX_VALUE,
-                    other -> {
-                        double distance =
-                                Math.hypot(
-                                        survey.x(other) - survey.x(i),
-                                        survey.y(other) - survey.y(i));
-                        double rise = Math.abs(survey.z(other) - survey.z(i));
-                        return rise > BLUNDER_STEEP * distance;
-                    });
         }
     }
 }

@@ -190,6 +190,13 @@ final class Signs {
 
     private SurveyException noNumbers() {
         Row shown = rows.get(Math.min(1, rows.size() - 1));
+        if (rows.size() == 1 && rows.get(0).text().chars().noneMatch(Character::isDigit)) {
+            return new SurveyException(
+                    file.path(),
+                    shown.line(),
+                    "there are headings and no rows",
+                    "Export the points again, or take the file out of the plan.");
+        }
         if (file.separator() == null) {
             for (Row row : rows) {
                 if (row.text().indexOf('|') >= 0 || row.text().indexOf(':') >= 0) {

@@ -61,7 +61,7 @@ final class TextPoints {
         this.width = layout.columns().size();
         this.unit = layout.unit().metres();
         this.heightUnit = layout.heightUnit().metres();
-        this.plausible = new Plausible(file, layout.degrees());
+        this.plausible = new Plausible(file, layout.degrees(), true);
     }
 
     /** Reads all points of a file. */
@@ -218,7 +218,7 @@ final class TextPoints {
         }
         throw bad(
                 lines,
-                "the " + meant.word() + " '" + text + "' " + Numbers.explain(text, decimal),
+                "the " + meant.word() + " " + Numbers.explain(text, decimal),
                 "Mend the number, or put # in front of the line if it is no point.");
     }
 

@@ -34,7 +34,7 @@ final class TextProbes {
 
     private static final Pattern DEPTH =
             Pattern.compile(
-                    "(>=?|≥|over|more than|at least|deeper than)?\\s*([-+0-9.,]+)\\s*(\\+)?\\s*"
+                    "(>=?|≥|over|more than|at least|deeper than)?\\s*([-+]?[0-9.,]+)\\s*(\\+)?\\s*"
                             + "([a-z\"′″']*)\\s*(\\+|or more|and more)?");
 
     private final Gathering all;
@@ -210,12 +210,7 @@ final class TextProbes {
         if (Double.isNaN(number)) {
             throw bad(
                     lines,
-                    "the "
-                            + column.word()
-                            + " '"
-                            + text
-                            + "' "
-                            + Numbers.explain(text, layout.decimal()),
+                    "the " + column.word() + " " + Numbers.explain(text, layout.decimal()),
                     "Mend the number, or put # in front of the line.");
         }
         return number;

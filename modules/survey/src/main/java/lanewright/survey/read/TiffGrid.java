@@ -93,7 +93,11 @@ final class TiffGrid {
                         "the GeoTIFF cannot be read"
                                 + (reason == null || reason.isBlank()
                                         ? ""
-                                        : ": " + reason.lines().findFirst().orElse("")),
+                                        : ": "
+                                                + reason.lines()
+                                                        .findFirst()
+                                                        .orElse("")
+                                                        .replaceAll("[.!\\s]+$", "")),
                         "The file may be cut off or of an unusual kind: get it again as a plain"
                                 + " GeoTIFF of heights.");
         said.initCause(cause);

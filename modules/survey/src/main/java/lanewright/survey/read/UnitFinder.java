@@ -167,7 +167,10 @@ final class UnitFinder {
                 }
                 if (unit != null && unit != headed) {
                     throw ask(
-                            "depths are in " + unit.symbol() + " and in " + headed.symbol(),
+                            "the depths have two units, "
+                                    + unit.symbol()
+                                    + " and "
+                                    + headed.symbol(),
                             "Give both depths one unit in their headings and in \"depthUnit\".");
                 }
                 if (unit == null) {

@@ -112,18 +112,21 @@ public final class Numbers {
     }
 
     /**
-     * Why a text is not a number, for whoever wrote it: ends the sentence that begins with the text
-     * in quotes.
+     * Why a text is not a number, for whoever wrote it: the text in quotes and what is wrong with
+     * it, to follow the name of what it should be.
      *
      * @param text not a number by {@link #parse(String, char)}
      * @param decimal the decimal sign that was expected
      */
     public static String explain(String text, char decimal) {
+        return text.isBlank()
+                ? "is blank where a number should be"
+                : "'" + text + "' " + fault(text, decimal);
+    }
+
+    private static String fault(String text, char decimal) {
         String lower = text.toLowerCase(java.util.Locale.ROOT);
         char other = decimal == '.' ? ',' : '.';
-        if (text.isBlank()) {
-            return "is blank where a number should be";
-        }
         if (lower.matches("[-+]?(nan|inf|infinity|1\\.#.*)")) {
             return "is not a finite number";
         }
@@ -141,11 +144,12 @@ public final class Numbers {
         if (text.matches("[-+]?[\\d.,]+[eE][-+]?\\d+")) {
             return "is too large for a number";
         }
-        if (lower.matches("[-+]?[\\d.,]+\\s*[a-z]+\\.?")) {
-            return "has a unit or a letter inside the number";
-        }
-        if (lower.matches("[-+]?[\\d.,ol]*[ol][\\d.,ol]*")) {
+        if (lower.matches("[-+]?[\\d.,ol]*\\d[\\d.,ol]*")
+                && lower.chars().anyMatch(Character::isLetter)) {
             return "has a letter where a digit should be";
+        }
+        if (lower.matches("[-+]?[\\d.,]+\\s*[a-z]+\\.?")) {
+            return "has a unit or a letter behind the number";
         }
         if (text.matches("[-+]?[-+\\d.,]+")) {
             return "has more than one sign or decimal sign";

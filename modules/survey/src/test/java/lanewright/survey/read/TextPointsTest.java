@@ -1,0 +1,292 @@
+package lanewright.survey.read;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.function.UnaryOperator;
+import lanewright.measure.Finding;
+import lanewright.measure.LengthUnit;
+import lanewright.measure.Progress;
+import lanewright.measure.UnitSystem;
+import lanewright.survey.Frame;
+import lanewright.survey.Reading.Understood;
+import lanewright.survey.Source;
+import lanewright.survey.Survey;
+import lanewright.survey.SurveyException;
+import lanewright.survey.SurveyLine;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class TextPointsTest {
+
+    private static final UnaryOperator<SurveyFile> METRES = file -> file.unit(LengthUnit.METRE);
+
+    @TempDir private Path folder;
+
+    private SurveyFile file(String text) {
+        return SurveyFile.of(Written.file(folder, "shots.txt", text), Holds.POINTS);
+    }
+
+    private Survey read(String text, UnaryOperator<SurveyFile> declared) throws SurveyException {
+        return SurveyReader.read(SurveyRequest.of(declared.apply(file(text))), Progress.NONE);
+    }
+
+    private static void assertTwoShots(Survey survey) {
+        assertEquals(2, survey.size());
+        assertEquals(5000.25, survey.x(0));
+        assertEquals(4000.5, survey.y(0));
+        assertEquals(101.75, survey.z(0));
+        assertEquals(5010, survey.x(1));
+        assertEquals(4007.125, survey.y(1));
+        assertEquals(-1.5, survey.z(1));
+    }
+
+    private static String answer(Survey survey, String what) {
+        for (Understood each : survey.readings().get(0).understood()) {
+            if (each.what().equals(what)) {
+                return each.answer() + " | " + each.why();
+            }
+        }
+        return "";
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "name,easting,northing,height,code\n1,5000.25,4000.5,101.75,a\n2,5010,4007.125,-1.5,b\n",
+                "Point;Northing;Easting;Elevation\r\n1;4000,5;5000,25;101,75\r\n2;4007,125;5010;-1,5\r\n",
+                "z\tx\ty\n101.75\t5000.25\t4000.5\n-1.5\t5010\t4007.125",
+                "\uFEFFE  N  RL  Remarks\n 5000.25 4000.5 101.75 by the gate\n5010 4007.125 -1.5 x\n",
+                "# made by hand\n#E,N,Z\n\n5000.25,4000.5,101.75\n   \n# rained\n5010,4007.125,-1.5\n",
+                "\"pt no\",\"Easting (m)\",\"Northing (m)\",\"Elev. (m)\"\n"
+                        + "\"A\",\"5000.25\",\"4000.5\",\"101.75\"\n\"B\",\"5010\",\"4007.125\",\"-1.5\"\n",
+                "id;x;y;z;d\n1;5000,25;4000,5;101,75;oak, big\n2;5010;4007,125;-1,5;\n",
+                "E,N,H,,\n5.00025e3,4000.5,101.75,,\n+5010.,4007.125,-1.5\n"
+            })
+    void columnsSeparatorsAndSignsAreFoundByTheHeadings(String text) throws SurveyException {
+        assertTwoShots(read(text, METRES));
+    }
+
+    @Test
+    void whatWasUnderstoodIsShownWithItsReason() throws SurveyException {
+        Survey survey =
+                read(
+                        "pt;north;east;elev;desc\n1;4000,5;5000,25;101,75;oak\n"
+                                + "2;4007,125;5010;-1,5;\n",
+                        METRES);
+        assertEquals("semicolon | only so the rows fall into columns", answer(survey, "separator"));
+        assertEquals("comma | as the numbers are written", answer(survey, "decimal sign"));
+        assertEquals(
+                "name, northing, easting, height, code | as the headings say",
+                answer(survey, "columns"));
+        assertEquals("m | declared", answer(survey, "unit"));
+        assertEquals("m | as the coordinates", answer(survey, "unit of heights"));
+        var reading = survey.readings().get(0);
+        assertEquals(2, reading.points());
+        assertEquals("1;4000,5;5000,25;101,75;oak", reading.samples().get(0).text());
+        assertEquals(
+                "easting 5,000.250 m, northing 4,000.500 m, height 101.750 m, code 'oak'",
+                reading.samples().get(0).meaning());
+        assertEquals(new Source("shots.txt", 2), survey.source(0));
+    }
+
+    @Test
+    void declaredColumnsNeedNoHeadings() throws SurveyException {
+        assertTwoShots(
+                read(
+                        "1 4000.5 5000.25 101.75\n2 4007.125 5010 -1.5 a tall oak\n",
+                        file ->
+                                file.unit(LengthUnit.METRE)
+                                        .columns("name, northing, easting, height, code")));
+    }
+
+    @Test
+    void unusedColumnsAreSkipped() throws SurveyException {
+        assertTwoShots(
+                read(
+                        "x,y,accuracy,z,class\n5000.25,4000.5,0.02,101.75,2\n"
+                                + "5010,4007.125,0.03,-1.5,2\n",
+                        METRES));
+    }
+
+    @Test
+    void northAndEastAreToldApartByTheAreaOfTheFrame() throws SurveyException {
+        String rows = "1,4339090.244,543173.836,201.5,edge\n2,4339099.1,543180.2,202.5,\n";
+        SurveyFile file = file(rows).heightUnit(LengthUnit.METRE);
+        Survey survey =
+                SurveyReader.read(SurveyRequest.of(file).in(Frame.epsg(26916)), Progress.NONE);
+        assertEquals(543173.836, survey.originX() + survey.x(0), 1e-9);
+        assertEquals(4339090.244, survey.originY() + survey.y(0), 1e-9);
+        assertEquals(
+                "name, northing, easting, height, code | only so the points lie in the area of"
+                        + " NAD83 / UTM zone 16N (EPSG:26916) with heights that exist",
+                answer(survey, "columns"));
+        assertEquals("m | the unit of NAD83 / UTM zone 16N (EPSG:26916)", answer(survey, "unit"));
+    }
+
+    @Test
+    void surveyFeetOfAStateZoneAreItsOwnUnit() throws SurveyException {
+        // Three places in Indiana East, EPSG:2965, whose unit is the US survey foot.
+        String rows =
+                "easting,northing,height\n328083.333,820208.333,700\n328183.333,820308.333,702\n"
+                        + "328283.333,820218.333,704\n";
+        SurveyFile file = file(rows).heightUnit(LengthUnit.FOOT);
+        Survey survey =
+                SurveyReader.read(SurveyRequest.of(file).in(Frame.epsg(2965)), Progress.NONE);
+        // 328083.333 ftUS is 100,000 m (3937 ftUS are 1200 m, 85 FR 62698).
+        assertEquals(100_000, survey.originX() + survey.x(0), 1e-3);
+        assertEquals(250_000, survey.originY() + survey.y(0), 1e-3);
+        assertEquals(213.36, survey.z(0), 1e-9);
+    }
+
+    @Test
+    void placesInDegreesAreCarriedToTheFrame() throws SurveyException {
+        String rows = "lat,lon,height\n39.2,-86.5,200\n39.201,-86.5,201\n39.2,-86.499,202\n";
+        SurveyFile file = file(rows).epsg(4269).heightUnit(LengthUnit.METRE);
+        Survey survey =
+                SurveyReader.read(SurveyRequest.of(file).in(Frame.epsg(26916)), Progress.NONE);
+        // 543173.836, 4339090.244: PROJ 9.1.1 (gdaltransform) for EPSG:4269 to 26916.
+        assertEquals(543173.836, survey.originX() + survey.x(0), 1e-3);
+        assertEquals(4339090.244, survey.originY() + survey.y(0), 1e-3);
+        assertTrue(survey.findings().isEmpty(), survey.findings().toString());
+    }
+
+    @Test
+    void changeOfDatumIsSaidWithItsDoubt() throws SurveyException {
+        String rows = "lat,lon,height\n39.2,-86.5,200\n39.201,-86.5,201\n39.2,-86.499,202\n";
+        SurveyFile file = file(rows).epsg(4267).heightUnit(LengthUnit.METRE);
+        Survey survey =
+                SurveyReader.read(SurveyRequest.of(file).in(Frame.epsg(26916)), Progress.NONE);
+        Finding said = survey.findings().get(0);
+        assertEquals("datum-change", said.code());
+        String words = said.says().in(UnitSystem.METRIC);
+        assertTrue(words.contains("10 m or more"), words);
+    }
+
+    @Test
+    void pointsInARowWithABreaklineWordMakeALine() throws SurveyException {
+        String rows =
+                "x,y,z,code\n0,0,1,EDGE of road\n1.5,0,1,edge\n2,0,1,tree\n3,0,1,edge\n"
+                        + "4,0.1,1,edge ditch\n5,0,1,ditch\n6,0,1,edge\n7,1,1,hedge\n";
+        Survey survey =
+                SurveyReader.read(
+                        SurveyRequest.of(METRES.apply(file(rows)))
+                                .codes(LineCodes.breaklines("edge", "ditch")),
+                        Progress.NONE);
+        List<SurveyLine> lines = survey.lines();
+        assertEquals(3, lines.size());
+        assertArrayEquals(new int[] {0, 1}, lines.get(0).points());
+        assertArrayEquals(new int[] {3, 4}, lines.get(1).points());
+        assertArrayEquals(new int[] {4, 5}, lines.get(2).points());
+        assertEquals("ditch", lines.get(2).code());
+        assertEquals("line-of-one-point", survey.findings().get(0).code());
+        assertEquals("EDGE of road", survey.code(0));
+    }
+
+    @Test
+    void startAndEndWordsPartLinesOfOneCode() throws SurveyException {
+        String rows =
+                "x,y,z,code\n0,0,1,edge start\n1,0,1,edge\n0,5,1,edge start\n1,5,1,edge end\n"
+                        + "2,5.5,1,edge\n3,5,1,edge\n";
+        var codes = new LineCodes(Set.of("edge"), "start", "end", Set.of());
+        Survey survey =
+                SurveyReader.read(
+                        SurveyRequest.of(METRES.apply(file(rows))).codes(codes), Progress.NONE);
+        assertEquals(3, survey.lines().size());
+        assertArrayEquals(new int[] {2, 3}, survey.lines().get(1).points());
+        assertArrayEquals(new int[] {4, 5}, survey.lines().get(2).points());
+    }
+
+    @Test
+    void shotsOffTheGroundAreLeftOutAndCounted() throws SurveyException {
+        String rows = "x,y,z,code\n0,0,1,\n1,0,9,wire low\n1,1,1.1,\n0,1,1.2,\n";
+        var codes = new LineCodes(Set.of(), null, null, Set.of("wire"));
+        Survey survey =
+                SurveyReader.read(
+                        SurveyRequest.of(METRES.apply(file(rows))).codes(codes), Progress.NONE);
+        assertEquals(3, survey.size());
+        Finding said = survey.findings().get(0);
+        assertEquals("not-on-the-ground", said.code());
+        assertTrue(said.says().in(UnitSystem.US).startsWith("1 points of shots.txt are left out"));
+    }
+
+    @Test
+    void slipsOfThePenInCodesAreFound() throws SurveyException {
+        String rows = "x,y,z,code\n0,0,1,dicth\n1.5,0,1,ditch\n2,0.5,1,ditch\n3,0,1,Ditches\n";
+        Survey survey =
+                SurveyReader.read(
+                        SurveyRequest.of(METRES.apply(file(rows)))
+                                .codes(LineCodes.breaklines("ditch", "bank")),
+                        Progress.NONE);
+        List<String> codes = survey.findings().stream().map(Finding::code).toList();
+        assertEquals(List.of("code-nearly-known", "code-never-met"), codes);
+        assertTrue(survey.findings().get(0).says().in(UnitSystem.US).contains("'dicth'"));
+    }
+
+    @Test
+    void codesOfTwoMeaningsAreRefused() {
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new LineCodes(Set.of("edge"), "Edge", null, Set.of()));
+        assertThrows(
+                IllegalArgumentException.class,
+                () ->
+                        new LineCodes(
+                                new LinkedHashSet<>(List.of("road edge")), null, null, Set.of()));
+    }
+
+    @Test
+    void emptyRowsOfASpreadsheetAreCounted() throws SurveyException {
+        Survey survey = read("x,y,z\n0,0,1\n,,\n1,0,1\n , ,\n0,1,1\n", METRES);
+        assertEquals(3, survey.size());
+        assertEquals(
+                "2 rows of shots.txt hold separators and nothing else",
+                survey.findings().get(0).says().in(UnitSystem.METRIC));
+    }
+
+    @Test
+    void pointsOfSeveralFilesComeTogether() throws SurveyException {
+        Path one = Written.file(folder, "one.csv", "x,y,z\n0,0,1\n10,0,1\n0,10,1\n");
+        Path two = Written.file(folder, "two.csv", "y_ft,x_ft,z_ft\n0,0,0\n0,100,0\n50,0,1\n");
+        Survey survey =
+                SurveyReader.read(
+                        SurveyRequest.of(
+                                SurveyFile.of(one, Holds.POINTS).unit(LengthUnit.METRE),
+                                SurveyFile.of(two, Holds.POINTS)),
+                        Progress.NONE);
+        assertEquals(6, survey.size());
+        assertEquals(30.48, survey.x(4), 1e-12);
+        assertEquals(new Source("two.csv", 2), survey.source(3));
+        Finding said = survey.findings().get(0);
+        assertEquals("same-place-other-height", said.code());
+        assertEquals(
+                "Two shots stand at one place, 1.000 m high (one.csv, line 2) and 0.000 m high"
+                        + " (two.csv, line 2)",
+                said.says().in(UnitSystem.METRIC));
+    }
+
+    @Test
+    void readingStopsWhenNobodyWantsItAnyMore() {
+        Progress bored =
+                new Progress() {
+                    @Override
+                    public void report(double done, String doing) {}
+
+                    @Override
+                    public boolean isCancelled() {
+                        return true;
+                    }
+                };
+        SurveyRequest request = SurveyRequest.of(METRES.apply(file("x,y,z\n0,0,1\n1,1,1\n")));
+        assertThrows(CancellationException.class, () -> SurveyReader.read(request, bored));
+    }
+}
