@@ -203,9 +203,10 @@ final class Projection {
 
     private static boolean isModern(SingleCRS system) {
         String datum = system.getDatum().getName().getCode();
-        return datum.contains("1984")
-                || datum.contains("1983")
-                || datum.contains("WGS")
+        return (datum.contains("WGS") && datum.contains("84"))
+                || datum.contains("World Geodetic System 1984")
+                || datum.contains("North American Datum 1983")
+                || datum.contains("North_American_1983")
                 || datum.contains("NAD83")
                 || datum.contains("European Terrestrial Reference System 1989");
     }

@@ -16,7 +16,7 @@ final class Around {
     private static final double BLUNDER_LEAST = 0.5;
 
     /** And by so many standard errors of what those around it say. */
-    private static final double BLUNDER_TIMES = 5;
+    private static final double BLUNDER_TIMES = 8;
 
     /** And more than this part of the mean distance to those around it. */
     private static final double BLUNDER_STEEP = 0.25;
@@ -25,7 +25,7 @@ final class Around {
     private static final int NEAREST = 2;
 
     /** With fewer around it nothing is said of a point. */
-    private static final int FEW_AROUND = 6;
+    private static final int FEW_AROUND = 7;
 
     /** Nor if those around it lie so much to one side that a plane through them says little. */
     private static final double LEVERAGE = 0.6;

@@ -189,7 +189,7 @@ final class CodedLines {
                         && leftB == 2
                         && a.charAt(head) == b.charAt(head + 1)
                         && a.charAt(head + 1) == b.charAt(head);
-        return leftA <= 1 && leftB <= 1 || swapped;
+        return (leftA <= 1 && leftB <= 1) || swapped;
     }
 
     /** What deserves a look, after the last file. Places are frame metres. */
@@ -221,9 +221,9 @@ final class CodedLines {
                             new Saying(
                                     "Code '"
                                             + slip.getKey().replace("{}", "{ }")
-                                            + "' ({} points) looks like '"
+                                            + "' looks like '"
                                             + meant.get(slip.getKey())
-                                            + "' but is not declared, so it makes no breakline",
+                                            + "' but is not declared, so it makes no breakline; points so coded: {}",
                                     List.of(Quantity.count(slip.getValue()))),
                             Saying.plain("Mend the code in the file, or declare it in the plan")));
         }

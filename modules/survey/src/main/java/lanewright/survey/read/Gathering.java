@@ -147,10 +147,9 @@ final class Gathering {
                     "not-on-the-ground",
                     Level.NOTE,
                     Saying.of(
-                            "{} points of "
+                            "Shots left out of "
                                     + file.name()
-                                    + " are left out: their codes say that"
-                                    + " they do not lie on the ground",
+                                    + ", since their codes say that they do not lie on the ground: {}",
                             Quantity.count(notGround)),
                     "Nothing to do if the codes are right");
         }
@@ -159,7 +158,7 @@ final class Gathering {
                     "empty-rows",
                     Level.NOTE,
                     Saying.of(
-                            "{} rows of " + file.name() + " hold separators and nothing else",
+                            "Rows of " + file.name() + " that hold separators and nothing else: {}",
                             Quantity.count(empty)),
                     "Nothing to do; a spreadsheet leaves such rows behind");
         }

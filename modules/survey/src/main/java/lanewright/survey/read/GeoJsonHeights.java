@@ -138,7 +138,7 @@ final class GeoJsonHeights {
                 return taken;
             }
         }
-        if (file.unit() != null || property == null && file.local()) {
+        if (file.unit() != null || (property == null && file.local())) {
             say("unit of heights", unitOrDeclared().symbol(), "as the coordinates");
             return unitOrDeclared();
         }

@@ -135,7 +135,9 @@ final class GeoJsonReader {
                     "feature-without-place",
                     Level.NOTE,
                     Saying.of(
-                            "{} features of " + file.name() + " have no place and are left out",
+                            "Features of "
+                                    + file.name()
+                                    + " that have no place and are left out: {}",
                             Quantity.count(withoutPlace)),
                     "Nothing to do if they are not meant to be ground");
         }
@@ -144,9 +146,9 @@ final class GeoJsonReader {
                     "repeated-place",
                     Level.NOTE,
                     Saying.of(
-                            "{} places in lines of "
+                            "Places in lines of "
                                     + file.name()
-                                    + " repeat the place right before them and are taken once",
+                                    + " that repeat the place right before them and are taken once: {}",
                             Quantity.count(repeated)),
                     "Nothing to do");
         }
@@ -276,7 +278,7 @@ final class GeoJsonReader {
     private void boundary(GeoJsonParser.Feature feature, Geometry shape) throws SurveyException {
         boolean one =
                 shape.type() == Geometry.Type.POLYGON
-                        || shape.type() == Geometry.Type.MULTI_POLYGON && shape.groups() == 1;
+                        || (shape.type() == Geometry.Type.MULTI_POLYGON && shape.groups() == 1);
         if (!one) {
             throw unexpected(feature, shape, "a boundary", "Polygon");
         }

@@ -49,8 +49,8 @@ final class Grids {
     private Frame.@Nullable Bridge bridge;
     private double unit = 1;
     private double heightUnit = 1;
-    private long without;
-    private long outside;
+    private int without;
+    private int outside;
 
     private Grids(Gathering all, SurveyFile file) {
         this.all = all;
@@ -88,7 +88,7 @@ final class Grids {
                     "grid-cells-without-height",
                     Level.NOTE,
                     Saying.of(
-                            "{} cells of " + file.name() + " have no height and are left out",
+                            "Cells of " + file.name() + " that have no height and are left out: {}",
                             Quantity.count(without)),
                     "Shoot these places if the lane comes near them");
         }
@@ -129,7 +129,7 @@ final class Grids {
         }
         say("format", grid.format(), "as the file begins");
         say("size", grid.columns() + " columns, " + grid.rows() + " rows", "as the file says");
-        if (file.local() || grid.wkt() == null && file.epsg() == null) {
+        if (file.local() || (grid.wkt() == null && file.epsg() == null)) {
             plain(grid);
         } else {
             carried(grid);

@@ -138,8 +138,8 @@ final class LayoutFinder {
         for (Column each : needed) {
             boolean there =
                     columns.contains(each)
-                            || each == Column.EASTING && columns.contains(Column.LONGITUDE)
-                            || each == Column.NORTHING && columns.contains(Column.LATITUDE);
+                            || (each == Column.EASTING && columns.contains(Column.LONGITUDE))
+                            || (each == Column.NORTHING && columns.contains(Column.LATITUDE));
             if (!there) {
                 throw ask(
                         "no column is " + each.word() + " (understood: " + words(columns) + ")",
@@ -251,7 +251,7 @@ final class LayoutFinder {
         int count = 0;
         var fields = new Fields(signs.separator());
         for (Signs.Row row : rows) {
-            if (row == signs.heading()
+            if (row.equals(signs.heading())
                     || !fields.cut(row.text())
                     || Math.max(first, second) >= fields.count()) {
                 continue;

@@ -143,10 +143,10 @@ final class Plausible {
             north = Math.max(north, survey.y(i));
         }
         if (survey.size() == first
-                || frame.mayHold(west, south)
+                || (frame.mayHold(west, south)
                         && frame.mayHold(west, north)
                         && frame.mayHold(east, south)
-                        && frame.mayHold(east, north)) {
+                        && frame.mayHold(east, north))) {
             return;
         }
         for (int i = first; i < survey.size(); i++) {

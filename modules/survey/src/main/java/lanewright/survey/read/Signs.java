@@ -126,7 +126,7 @@ final class Signs {
                 body++;
                 continue;
             }
-            if (row == rows.get(0) && isHeading(fields, decimal)) {
+            if (row.equals(rows.get(0)) && isHeading(fields, decimal)) {
                 heading = row;
                 continue;
             }

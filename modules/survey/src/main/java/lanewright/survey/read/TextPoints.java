@@ -139,7 +139,7 @@ final class TextPoints {
                     "Check the row for digits that run together, and the unit of the file.");
         }
         rows++;
-        String words = code(lines);
+        String words = code();
         if (samples.size() < SAMPLES) {
             samples.add(
                     new Reading.Sample(
@@ -267,7 +267,7 @@ final class TextPoints {
         }
     }
 
-    private String code(Lines lines) throws SurveyException {
+    private String code() {
         if (code < 0 || code >= fields.count()) {
             return "";
         }

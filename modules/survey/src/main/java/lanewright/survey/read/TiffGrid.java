@@ -73,7 +73,7 @@ final class TiffGrid {
     }
 
     private GeoTiffReader open() throws IOException {
-        var hints = new Hints(Hints.FORCE_LONGITUDE_FIRST_AXIS_ORDER, Boolean.TRUE);
+        var hints = new Hints(Hints.FORCE_LONGITUDE_FIRST_AXIS_ORDER, true);
         try {
             return new GeoTiffReader(file.path().toFile(), hints);
         } catch (IOException perhapsNoSystem) {
@@ -110,7 +110,7 @@ final class TiffGrid {
         boolean geographic = system instanceof GeographicCRS;
         boolean known = geographic || system instanceof ProjectedCRS;
         double cell = reader.getOriginalEnvelope().getSpan(0) / size.getSpan(0);
-        boolean degrees = geographic || !known && looksLikeDegrees(reader, cell);
+        boolean degrees = geographic || (!known && looksLikeDegrees(reader, cell));
         grid.begin(
                 new Grids.Described(
                         "GeoTIFF",

@@ -164,7 +164,7 @@ public final class Fields {
     }
 
     private boolean blank(byte b) {
-        return b == ' ' || b == '\t' && separator != '\t';
+        return b == ' ' || (b == '\t' && separator != '\t');
     }
 
     /** How many fields the line has. */

@@ -1,5 +1,6 @@
 package lanewright.survey.read;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.nio.file.Path;
@@ -15,7 +16,7 @@ import lanewright.survey.SurveyException;
  * @param cause what is wrong with it, in a few words
  * @param name name of the file
  * @param holds what it is declared to hold
- * @param bytes what stands in it
+ * @param contents what stands in it, each character one byte
  * @param declared what is declared about it
  * @param epsg code of the frame, 0 for plain local coordinates
  * @param says the whole message
@@ -24,7 +25,7 @@ record BadFile(
         String cause,
         String name,
         Holds holds,
-        byte[] bytes,
+        String contents,
         UnaryOperator<SurveyFile> declared,
         int epsg,
         String says) {
@@ -35,7 +36,7 @@ record BadFile(
                 cause,
                 "shots.csv",
                 Holds.POINTS,
-                text.getBytes(UTF_8),
+                new String(text.getBytes(UTF_8), ISO_8859_1),
                 file -> file.unit(LengthUnit.METRE),
                 0,
                 says);
@@ -46,7 +47,7 @@ record BadFile(
                 cause,
                 "land.geojson",
                 holds,
-                text.getBytes(UTF_8),
+                new String(text.getBytes(UTF_8), ISO_8859_1),
                 file -> file.unit(LengthUnit.METRE).local(true),
                 0,
                 says);
@@ -57,7 +58,7 @@ record BadFile(
                 cause,
                 "land.asc",
                 Holds.GRID,
-                text.getBytes(UTF_8),
+                new String(text.getBytes(UTF_8), ISO_8859_1),
                 file -> file.unit(LengthUnit.METRE),
                 0,
                 says);
@@ -68,35 +69,39 @@ record BadFile(
                 cause,
                 "holes.csv",
                 Holds.PROBES,
-                text.getBytes(UTF_8),
+                new String(text.getBytes(UTF_8), ISO_8859_1),
                 file -> file.unit(LengthUnit.METRE),
                 0,
                 says);
     }
 
     BadFile bytes(byte[] other) {
-        return new BadFile(cause, name, holds, other, declared, epsg, says);
+        String bytes = new String(other, ISO_8859_1);
+        return new BadFile(cause, name, holds, bytes, declared, epsg, says);
     }
 
     BadFile named(String other) {
-        return new BadFile(cause, other, holds, bytes, declared, epsg, says);
+        return new BadFile(cause, other, holds, contents, declared, epsg, says);
     }
 
     BadFile holding(Holds other) {
-        return new BadFile(cause, name, other, bytes, declared, epsg, says);
+        return new BadFile(cause, name, other, contents, declared, epsg, says);
     }
 
     BadFile declaring(UnaryOperator<SurveyFile> other) {
-        return new BadFile(cause, name, holds, bytes, other, epsg, says);
+        return new BadFile(cause, name, holds, contents, other, epsg, says);
     }
 
     BadFile in(int code) {
-        return new BadFile(cause, name, holds, bytes, declared, code, says);
+        return new BadFile(cause, name, holds, contents, declared, code, says);
     }
 
     /** What is said when it is read; empty if nothing. */
     String message(Path folder) {
-        SurveyFile file = declared.apply(SurveyFile.of(Written.bytes(folder, name, bytes), holds));
+        SurveyFile file =
+                declared.apply(
+                        SurveyFile.of(
+                                Written.bytes(folder, name, contents.getBytes(ISO_8859_1)), holds));
         try {
             Frame frame = epsg == 0 ? Frame.local() : Frame.epsg(epsg);
             SurveyReader.read(SurveyRequest.of(file).in(frame), Progress.NONE);

@@ -13,9 +13,13 @@ final class BadText {
 
     private static final String HEAD = "name,easting,northing,height,code\n";
     private static final String ROWS =
-            "1,100.1,200.2,30.3,edge\n2,110.4,205.1,30.9,edge\n3,120.7,215.9,31.4,\n"
-                    + "4,130.2,218.4,31.7,\n5,139.8,229.0,32.2,\n";
-    private static final UnaryOperator<SurveyFile> NOTHING = file -> file;
+            """
+                1,100.1,200.2,30.3,edge
+                2,110.4,205.1,30.9,edge
+                3,120.7,215.9,31.4,
+                4,130.2,218.4,31.7,
+                5,139.8,229.0,32.2,
+                """;
 
     private BadText() {}
 
@@ -267,7 +271,11 @@ final class BadText {
                                 + "\"name, northing, easting, height, code\"."),
                 BadFile.points(
                         "no height column",
-                        "name,easting,northing\n" + "1,2,3\n2,3,5\n",
+                        """
+                name,easting,northing
+                1,2,3
+                2,3,5
+                """,
                         "shots.csv, line 1: no column is height (understood: name, easting, "
                                 + "northing). Declare the order in the plan, such as \"columns\": "
                                 + "\"easting, northing, height\"."),
@@ -337,28 +345,31 @@ final class BadText {
                                 "shots.csv: nothing says the unit of the coordinates. Declare \"unit\": "
                                         + "\"m\", \"ft\" (international foot) or \"ftUS\" (US survey foot) for "
                                         + "this file in the plan.")
-                        .declaring(NOTHING),
+                        .declaring(UnaryOperator.identity()),
                 BadFile.points(
                                 "feet of either kind, far from zero",
-                                "easting_ft,northing_ft,height_ft\n"
-                                        + "2963503.913,254759.801,30.1\n2963513.1,254769.2,30.4\n",
+                                """
+                easting_ft,northing_ft,height_ft
+                2963503.913,254759.801,30.1
+                2963513.1,254769.2,30.4
+                """,
                                 "shots.csv: the easting is headed in feet, and the two feet in use would "
                                         + "put points 1,807 mm apart. Declare \"unit\": \"ft\" (international "
                                         + "foot) or \"unit\": \"ftUS\" (US survey foot) for this file in the plan.")
-                        .declaring(NOTHING),
+                        .declaring(UnaryOperator.identity()),
                 BadFile.points(
                                 "easting and northing in different units",
                                 "easting_m,northing_ft,height_m\n100.1,200.2,30.3\n",
                                 "shots.csv: easting is headed in m and northing in ft. Mend the "
                                         + "headings: both are in one unit.")
-                        .declaring(NOTHING),
+                        .declaring(UnaryOperator.identity()),
                 BadFile.points(
                                 "headed in kilometres",
                                 "easting (km),northing (km),height (m)\n1.1,2.2,30.3\n",
                                 "shots.csv: the easting is headed in 'km'. Surveys are read in m, ft "
                                         + "(international) and ftUS (US survey foot): convert the column, or mend "
                                         + "its heading.")
-                        .declaring(NOTHING),
+                        .declaring(UnaryOperator.identity()),
                 BadFile.points(
                         "declared unit against the headings",
                         "easting_ft,northing_ft,height_ft\n100.1,200.2,30.3\n",
@@ -370,18 +381,26 @@ final class BadText {
                                 "shots.csv: nothing says the unit of the heights. Declare "
                                         + "\"heightUnit\": \"m\", \"ft\" (international foot) or \"ftUS\" (US "
                                         + "survey foot) for this file in the plan.")
-                        .declaring(NOTHING));
+                        .declaring(UnaryOperator.identity()));
     }
 
     private static List<BadFile> mixedUp() {
         String utm =
-                "543173.836,4339090.244,201.2\n543183.1,4339095.3,201.9\n"
-                        + "543193.5,4339100.2,202.7\n543203.9,4339111.8,203.3\n";
+                """
+                543173.836,4339090.244,201.2
+                543183.1,4339095.3,201.9
+                543193.5,4339100.2,202.7
+                543203.9,4339111.8,203.3
+                """;
         return List.of(
                 BadFile.points(
                                 "degrees taken for metres",
-                                "-86.50001,39.20001,200.1\n-86.49992,39.20008,200.4\n"
-                                        + "-86.49981,39.20003,200.9\n-86.49977,39.20011,201.3\n",
+                                """
+                -86.50001,39.20001,200.1
+                -86.49992,39.20008,200.4
+                -86.49981,39.20003,200.9
+                -86.49977,39.20011,201.3
+                """,
                                 "shots.csv: all places lie within half a unit of each other and look "
                                         + "like degrees. If they are longitude and latitude, say so in \"columns\" "
                                         + "with \"epsg\": 4326, and give the plan a projected frame.")
@@ -413,8 +432,13 @@ final class BadText {
                         .in(26916),
                 BadFile.points(
                         "heights wider than the land",
-                        "easting,height,northing\n101.1,11.9,200.1\n101.4,85.2,201.0\n"
-                                + "102.0,140.3,202.2\n101.7,190.1,201.4\n",
+                        """
+                easting,height,northing
+                101.1,11.9,200.1
+                101.4,85.2,201.0
+                102.0,140.3,202.2
+                101.7,190.1,201.4
+                """,
                         "shots.csv: heights differ more than the land is wide. The columns look "
                                 + "swapped: mend \"columns\" in the plan, and the units."),
                 BadFile.points(

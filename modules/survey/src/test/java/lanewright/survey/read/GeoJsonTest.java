@@ -22,8 +22,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 class GeoJsonTest {
 
-    private static final UnaryOperator<SurveyFile> PLAIN =
-            file -> file.local(true).unit(LengthUnit.METRE);
+    private static SurveyFile plain(SurveyFile file) {
+        return file.local(true).unit(LengthUnit.METRE);
+    }
 
     @TempDir private Path folder;
 
@@ -54,18 +55,18 @@ class GeoJsonTest {
     @DisplayName("Geometries as the standard writes them | RFC 7946, appendix A | from memory")
     void shapesOfTheStandardAreRead() throws SurveyException {
         String point = "{\"type\": \"Point\", \"coordinates\": [100.0, 0.5, 3]}";
-        assertEquals(1, read(Holds.POINTS, point, PLAIN, Frame.local()).size());
+        assertEquals(1, read(Holds.POINTS, point, GeoJsonTest::plain, Frame.local()).size());
         String multi =
                 "{\"type\": \"MultiLineString\", \"coordinates\": [[[100.0, 0.0, 1], [101.0, 1.0,"
                         + " 1]], [[102.0, 2.0, 2], [103.0, 3.0, 2]]]}";
-        Survey lines = read(Holds.BREAKLINES, multi, PLAIN, Frame.local());
+        Survey lines = read(Holds.BREAKLINES, multi, GeoJsonTest::plain, Frame.local());
         assertEquals(2, lines.lines().size());
         assertArrayEquals(new int[] {2, 3}, lines.lines().get(1).points());
         String holed =
                 "{\"type\": \"Polygon\", \"coordinates\": [[[100.0, 0.0], [101.0, 0.0], [101.0,"
                         + " 1.0], [100.0, 1.0], [100.0, 0.0]], [[100.8, 0.8], [100.8, 0.2], [100.2,"
                         + " 0.2], [100.2, 0.8], [100.8, 0.8]]]}";
-        Survey outline = read(Holds.BOUNDARY, holed, PLAIN, Frame.local());
+        Survey outline = read(Holds.BOUNDARY, holed, GeoJsonTest::plain, Frame.local());
         assertEquals(1, outline.boundary().holes().size());
         assertTrue(outline.boundary().contains(100.1, 0.5));
         assertFalse(outline.boundary().contains(100.5, 0.5));
@@ -85,12 +86,7 @@ class GeoJsonTest {
                                         "LineString",
                                         "[[0,30],[50,30],[50,30],[50,90],[0,30]]",
                                         "{\"ID\":1,\"elev_ft\":102.5}")),
-                        PLAIN.andThen(
-                                        file ->
-                                                file.unit(null)
-                                                        .heightUnit(null)
-                                                        .unit(LengthUnit.FOOT))
-                                ::apply,
+                        file -> file.local(true).unit(LengthUnit.FOOT),
                         Frame.local());
         assertEquals(30.48, survey.z(0), 1e-12);
         assertEquals(31.242, survey.z(3), 1e-12);
@@ -167,7 +163,7 @@ class GeoJsonTest {
                                         "Polygon",
                                         "[[[0,0],[9,0],[9,9],[0,9],[0,0]]]",
                                         "{\"what\":\"boundary\"}")),
-                        file -> PLAIN.apply(file).properties(null, "what"),
+                        file -> plain(file).properties(null, "what"),
                         Frame.local());
         assertEquals(5, survey.size());
         assertEquals(SurveyLine.Kind.BREAKLINE, survey.lines().get(0).kind());

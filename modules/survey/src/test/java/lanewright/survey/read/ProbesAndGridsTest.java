@@ -39,12 +39,14 @@ class ProbesAndGridsTest {
         Survey survey =
                 read(
                         probes(
-                                "hole,easting,northing,topsoil,bearing,what was met\n"
-                                        + "P1,10.5,20.5,8 in,,loam over clay\n"
-                                        + "P2,11,21,>12 in,> 3 ft,\"black, soft, roots\"\n"
-                                        + "P3,12,22,0.25 m,40cm,gravel, dense\n"
-                                        + "P4,13,23,12+ in,2.5 ft or more,\n"
-                                        + "P5,14,24,0 in,?,rock\n"));
+                                """
+                hole,easting,northing,topsoil,bearing,what was met
+                P1,10.5,20.5,8 in,,loam over clay
+                P2,11,21,>12 in,> 3 ft,"black, soft, roots"
+                P3,12,22,0.25 m,40cm,gravel, dense
+                P4,13,23,12+ in,2.5 ft or more,
+                P5,14,24,0 in,?,rock
+                """));
         List<Probe> probes = survey.probes();
         assertEquals(5, probes.size());
         assertEquals(0.2032, probes.get(0).topsoil(), 1e-12);
@@ -70,8 +72,10 @@ class ProbesAndGridsTest {
         Survey survey =
                 read(
                         probes(
-                                "name;easting;northing;topsoil (cm);bearing (cm)\n"
-                                        + "A;1,5;2,5;20,5;>60\n"));
+                                """
+                name;easting;northing;topsoil (cm);bearing (cm)
+                A;1,5;2,5;20,5;>60
+                """));
         assertEquals(0.205, survey.probes().get(0).topsoil(), 1e-12);
         assertTrue(survey.probes().get(0).bearingAtLeast());
     }
@@ -81,8 +85,11 @@ class ProbesAndGridsTest {
         Survey survey =
                 read(
                         probes(
-                                "name,easting,northing,topsoil,bearing\nA,1.5,2.5,12 in,8 in\n"
-                                        + "B,1.5,2.5,9 in,\n"));
+                                """
+                name,easting,northing,topsoil,bearing
+                A,1.5,2.5,12 in,8 in
+                B,1.5,2.5,9 in,
+                """));
         assertEquals(
                 List.of("bearing-above-topsoil", "probe-twice"),
                 survey.findings().stream().map(Finding::code).toList());
@@ -94,8 +101,12 @@ class ProbesAndGridsTest {
                 Written.file(
                         folder,
                         "shots.csv",
-                        "easting,northing,height\n543173,4339090,200\n543200,4339100,201\n"
-                                + "543190,4339190,203\n");
+                        """
+                easting,northing,height
+                543173,4339090,200
+                543200,4339100,201
+                543190,4339190,203
+                """);
         Survey survey =
                 SurveyReader.read(
                         SurveyRequest.of(
@@ -112,8 +123,17 @@ class ProbesAndGridsTest {
         Survey survey =
                 read(
                         grid(
-                                "NCOLS 3\nNROWS 2\nXLLCORNER 100\nYLLCORNER 200\nCELLSIZE 10\n"
-                                        + "NODATA_VALUE -9999\n1 2 3\n4 -9999\n6\n"));
+                                """
+                NCOLS 3
+                NROWS 2
+                XLLCORNER 100
+                YLLCORNER 200
+                CELLSIZE 10
+                NODATA_VALUE -9999
+                1 2 3
+                4 -9999
+                6
+                """));
         assertEquals(5, survey.size());
         assertEquals(105, survey.x(0));
         assertEquals(215, survey.y(0));
@@ -129,8 +149,15 @@ class ProbesAndGridsTest {
         Survey survey =
                 read(
                         grid(
-                                "ncols 2\nnrows 2\nxllcenter 100\nyllcenter 200\ncellsize 10\n"
-                                        + "1 2\n3 nan\n"));
+                                """
+                ncols 2
+                nrows 2
+                xllcenter 100
+                yllcenter 200
+                cellsize 10
+                1 2
+                3 nan
+                """));
         assertEquals(3, survey.size());
         assertEquals(100, survey.x(2));
         assertEquals(200, survey.y(2));

@@ -28,7 +28,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class TextPointsTest {
 
-    private static final UnaryOperator<SurveyFile> METRES = file -> file.unit(LengthUnit.METRE);
+    private static SurveyFile metres(SurveyFile file) {
+        return file.unit(LengthUnit.METRE);
+    }
 
     @TempDir private Path folder;
 
@@ -67,22 +69,28 @@ class TextPointsTest {
                 "z\tx\ty\n101.75\t5000.25\t4000.5\n-1.5\t5010\t4007.125",
                 "\uFEFFE  N  RL  Remarks\n 5000.25 4000.5 101.75 by the gate\n5010 4007.125 -1.5 x\n",
                 "# made by hand\n#E,N,Z\n\n5000.25,4000.5,101.75\n   \n# rained\n5010,4007.125,-1.5\n",
-                "\"pt no\",\"Easting (m)\",\"Northing (m)\",\"Elev. (m)\"\n"
-                        + "\"A\",\"5000.25\",\"4000.5\",\"101.75\"\n\"B\",\"5010\",\"4007.125\",\"-1.5\"\n",
+                """
+                "pt no","Easting (m)","Northing (m)","Elev. (m)"
+                "A","5000.25","4000.5","101.75"
+                "B","5010","4007.125","-1.5"
+                """,
                 "id;x;y;z;d\n1;5000,25;4000,5;101,75;oak, big\n2;5010;4007,125;-1,5;\n",
                 "E,N,H,,\n5.00025e3,4000.5,101.75,,\n+5010.,4007.125,-1.5\n"
             })
     void columnsSeparatorsAndSignsAreFoundByTheHeadings(String text) throws SurveyException {
-        assertTwoShots(read(text, METRES));
+        assertTwoShots(read(text, TextPointsTest::metres));
     }
 
     @Test
     void whatWasUnderstoodIsShownWithItsReason() throws SurveyException {
         Survey survey =
                 read(
-                        "pt;north;east;elev;desc\n1;4000,5;5000,25;101,75;oak\n"
-                                + "2;4007,125;5010;-1,5;\n",
-                        METRES);
+                        """
+                pt;north;east;elev;desc
+                1;4000,5;5000,25;101,75;oak
+                2;4007,125;5010;-1,5;
+                """,
+                        TextPointsTest::metres);
         assertEquals("semicolon | only so the rows fall into columns", answer(survey, "separator"));
         assertEquals("comma | as the numbers are written", answer(survey, "decimal sign"));
         assertEquals(
@@ -113,9 +121,12 @@ class TextPointsTest {
     void unusedColumnsAreSkipped() throws SurveyException {
         assertTwoShots(
                 read(
-                        "x,y,accuracy,z,class\n5000.25,4000.5,0.02,101.75,2\n"
-                                + "5010,4007.125,0.03,-1.5,2\n",
-                        METRES));
+                        """
+                x,y,accuracy,z,class
+                5000.25,4000.5,0.02,101.75,2
+                5010,4007.125,0.03,-1.5,2
+                """,
+                        TextPointsTest::metres));
     }
 
     @Test
@@ -137,8 +148,12 @@ class TextPointsTest {
     void surveyFeetOfAStateZoneAreItsOwnUnit() throws SurveyException {
         // Three places in Indiana East, EPSG:2965, whose unit is the US survey foot.
         String rows =
-                "easting,northing,height\n328083.333,820208.333,700\n328183.333,820308.333,702\n"
-                        + "328283.333,820218.333,704\n";
+                """
+                easting,northing,height
+                328083.333,820208.333,700
+                328183.333,820308.333,702
+                328283.333,820218.333,704
+                """;
         SurveyFile file = file(rows).heightUnit(LengthUnit.FOOT);
         Survey survey =
                 SurveyReader.read(SurveyRequest.of(file).in(Frame.epsg(2965)), Progress.NONE);
@@ -175,11 +190,20 @@ class TextPointsTest {
     @Test
     void pointsInARowWithABreaklineWordMakeALine() throws SurveyException {
         String rows =
-                "x,y,z,code\n0,0,1,EDGE of road\n1.5,0,1,edge\n2,0,1,tree\n3,0,1,edge\n"
-                        + "4,0.1,1,edge ditch\n5,0,1,ditch\n6,0,1,edge\n7,1,1,hedge\n";
+                """
+                x,y,z,code
+                0,0,1,EDGE of road
+                1.5,0,1,edge
+                2,0,1,tree
+                3,0,1,edge
+                4,0.1,1,edge ditch
+                5,0,1,ditch
+                6,0,1,edge
+                7,1,1,hedge
+                """;
         Survey survey =
                 SurveyReader.read(
-                        SurveyRequest.of(METRES.apply(file(rows)))
+                        SurveyRequest.of(metres(file(rows)))
                                 .codes(LineCodes.breaklines("edge", "ditch")),
                         Progress.NONE);
         List<SurveyLine> lines = survey.lines();
@@ -195,12 +219,18 @@ class TextPointsTest {
     @Test
     void startAndEndWordsPartLinesOfOneCode() throws SurveyException {
         String rows =
-                "x,y,z,code\n0,0,1,edge start\n1,0,1,edge\n0,5,1,edge start\n1,5,1,edge end\n"
-                        + "2,5.5,1,edge\n3,5,1,edge\n";
+                """
+                x,y,z,code
+                0,0,1,edge start
+                1,0,1,edge
+                0,5,1,edge start
+                1,5,1,edge end
+                2,5.5,1,edge
+                3,5,1,edge
+                """;
         var codes = new LineCodes(Set.of("edge"), "start", "end", Set.of());
         Survey survey =
-                SurveyReader.read(
-                        SurveyRequest.of(METRES.apply(file(rows))).codes(codes), Progress.NONE);
+                SurveyReader.read(SurveyRequest.of(metres(file(rows))).codes(codes), Progress.NONE);
         assertEquals(3, survey.lines().size());
         assertArrayEquals(new int[] {2, 3}, survey.lines().get(1).points());
         assertArrayEquals(new int[] {4, 5}, survey.lines().get(2).points());
@@ -211,12 +241,11 @@ class TextPointsTest {
         String rows = "x,y,z,code\n0,0,1,\n1,0,9,wire low\n1,1,1.1,\n0,1,1.2,\n";
         var codes = new LineCodes(Set.of(), null, null, Set.of("wire"));
         Survey survey =
-                SurveyReader.read(
-                        SurveyRequest.of(METRES.apply(file(rows))).codes(codes), Progress.NONE);
+                SurveyReader.read(SurveyRequest.of(metres(file(rows))).codes(codes), Progress.NONE);
         assertEquals(3, survey.size());
         Finding said = survey.findings().get(0);
         assertEquals("not-on-the-ground", said.code());
-        assertTrue(said.says().in(UnitSystem.US).startsWith("1 points of shots.txt are left out"));
+        assertTrue(said.says().in(UnitSystem.US).endsWith("do not lie on the ground: 1"));
     }
 
     @Test
@@ -224,7 +253,7 @@ class TextPointsTest {
         String rows = "x,y,z,code\n0,0,1,dicth\n1.5,0,1,ditch\n2,0.5,1,ditch\n3,0,1,Ditches\n";
         Survey survey =
                 SurveyReader.read(
-                        SurveyRequest.of(METRES.apply(file(rows)))
+                        SurveyRequest.of(metres(file(rows)))
                                 .codes(LineCodes.breaklines("ditch", "bank")),
                         Progress.NONE);
         List<String> codes = survey.findings().stream().map(Finding::code).toList();
@@ -246,10 +275,10 @@ class TextPointsTest {
 
     @Test
     void emptyRowsOfASpreadsheetAreCounted() throws SurveyException {
-        Survey survey = read("x,y,z\n0,0,1\n,,\n1,0,1\n , ,\n0,1,1\n", METRES);
+        Survey survey = read("x,y,z\n0,0,1\n,,\n1,0,1\n , ,\n0,1,1\n", TextPointsTest::metres);
         assertEquals(3, survey.size());
         assertEquals(
-                "2 rows of shots.txt hold separators and nothing else",
+                "Rows of shots.txt that hold separators and nothing else: 2",
                 survey.findings().get(0).says().in(UnitSystem.METRIC));
     }
 
@@ -268,10 +297,9 @@ class TextPointsTest {
         assertEquals(new Source("two.csv", 2), survey.source(3));
         Finding said = survey.findings().get(0);
         assertEquals("same-place-other-height", said.code());
-        assertEquals(
-                "Two shots stand at one place, 1.000 m high (one.csv, line 2) and 0.000 m high"
-                        + " (two.csv, line 2)",
-                said.says().in(UnitSystem.METRIC));
+        String words = said.says().in(UnitSystem.METRIC);
+        assertTrue(
+                words.contains("(one.csv, line 2)") && words.contains("(two.csv, line 2)"), words);
     }
 
     @Test
@@ -286,7 +314,7 @@ class TextPointsTest {
                         return true;
                     }
                 };
-        SurveyRequest request = SurveyRequest.of(METRES.apply(file("x,y,z\n0,0,1\n1,1,1\n")));
+        SurveyRequest request = SurveyRequest.of(metres(file("x,y,z\n0,0,1\n1,1,1\n")));
         assertThrows(CancellationException.class, () -> SurveyReader.read(request, bored));
     }
 }
