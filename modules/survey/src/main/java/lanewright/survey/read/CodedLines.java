@@ -220,7 +220,7 @@ final class CodedLines {
                             Where.ANYWHERE,
                             new Saying(
                                     "Code '"
-                                            + slip.getKey().replace("{}", "{ }")
+                                            + Gathering.inSaying(slip.getKey())
                                             + "' looks like '"
                                             + meant.get(slip.getKey())
                                             + "' but is not declared, so it makes no breakline; points so coded: {}",

@@ -129,6 +129,11 @@ final class Gathering {
         }
     }
 
+    /** Words of a file made safe to stand in the pattern of a saying. */
+    static String inSaying(String words) {
+        return words.replace("{}", "{ }");
+    }
+
     /** Refuses more points than there is room for. */
     void refuseTooMany(SurveyFile file) throws SurveyException {
         if (survey.size() >= Limits.MOST_POINTS) {
@@ -148,8 +153,9 @@ final class Gathering {
                     Level.NOTE,
                     Saying.of(
                             "Shots left out of "
-                                    + file.name()
-                                    + ", since their codes say that they do not lie on the ground: {}",
+                                    + inSaying(file.name())
+                                    + ", since their codes say that"
+                                    + " they do not lie on the ground: {}",
                             Quantity.count(notGround)),
                     "Nothing to do if the codes are right");
         }
@@ -158,7 +164,9 @@ final class Gathering {
                     "empty-rows",
                     Level.NOTE,
                     Saying.of(
-                            "Rows of " + file.name() + " that hold separators and nothing else: {}",
+                            "Rows of "
+                                    + inSaying(file.name())
+                                    + " that hold separators and nothing else: {}",
                             Quantity.count(empty)),
                     "Nothing to do; a spreadsheet leaves such rows behind");
         }

@@ -136,7 +136,7 @@ final class GeoJsonReader {
                     Level.NOTE,
                     Saying.of(
                             "Features of "
-                                    + file.name()
+                                    + Gathering.inSaying(file.name())
                                     + " that have no place and are left out: {}",
                             Quantity.count(withoutPlace)),
                     "Nothing to do if they are not meant to be ground");
@@ -147,8 +147,9 @@ final class GeoJsonReader {
                     Level.NOTE,
                     Saying.of(
                             "Places in lines of "
-                                    + file.name()
-                                    + " that repeat the place right before them and are taken once: {}",
+                                    + Gathering.inSaying(file.name())
+                                    + " that repeat the place right before them and are taken"
+                                    + " once: {}",
                             Quantity.count(repeated)),
                     "Nothing to do");
         }

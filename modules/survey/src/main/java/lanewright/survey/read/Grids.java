@@ -88,7 +88,9 @@ final class Grids {
                     "grid-cells-without-height",
                     Level.NOTE,
                     Saying.of(
-                            "Cells of " + file.name() + " that have no height and are left out: {}",
+                            "Cells of "
+                                    + Gathering.inSaying(file.name())
+                                    + " that have no height and are left out: {}",
                             Quantity.count(without)),
                     "Shoot these places if the lane comes near them");
         }

@@ -180,7 +180,7 @@ final class PointChecks {
     }
 
     private String source(int point) {
-        return survey.source(point).toString().replace("{}", "{ }");
+        return Gathering.inSaying(survey.source(point).toString());
     }
 
     /** What one point says. */

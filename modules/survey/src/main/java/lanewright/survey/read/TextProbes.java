@@ -158,9 +158,9 @@ final class TextProbes {
                                     Where.map(place[0], place[1]),
                                     Saying.of(
                                             "Probe hole "
-                                                    + name.replace("{}", "{ }")
+                                                    + Gathering.inSaying(name)
                                                     + " ("
-                                                    + file.name()
+                                                    + Gathering.inSaying(file.name())
                                                     + ", line "
                                                     + lines.number()
                                                     + ") tells of bearing soil at {}, inside"
