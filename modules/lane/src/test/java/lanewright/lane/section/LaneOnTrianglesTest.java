@@ -82,7 +82,7 @@ class LaneOnTrianglesTest {
             Ground ground = Ground.of(survey.build(), GroundOptions.USUAL, Progress.NONE);
             double[] soil = new double[ground.vertexCount()];
             for (int v = 0; v < soil.length; v++) {
-                soil[v] = shots.get(nearest(move, ground.x(v), ground.y(v)))[3];
+                soil[v] = shots.get(shotAt(move, ground.x(v), ground.y(v)))[3];
             }
             LaneDesign lane = lane(move, back);
             SectionSet set = Sections.of(lane, ground, ground.field(soil), null, Progress.NONE);
@@ -90,19 +90,16 @@ class LaneOnTrianglesTest {
             return LaneVolumes.of(set);
         }
 
-        private int nearest(Move move, double x, double y) {
-            int best = 0;
-            double least = Double.POSITIVE_INFINITY;
+        /** The shot at a place of the moved world: the only one within half a millimetre. */
+        private int shotAt(Move move, double x, double y) {
             for (int i = 0; i < shots.size(); i++) {
                 double[] shot = shots.get(i);
-                double away =
-                        Math.hypot(move.x(shot[0], shot[1]) - x, move.y(shot[0], shot[1]) - y);
-                if (away < least) {
-                    least = away;
-                    best = i;
+                if (Math.abs(move.x(shot[0], shot[1]) - x) < 5e-4
+                        && Math.abs(move.y(shot[0], shot[1]) - y) < 5e-4) {
+                    return i;
                 }
             }
-            return best;
+            throw new IllegalStateException("no shot at " + x + ", " + y);
         }
 
         private LaneDesign lane(Move move, boolean back) throws DesignRefused {
