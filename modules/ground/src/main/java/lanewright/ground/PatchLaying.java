@@ -96,7 +96,7 @@ final class PatchLaying {
                         i < count
                                 ? walk.drawTo(patch.x[v], patch.y[v])
                                 : walk.drawTo(facets.x(first), facets.y(first));
-                if (passed == null || i == count && !ends(passed, from, first)) {
+                if (passed == null || (i == count && !ends(passed, from, first))) {
                     return false;
                 }
                 int to = passed.isEmpty() ? from : passed.get(passed.size() - 1);

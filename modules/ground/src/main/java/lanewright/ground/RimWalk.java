@@ -34,7 +34,8 @@ final class RimWalk {
             int v = facets.corner(t, k);
             if (distance(v, x, y) <= NEAR) {
                 at = t;
-                return vertex = v;
+                vertex = v;
+                return v;
             }
         }
         return put(t, x, y);
@@ -170,8 +171,8 @@ final class RimWalk {
         boolean nearB = part * length <= NEAR;
         boolean nearC = (1 - part) * length <= NEAR;
         int other = facets.neighbour(t, k);
-        if (nearB || nearC || folds(t, b, c, x, y) || other >= 0 && folds(other, b, c, x, y)) {
-            vertex = nearB || !nearC && part < 0.5 ? b : c;
+        if (nearB || nearC || folds(t, b, c, x, y) || (other >= 0 && folds(other, b, c, x, y))) {
+            vertex = nearB || (!nearC && part < 0.5) ? b : c;
             return;
         }
         double z = facets.z(b) + part * (facets.z(c) - facets.z(b));
