@@ -1,0 +1,100 @@
+package lanewright.planner.proposal;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.lane.line.Profile;
+import lanewright.lane.line.VerticalPoint;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.planner.proposal.GroundAlong.Look;
+
+/** Says why a grade lies as it does. */
+final class GradeReasons {
+
+    private final GroundAlong land;
+    private final GradeLimits limits;
+    private final Profile profile;
+
+    GradeReasons(GroundAlong land, GradeLimits limits, Profile profile) {
+        this.land = land;
+        this.limits = limits;
+        this.profile = profile;
+    }
+
+    List<Saying> list() {
+        List<Saying> reasons = new ArrayList<>();
+        reasons.add(ends());
+        reasons.add(steepest());
+        if (limits.flattest() > 0) {
+            reasons.add(
+                    Saying.of(
+                            "Nowhere flatter than {} but at the turning points of curves, so that"
+                                    + " water runs.",
+                            Quantity.grade(limits.flattest())));
+        }
+        for (GradeLimits.Fixed fixed : limits.through()) {
+            reasons.add(
+                    Saying.of(
+                            "Passes through {} at {}, as the plan asks.",
+                            Quantity.height(fixed.height()),
+                            Quantity.station(fixed.station())));
+        }
+        reasons.add(edge());
+        return reasons;
+    }
+
+    private Saying ends() {
+        return Double.isNaN(limits.end())
+                ? Saying.of(
+                        "Begins at {} at the road; the far end, at {}, was free and follows the"
+                                + " land.",
+                        Quantity.height(limits.start()),
+                        Quantity.height(profile.height(profile.to())))
+                : Saying.of(
+                        "Begins at {} at the road and ends at {}.",
+                        Quantity.height(limits.start()),
+                        Quantity.height(limits.end()));
+    }
+
+    private Saying steepest() {
+        double steepest = 0;
+        double at = 0;
+        List<VerticalPoint> points = profile.points();
+        for (int i = 1; i < points.size(); i++) {
+            VerticalPoint a = points.get(i - 1);
+            VerticalPoint b = points.get(i);
+            double grade = (b.height() - a.height()) / (b.station() - a.station());
+            if (Math.abs(grade) > Math.abs(steepest)) {
+                steepest = grade;
+                at = a.station();
+            }
+        }
+        return Saying.of(
+                "Steepest at {}, with {}; {} is allowed.",
+                Quantity.station(at),
+                Quantity.grade(steepest),
+                Quantity.grade(limits.steepest()));
+    }
+
+    /** How much of the lane stands as high over the ground beside it as is wanted. */
+    private Saying edge() {
+        double high = 0;
+        double low = 0;
+        double known = 0;
+        for (Look look : land.looks()) {
+            double over = profile.height(look.station()) - look.drop() - look.higher();
+            if (!Double.isNaN(over)) {
+                known++;
+                high += over > limits.edgeAbove() - 0.01 ? 1 : 0;
+                low += over <= limits.edgeAbove() - 0.01 && look.ditched() ? 1 : 0;
+            }
+        }
+        double all = Math.max(1, known);
+        return Saying.of(
+                "Its edge stands {} or more over the higher ground beside it along {} of the way;"
+                        + " along {} it lies lower between ditches that fall with it.",
+                Quantity.depth(limits.edgeAbove()),
+                Quantity.share(high / all),
+                Quantity.share(low / all));
+    }
+}

@@ -1,0 +1,268 @@
+package lanewright.planner.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.drainage.Pool;
+import lanewright.drainage.WaterReport;
+import lanewright.earthwork.Balance;
+import lanewright.earthwork.EarthworkReport;
+import lanewright.ground.Ground;
+import lanewright.lane.line.Arc;
+import lanewright.lane.line.Profile;
+import lanewright.lane.shape.CrossFall;
+import lanewright.lane.shape.LaneDesign;
+import lanewright.lane.shape.TypicalSection;
+import lanewright.lane.volume.LaneVolumes;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Level;
+import lanewright.measure.Finding.Topic;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.planner.work.Stakes;
+import lanewright.planner.work.WorkStep;
+import lanewright.stone.LayerStone;
+import lanewright.stone.StoneReport;
+import lanewright.survey.Survey;
+
+/** The owner's questions, each answered in a line with a number and a place. */
+final class Answers {
+
+    private final List<Finding> findings;
+    private final List<Answer> answers = new ArrayList<>();
+
+    private Answers(List<Finding> findings) {
+        this.findings = findings;
+    }
+
+    static List<Answer> of(
+            List<Finding> findings,
+            Survey survey,
+            Ground ground,
+            LaneDesign design,
+            LaneVolumes volumes,
+            EarthworkReport earth,
+            WaterReport water,
+            StoneReport stone,
+            List<WorkStep> order,
+            Stakes stakes) {
+        var made = new Answers(findings);
+        made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey, ground));
+        made.add(Topic.LINE, "Where does the lane run?", line(design));
+        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile()));
+        made.add(Topic.SHAPE, "How is it shaped?", shape(design));
+        made.add(Topic.WATER, "Where does water go?", water(water));
+        made.add(Topic.EARTH, "How much topsoil and dirt?", earth(volumes, earth));
+        made.add(Topic.STONE, "How much stone?", stone(stone));
+        made.add(Topic.ORDER, "What do I do, in what order?", order(order));
+        made.add(Topic.FIELD, "What do I carry to the field?", field(stakes));
+        return made.answers;
+    }
+
+    private void add(Topic topic, String question, Saying says) {
+        boolean look =
+                findings.stream()
+                        .anyMatch(each -> each.topic() == topic && each.level() != Level.NOTE);
+        answers.add(
+                new Answer(
+                        topic, question, says, look ? Answer.Mark.LOOK : Answer.Mark.ANSWERED));
+    }
+
+    private Saying ground(Survey survey, Ground ground) {
+        long look =
+                findings.stream()
+                        .filter(
+                                each ->
+                                        each.topic() == Topic.GROUND
+                                                && each.level() != Level.NOTE)
+                        .count();
+        String rest =
+                look == 0
+                        ? ". Nothing in it calls for a look."
+                        : look == 1 ? "; one thing to look at." : "; {} things to look at.";
+        String pattern =
+                "{} points and {} measured lines make {} facets, and {} probe holes were dug"
+                        + rest;
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.count(survey.size()));
+        quantities.add(Quantity.count(survey.lines().size()));
+        quantities.add(Quantity.count(ground.triangleCount()));
+        quantities.add(Quantity.count(survey.probes().size()));
+        if (look > 1) {
+            quantities.add(Quantity.count(look));
+        }
+        return new Saying(pattern, quantities);
+    }
+
+    private static Saying line(LaneDesign design) {
+        double tightest = Double.POSITIVE_INFINITY;
+        double at = 0;
+        for (Arc arc : design.alignment().arcs()) {
+            if (arc.radius() < tightest) {
+                tightest = arc.radius();
+                at = arc.from();
+            }
+        }
+        if (Double.isInfinite(tightest)) {
+            return Saying.of(
+                    "{} from the road to the far end, without a curve.",
+                    Quantity.length(design.length()));
+        }
+        return Saying.of(
+                "{} from the road to the far end; its tightest curve has a radius of {}, at {}.",
+                Quantity.length(design.length()),
+                Quantity.length(tightest),
+                Quantity.station(at));
+    }
+
+    /** The steepest grade, uphill or down, and where it is. */
+    static Saying grade(Profile profile) {
+        double steepest = 0;
+        double at = profile.from();
+        List<Double> stations = new ArrayList<>();
+        stations.add(profile.from());
+        for (double join : profile.joins()) {
+            stations.add(join);
+        }
+        stations.add(profile.to());
+        for (double station : stations) {
+            for (double grade :
+                    new double[] {profile.grade(station), profile.gradeBefore(station)}) {
+                if (Math.abs(grade) > Math.abs(steepest) + 1e-9) {
+                    steepest = grade;
+                    at = station;
+                }
+            }
+        }
+        return Saying.of(
+                "At most {}, "
+                        + (steepest < 0 ? "downhill" : "uphill")
+                        + " at {}; it begins at {} and ends at {}.",
+                Quantity.grade(Math.abs(steepest)),
+                Quantity.station(at),
+                Quantity.height(profile.height(profile.from())),
+                Quantity.height(profile.height(profile.to())));
+    }
+
+    private static Saying shape(LaneDesign design) {
+        TypicalSection first = design.typical().get(0).value();
+        String fall =
+                switch (first.fall()) {
+                    case CROWN -> "falling {} to both sides";
+                    case SHED_LEFT -> "falling {} to the left";
+                    case SHED_RIGHT -> "falling {} to the right";
+                };
+        boolean more = design.typical().size() > 1;
+        boolean shed = first.fall() != CrossFall.CROWN;
+        return Saying.of(
+                "{} wide, "
+                        + fall
+                        + (shed ? " right across" : "")
+                        + ", on {} of stone"
+                        + (more ? "; other stretches have shapes of their own." : " all along."),
+                Quantity.length(first.width()),
+                Quantity.grade(first.crossSlope()),
+                Quantity.depth(first.stoneThickness()));
+    }
+
+    private static Saying water(WaterReport water) {
+        List<Pool> made = water.made();
+        if (made.isEmpty()) {
+            return Saying.of(
+                    "The lane makes no low spot; {} ways of water of the land meet it.",
+                    Quantity.count(water.inflows().size()));
+        }
+        Pool worst = made.get(0);
+        for (Pool pool : made) {
+            if (pool.spot().depth() > worst.spot().depth()) {
+                worst = pool;
+            }
+        }
+        Pool.Beside beside = worst.beside();
+        String place = beside == null ? "" : ", at {}";
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.count(made.size()));
+        quantities.add(Quantity.depth(worst.spot().depth()));
+        if (beside != null) {
+            quantities.add(Quantity.station(beside.station()));
+        }
+        quantities.add(Quantity.count(water.inflows().size()));
+        return new Saying(
+                (made.size() == 1
+                                ? "The lane makes {} low spot, {} deep"
+                                : "The lane makes {} low spots, the deepest {} deep")
+                        + place
+                        + "; {} ways of water of the land meet it.",
+                quantities);
+    }
+
+    private static Saying earth(LaneVolumes volumes, EarthworkReport earth) {
+        Balance balance = earth.balance();
+        boolean over = balance.over() >= 0;
+        return Saying.of(
+                "Strip {} of topsoil; dig {} and fill {}; "
+                        + (over ? "{} are left over." : "{} are short.")
+                        + " (Dug as it lies, fill packed.)",
+                Quantity.volume(volumes.strip().corrected()),
+                Quantity.volume(volumes.cut().corrected()),
+                Quantity.volume(volumes.earthFill()),
+                Quantity.volume(Math.abs(balance.over())));
+    }
+
+    private static Saying stone(StoneReport stone) {
+        StringBuilder pattern = new StringBuilder("{} in {} loads");
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.mass(stone.orderMass()));
+        quantities.add(Quantity.count(stone.loadCount()));
+        String between = ": ";
+        for (LayerStone layer : stone.layers()) {
+            pattern.append(between).append("{} ").append(brace(layer.supply().role()));
+            quantities.add(Quantity.mass(layer.orderMass()));
+            between = ", ";
+        }
+        LayerStone reaching = stone.firstShort();
+        LayerStone.Reach reach = reaching == null ? null : reaching.reach();
+        if (reaching != null && reach != null) {
+            pattern.append("; the ")
+                    .append(brace(reaching.supply().role()))
+                    .append(" in hand reaches {}");
+            quantities.add(Quantity.station(reach.station()));
+        }
+        return new Saying(pattern.append('.').toString(), quantities);
+    }
+
+    /** An owner's word, which must not be taken for a gap. */
+    private static String brace(String word) {
+        return word.replace("{}", "{ }");
+    }
+
+    private static Saying order(List<WorkStep> order) {
+        return Saying.of(
+                "{} steps, each with its amounts; first: " + brace(order.get(0).title()) + ".",
+                Quantity.count(order.size()));
+    }
+
+    private static Saying field(Stakes stakes) {
+        String benchmark = stakes.benchmark();
+        return benchmark == null
+                ? Saying.of(
+                        "{} stakes with distances; no heights, since no benchmark is named.",
+                        Quantity.count(stakes.stakes().size()))
+                : Saying.of(
+                        "{} stakes with distances and heights, all from " + brace(benchmark) + ".",
+                        Quantity.count(stakes.stakes().size()));
+    }
+
+    /** One sentence about the whole. */
+    static Saying headline(
+            LaneDesign design, LaneVolumes volumes, WaterReport water, StoneReport stone) {
+        int wet = water.made().size();
+        return Saying.of(
+                "{} of lane, {} of stone in {} loads, {} of topsoil to strip, and "
+                        + (wet == 1 ? "{} place where it holds water." : "{} places where it holds water."),
+                Quantity.length(design.length()),
+                Quantity.mass(stone.orderMass()),
+                Quantity.count(stone.loadCount()),
+                Quantity.volume(volumes.strip().corrected()),
+                Quantity.count(wet));
+    }
+}

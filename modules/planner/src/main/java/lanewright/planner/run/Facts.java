@@ -1,0 +1,105 @@
+package lanewright.planner.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.drainage.Pool;
+import lanewright.drainage.WaterReport;
+import lanewright.drainage.along.DitchReach;
+import lanewright.earthwork.EarthworkReport;
+import lanewright.lane.section.Section;
+import lanewright.lane.section.SectionSet;
+import lanewright.lane.volume.LaneVolumes;
+import lanewright.planner.document.Plan;
+import lanewright.planner.work.Hazard;
+import lanewright.planner.work.WorkFacts;
+import lanewright.stone.StoneReport;
+
+/** Gathers from all rooms what the order of work is written from. */
+final class Facts {
+
+    private Facts() {}
+
+    static WorkFacts of(
+            Plan plan,
+            SectionSet sections,
+            LaneVolumes volumes,
+            EarthworkReport earth,
+            WaterReport water,
+            StoneReport stone,
+            List<Hazard> hazards) {
+        double stoneLand = stoneLand(sections.sections());
+        double disturbed = volumes.disturbed().corrected();
+        return new WorkFacts(
+                sections.design().length(),
+                disturbed,
+                volumes.strip().corrected(),
+                earth.topsoil().heaps().count(),
+                volumes.cut().corrected(),
+                volumes.earthFill(),
+                plan.earth().lift(),
+                earth.deepestFill(),
+                volumes.undercut().corrected(),
+                ditches(water),
+                waterPlaces(water),
+                plan.water().pipes().size(),
+                plan.stone().fabric() ? stoneLand : 0,
+                stone.layers(),
+                volumes.topsoilBack().corrected(),
+                Math.max(0, disturbed - stoneLand),
+                has(hazards, Hazard.Kind.BURIED_PUBLIC),
+                has(hazards, Hazard.Kind.BURIED_PRIVATE),
+                has(hazards, Hazard.Kind.WIRE),
+                true);
+    }
+
+    private static boolean has(List<Hazard> hazards, Hazard.Kind kind) {
+        return hazards.stream().anyMatch(each -> each.kind() == kind);
+    }
+
+    /** Area in plan under the stone, m². */
+    private static double stoneLand(List<Section> sections) {
+        double area = 0;
+        for (int i = 1; i < sections.size(); i++) {
+            Section a = sections.get(i - 1);
+            Section b = sections.get(i);
+            area += (b.station() - a.station()) * (stoneWidth(a) + stoneWidth(b)) / 2;
+        }
+        return area;
+    }
+
+    private static double stoneWidth(Section section) {
+        return section.right().stoneLow().offset() - section.left().stoneLow().offset();
+    }
+
+    private static double ditches(WaterReport water) {
+        double length = 0;
+        for (DitchReach reach : water.ditches()) {
+            length +=
+                    reach.points().get(reach.points().size() - 1).station()
+                            - reach.points().get(0).station();
+        }
+        return length;
+    }
+
+    /** Stations where water must pass the lane: low spots that it makes, in order, m. */
+    static List<Double> waterPlaces(WaterReport water) {
+        List<Double> places = new ArrayList<>();
+        for (Pool pool : water.made()) {
+            Pool.Beside beside = pool.beside();
+            if (beside != null) {
+                places.add(beside.station());
+            }
+        }
+        places.sort(null);
+        return places;
+    }
+
+    /** Greatest depth of water that the lane holds back, m; zero if none. */
+    static double dammed(WaterReport water) {
+        double deepest = 0;
+        for (Pool pool : water.made()) {
+            deepest = Math.max(deepest, pool.spot().depth());
+        }
+        return deepest;
+    }
+}

@@ -1,0 +1,130 @@
+package lanewright.planner.run;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import lanewright.ground.Ground;
+import lanewright.ground.VertexField;
+import lanewright.lane.line.Alignment;
+import lanewright.lane.line.VerticalPoint;
+import lanewright.lane.shape.Stretch;
+import lanewright.lane.shape.TypicalSection;
+import lanewright.measure.UnitSystem;
+import lanewright.planner.document.GradePart;
+import lanewright.planner.document.Plan;
+import lanewright.planner.proposal.FirstGrade;
+import lanewright.planner.proposal.GradeLimits;
+import lanewright.planner.proposal.GradeProposal;
+import lanewright.planner.proposal.GroundAlong;
+
+/** Lays a first grade for a plan that has none. */
+final class GradeLaying {
+
+    /** Distance between looks at the land, m. */
+    private static final double STEP = 2.5;
+
+    /** A start or end grade is taken up over this much at least, m. */
+    private static final double LEAST_TIE = 6;
+
+    private GradeLaying() {}
+
+    /** The grade that the program suggests. */
+    static GradeProposal lay(
+            Plan plan,
+            Alignment line,
+            Ground ground,
+            VertexField topsoil,
+            List<Stretch<TypicalSection>> shapes) {
+        GroundAlong land =
+                GroundAlong.of(
+                        line,
+                        ground,
+                        station -> at(shapes, station),
+                        station -> depth(ground, topsoil, line, station),
+                        STEP);
+        return FirstGrade.of(land, limits(plan, line, ground));
+    }
+
+    private static GradeLimits limits(Plan plan, Alignment line, Ground ground) {
+        GradePart grade = plan.grade();
+        double length = line.length();
+        double start = plan.ends().road().height();
+        if (Double.isNaN(start)) {
+            start = ground.heightAt(line.x(0), line.y(0));
+        }
+        if (Double.isNaN(start)) {
+            // No ground at the road: the first height that is known, so that a grade can be shown.
+            start = firstKnown(line, ground);
+        }
+        List<GradeLimits.Fixed> through = new ArrayList<>();
+        for (GradePart.Through point : grade.through()) {
+            through.add(new GradeLimits.Fixed(point.station(), point.height()));
+        }
+        through.sort(Comparator.comparingDouble(GradeLimits.Fixed::station));
+        double over = Math.max(plan.ends().road().over(), plan.ends().far().over());
+        return new GradeLimits(
+                grade.steepest(),
+                grade.flattest(),
+                grade.edgeAboveGround(),
+                grade.curvePerPercent() * 100,
+                start,
+                plan.ends().road().grade(),
+                plan.ends().far().height(),
+                plan.ends().far().grade(),
+                Math.min(Math.max(LEAST_TIE, over), Math.max(1, length / 4)),
+                through,
+                grade.sagOutlets().stream().map(GradePart.Outlet::station).toList());
+    }
+
+    private static double firstKnown(Alignment line, Ground ground) {
+        for (double s = 0; s <= line.length(); s += STEP) {
+            double height = ground.heightAt(line.x(s), line.y(s));
+            if (!Double.isNaN(height)) {
+                return height;
+            }
+        }
+        return 0;
+    }
+
+    private static TypicalSection at(List<Stretch<TypicalSection>> shapes, double station) {
+        for (Stretch<TypicalSection> stretch : shapes) {
+            if (stretch.holds(station)) {
+                return stretch.value();
+            }
+        }
+        return shapes.get(shapes.size() - 1).value();
+    }
+
+    private static Double depth(
+            Ground ground, VertexField topsoil, Alignment line, double station) {
+        double x = line.x(station);
+        double y = line.y(station);
+        int triangle = ground.triangleAt(x, y);
+        return triangle < 0 ? Double.NaN : topsoil.inside(triangle, x, y);
+    }
+
+    /** A laid grade as it goes into the plan, its reasons in the plan's units. */
+    static GradePart written(Plan plan, GradeProposal laid) {
+        UnitSystem units = plan.units();
+        List<GradePart.Point> points = new ArrayList<>();
+        List<VerticalPoint> vertical = laid.points();
+        for (int i = 0; i < vertical.size(); i++) {
+            VerticalPoint point = vertical.get(i);
+            boolean last = i == vertical.size() - 1;
+            points.add(
+                    new GradePart.Point(
+                            last ? Double.POSITIVE_INFINITY : point.station(),
+                            point.height(),
+                            point.curve()));
+        }
+        List<String> reasons = new ArrayList<>();
+        laid.reasons().forEach(reason -> reasons.add(reason.in(units)));
+        laid.ways().forEach(way -> reasons.add(way.says().in(units)));
+        laid.collisions()
+                .forEach(
+                        each ->
+                                reasons.add(
+                                        each.says().in(units) + " " + each.remedy().in(units)));
+        return plan.grade().laid(points, reasons);
+    }
+}

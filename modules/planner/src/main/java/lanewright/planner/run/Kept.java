@@ -1,0 +1,33 @@
+package lanewright.planner.run;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The last result of one stage, kept as long as what went into it stays equal. There is no flag to
+ * set and none to forget: an input that changed is an input that is not equal.
+ *
+ * @param <V> what the stage makes
+ */
+final class Kept<V> {
+
+    private List<Object> inputs = List.of();
+    private @Nullable V result;
+
+    /** Work that may fail with a checked exception. */
+    interface Work<V, E extends Exception> {
+        V make() throws E;
+    }
+
+    /** The result of {@code work} on {@code now}: kept if these are equal to the last ones. */
+    <E extends Exception> V of(List<Object> now, Work<V, E> work) throws E {
+        V last = result;
+        if (last != null && inputs.equals(now)) {
+            return last;
+        }
+        V made = work.make();
+        inputs = List.copyOf(now);
+        result = made;
+        return made;
+    }
+}

@@ -1,0 +1,121 @@
+package lanewright.planner.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.drainage.WaterOptions;
+import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.LowSpots;
+import lanewright.planner.document.Benchmark;
+import lanewright.planner.document.EarthPart;
+import lanewright.planner.document.HazardPart;
+import lanewright.planner.document.Plan;
+import lanewright.planner.document.Spot;
+import lanewright.planner.document.WaterPart;
+import lanewright.planner.work.Hazard;
+import lanewright.planner.work.Stakes;
+import lanewright.survey.SurveyException;
+import org.jspecify.annotations.Nullable;
+
+/** Turns what a plan says of water, hazards and benchmarks into what the rooms take. */
+final class LandInputs {
+
+    private LandInputs() {}
+
+    /** Pipes that are there already. */
+    static List<ExistingPipe> pipes(WaterPart water, Places places) throws SurveyException {
+        List<ExistingPipe> pipes = new ArrayList<>();
+        for (WaterPart.Pipe pipe : water.pipes()) {
+            double[] in = places.local(pipe.inlet().spot());
+            double[] out = places.local(pipe.outlet().spot());
+            pipes.add(
+                    new ExistingPipe(
+                            pipe.name(),
+                            in[0],
+                            in[1],
+                            pipe.inlet().invert(),
+                            out[0],
+                            out[1],
+                            pipe.outlet().invert(),
+                            pipe.diameter()));
+        }
+        return pipes;
+    }
+
+    /** What the owner chose about water. */
+    static WaterOptions water(Plan plan) {
+        return new WaterOptions(
+                new LowSpots.Threshold(plan.water().spotDepth(), plan.water().spotArea()),
+                plan.water().flowArea(),
+                soil(plan.earth().washes()));
+    }
+
+    private static WaterOptions.Soil soil(EarthPart.Washes washes) {
+        return switch (washes) {
+            case LITTLE -> WaterOptions.Soil.FIRM;
+            case EASILY -> WaterOptions.Soil.WASHES;
+            case NOT_KNOWN -> WaterOptions.Soil.NOT_KNOWN;
+        };
+    }
+
+    /** Things that can hurt, local metres. */
+    static List<Hazard> hazards(HazardPart part, Places places) throws SurveyException {
+        List<Hazard> hazards = new ArrayList<>();
+        for (HazardPart.Wire wire : part.wires()) {
+            hazards.add(
+                    new Hazard(
+                            Hazard.Kind.WIRE,
+                            wire.name(),
+                            spots(wire.points(), places),
+                            wire.clearance(),
+                            0,
+                            0));
+        }
+        for (HazardPart.Buried buried : part.buried()) {
+            Hazard.Kind kind =
+                    switch (buried.owner()) {
+                        case PUBLIC -> Hazard.Kind.BURIED_PUBLIC;
+                        case PRIVATE -> Hazard.Kind.BURIED_PRIVATE;
+                        case NOT_KNOWN -> Hazard.Kind.BURIED;
+                    };
+            hazards.add(
+                    new Hazard(
+                            kind,
+                            buried.name(),
+                            spots(buried.points(), places),
+                            buried.depth(),
+                            0,
+                            0));
+        }
+        for (HazardPart.KeepOff keepOff : part.keepOff()) {
+            hazards.add(
+                    new Hazard(
+                            Hazard.Kind.valueOf(keepOff.kind().name()),
+                            keepOff.name(),
+                            spots(keepOff.outline(), places),
+                            Double.NaN,
+                            keepOff.radius(),
+                            keepOff.away()));
+        }
+        return hazards;
+    }
+
+    private static List<Hazard.Spot> spots(List<Spot> spots, Places places)
+            throws SurveyException {
+        List<Hazard.Spot> local = new ArrayList<>();
+        for (Spot spot : spots) {
+            double[] at = places.local(spot);
+            local.add(new Hazard.Spot(at[0], at[1]));
+        }
+        return local;
+    }
+
+    /** What heights are taken from, or null without a benchmark. */
+    static Stakes.@Nullable Levels levels(Plan plan) {
+        if (plan.benchmarks().isEmpty()) {
+            return null;
+        }
+        Benchmark first = plan.benchmarks().get(0);
+        return new Stakes.Levels(
+                first.name(), first.height(), plan.work().instrumentHeight());
+    }
+}

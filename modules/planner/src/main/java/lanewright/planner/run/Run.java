@@ -1,0 +1,343 @@
+package lanewright.planner.run;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import lanewright.drainage.WaterOptions;
+import lanewright.drainage.WaterReport;
+import lanewright.drainage.pond.ExistingPipe;
+import lanewright.earthwork.EarthOptions;
+import lanewright.earthwork.EarthworkReport;
+import lanewright.earthwork.Soil;
+import lanewright.ground.Ground;
+import lanewright.ground.GroundOptions;
+import lanewright.lane.line.Alignment;
+import lanewright.lane.line.DesignRefused;
+import lanewright.lane.line.IntersectionPoint;
+import lanewright.lane.line.Profile;
+import lanewright.lane.section.SectionSet;
+import lanewright.lane.section.Sections;
+import lanewright.lane.shape.LaneDesign;
+import lanewright.lane.surface.BuiltSurface;
+import lanewright.lane.surface.CompositeSurface;
+import lanewright.lane.surface.TrueSolid;
+import lanewright.lane.volume.LaneVolumes;
+import lanewright.measure.Assumption;
+import lanewright.measure.Finding;
+import lanewright.measure.Progress;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.planner.document.GradePart;
+import lanewright.planner.document.Plan;
+import lanewright.planner.document.PlanException;
+import lanewright.planner.document.PlanFile;
+import lanewright.planner.document.StonePart;
+import lanewright.planner.proposal.GradeProposal;
+import lanewright.planner.work.Cautions;
+import lanewright.planner.work.Hazard;
+import lanewright.planner.work.Hazards;
+import lanewright.planner.work.Stakes;
+import lanewright.planner.work.WorkFacts;
+import lanewright.planner.work.WorkOrder;
+import lanewright.stone.StoneReport;
+import lanewright.survey.Frame;
+import lanewright.survey.Survey;
+import lanewright.survey.SurveyException;
+import lanewright.survey.read.SurveyReader;
+import lanewright.survey.read.SurveyRequest;
+
+/**
+ * From a plan to its outcome, stage after stage. Each stage is a pure function of what goes into it,
+ * and its last result is kept as long as that is equal: run again after an edit, only what the edit
+ * touched is computed again, and the outcome is the same to the last bit as from a fresh start. Used
+ * by one thread at a time.
+ */
+public final class Run {
+
+    private final Path folder;
+    private final Kept<Frame> frame = new Kept<>();
+    private final Kept<Survey> survey = new Kept<>();
+    private final Kept<Ground> ground = new Kept<>();
+    private final Kept<Depths> depths = new Kept<>();
+    private final Kept<Alignment> alignment = new Kept<>();
+    private final Kept<GradeProposal> laying = new Kept<>();
+    private final Kept<LaneDesign> design = new Kept<>();
+    private final Kept<SectionSet> sections = new Kept<>();
+    private final Kept<LaneVolumes> volumes = new Kept<>();
+    private final Kept<BuiltSurface> built = new Kept<>();
+    private final Kept<TrueSolid> solid = new Kept<>();
+    private final Kept<CompositeSurface> composite = new Kept<>();
+    private final Kept<EarthworkReport> earth = new Kept<>();
+    private final Kept<WaterReport> water = new Kept<>();
+    private final Kept<StoneReport> stone = new Kept<>();
+
+    /**
+     * A way for plans whose survey files lie in a folder.
+     *
+     * @param folder folder of the plan
+     */
+    public Run(Path folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * What comes of a plan.
+     *
+     * @param file the plan as it was read
+     * @param progress told of the work, and asked whether to go on
+     * @throws SurveyException if the survey cannot be read
+     * @throws DesignRefused if the lane cannot be laid out as it is asked for
+     * @throws PlanException if the plan names something that is in no table
+     */
+    public Outcome outcome(PlanFile file, Progress progress)
+            throws SurveyException, DesignRefused, PlanException {
+        Plan plan = file.plan();
+        checkNames(plan);
+        Survey measured = survey(plan, progress.part(0, 0.25));
+        Ground land =
+                ground.of(
+                        List.of(measured),
+                        () -> Ground.of(measured, GroundOptions.USUAL, progress.part(0.25, 0.45)));
+        refuseEmpty(land);
+        var places = new Places(measured.frame(), measured.originX(), measured.originY());
+        Depths depth =
+                depths.of(
+                        List.of(plan.earth(), land),
+                        () -> Depths.of(plan.earth(), measured, land));
+        List<IntersectionPoint> corners = Designs.corners(plan.line(), places);
+        Alignment line = alignment.of(List.of(corners), () -> Alignment.of(corners));
+        progress.check();
+        GradeProposal laid = plan.grade().points().isEmpty() ? lay(plan, line, land, depth, progress) : null;
+        GradePart grade = laid == null ? plan.grade() : GradeLaying.written(plan, laid);
+        LaneDesign lane = design(plan, line, grade);
+        SectionSet cut = cut(sections, lane, land, depth, progress.part(0.45, 0.55));
+        LaneVolumes amounts = volumes.of(List.of(cut), () -> LaneVolumes.of(cut));
+        BuiltSurface surface =
+                built.of(
+                        List.of(lane, land),
+                        () -> BuiltSurface.of(lane, land, progress.part(0.55, 0.62)));
+        TrueSolid exact =
+                solid.of(
+                        List.of(surface, depth),
+                        () ->
+                                TrueSolid.of(
+                                        surface,
+                                        depth.topsoil(),
+                                        depth.bearing(),
+                                        progress.part(0.62, 0.7)));
+        CompositeSurface whole =
+                composite.of(
+                        List.of(surface),
+                        () -> CompositeSurface.of(surface, progress.part(0.7, 0.8)));
+        EarthOptions soils =
+                EarthOptions.USUAL.with(
+                        plan.earth().soil(), plan.earth().lift(), plan.stone().payload());
+        EarthworkReport dirt =
+                earth.of(
+                        List.of(cut, amounts, exact, soils),
+                        () -> EarthworkReport.of(cut, amounts, exact, soils));
+        List<ExistingPipe> pipes = LandInputs.pipes(plan.water(), places);
+        WaterOptions asked = LandInputs.water(plan);
+        WaterReport flows =
+                water.of(
+                        List.of(land, lane, cut, whole, pipes, asked),
+                        () ->
+                                WaterReport.of(
+                                        land,
+                                        lane,
+                                        cut.sections(),
+                                        whole.ground(),
+                                        pipes,
+                                        asked,
+                                        progress.part(0.8, 0.95)));
+        StoneReport rock =
+                stone.of(
+                        List.of(plan.stone(), lane, amounts),
+                        () -> Supplies.report(plan.stone(), lane, amounts));
+        List<Hazard> hazards = LandInputs.hazards(plan.hazards(), places);
+        Stakes stakes =
+                Stakes.of(cut, land, LandInputs.levels(plan), plan.work().stakesBeyond());
+        WorkFacts facts = Facts.of(plan, cut, amounts, dirt, flows, rock, hazards);
+        var order = WorkOrder.of(facts);
+        progress.check();
+
+        List<Finding> findings = new ArrayList<>();
+        findings.addAll(measured.findings());
+        findings.addAll(land.findings());
+        findings.addAll(depth.findings());
+        findings.addAll(depth.alongLane(line));
+        if (laid != null) {
+            findings.addAll(laid.collisions());
+            findings.add(LaidFinding.of(laid, lane));
+        }
+        findings.addAll(cut.findings());
+        findings.addAll(surface.findings());
+        findings.addAll(whole.findings());
+        findings.addAll(dirt.findings());
+        findings.addAll(flows.findings());
+        findings.addAll(rock.findings());
+        findings.addAll(stakes.findings());
+        findings.addAll(Hazards.of(cut, hazards, plan.stone().raisedBed()));
+        List<Finding> sorted = sorted(findings);
+
+        List<Assumption> assumptions = new ArrayList<>(file.assumed());
+        assumptions.addAll(measured.assumptions());
+        assumptions.addAll(dirt.assumptions());
+        assumptions.addAll(flows.assumptions());
+        assumptions.addAll(rock.assumptions());
+        progress.report(1, "done");
+        return new Outcome(
+                plan.with(grade),
+                laid,
+                measured,
+                land,
+                depth.topsoil(),
+                depth.bearing(),
+                lane,
+                cut,
+                amounts,
+                surface,
+                exact,
+                whole.ground(),
+                dirt,
+                flows,
+                rock,
+                hazards,
+                order,
+                Cautions.of(facts, Facts.dammed(flows)),
+                stakes,
+                Answers.headline(lane, amounts, flows, rock),
+                Answers.of(sorted, measured, land, lane, amounts, dirt, flows, rock, order, stakes),
+                sorted,
+                once(assumptions));
+    }
+
+    private Survey survey(Plan plan, Progress progress) throws SurveyException {
+        Frame map =
+                frame.of(
+                        List.of(plan.survey().frame()),
+                        () -> Places.frame(plan.survey().frame()));
+        SurveyRequest request = SurveyRequests.of(plan, folder, map);
+        List<Object> inputs = new ArrayList<>();
+        inputs.add(request);
+        inputs.addAll(SurveyRequests.Stamp.of(request));
+        return survey.of(inputs, () -> SurveyReader.read(request, progress));
+    }
+
+    private static void refuseEmpty(Ground land) throws SurveyException {
+        if (land.triangleCount() == 0) {
+            throw new SurveyException(
+                    null,
+                    0,
+                    "the survey makes no ground: its points lie on one line or there are too few",
+                    "Shoot points over the whole width that the lane and its slopes will take.");
+        }
+    }
+
+    private LaneDesign design(Plan plan, Alignment line, GradePart grade) throws DesignRefused {
+        return design.of(
+                Arrays.asList(
+                        line,
+                        grade.points(),
+                        plan.shapes(),
+                        plan.along(),
+                        plan.ditchBottoms(),
+                        plan.work(),
+                        plan.ends()),
+                () -> {
+                    Profile profile = Designs.profile(grade.points(), line.length());
+                    return Designs.design(plan, line, profile);
+                });
+    }
+
+    private static SectionSet cut(
+            Kept<SectionSet> kept, LaneDesign lane, Ground land, Depths depth, Progress progress) {
+        return kept.of(
+                List.of(lane, land, depth),
+                () -> Sections.of(lane, land, depth.topsoil(), depth.bearing(), progress));
+    }
+
+    /** Lays a grade, and says what it moves beside a straight one. */
+    private GradeProposal lay(
+            Plan plan, Alignment line, Ground land, Depths depth, Progress progress)
+            throws DesignRefused {
+        return laying.of(
+                List.of(
+                        plan.grade(),
+                        plan.ends(),
+                        line,
+                        land,
+                        depth,
+                        plan.shapes(),
+                        plan.along(),
+                        plan.work()),
+                () -> {
+                    GradeProposal laid =
+                            GradeLaying.lay(
+                                    plan,
+                                    line,
+                                    land,
+                                    depth.topsoil(),
+                                    Designs.typical(plan, line.length()));
+                    if (laid.points().size() < 3) {
+                        return laid;
+                    }
+                    GradePart.Point first = new GradePart.Point(0, laid.points().get(0).height(), 0);
+                    double end = laid.points().get(laid.points().size() - 1).height();
+                    var last = new GradePart.Point(Double.POSITIVE_INFINITY, end, 0);
+                    LaneDesign straight =
+                            design(
+                                    plan,
+                                    line,
+                                    plan.grade().laid(List.of(first, last), List.of()));
+                    double plain = moved(straight, land, depth, progress);
+                    LaneDesign ours = design(plan, line, GradeLaying.written(plan, laid));
+                    return laid.because(
+                            Saying.of(
+                                    "Digs and fills {} in all; one straight grade from end to end"
+                                            + " would move {}.",
+                                    Quantity.volume(moved(ours, land, depth, progress)),
+                                    Quantity.volume(plain)));
+                });
+    }
+
+    /** Cut and fill together, m³. */
+    private static double moved(LaneDesign lane, Ground land, Depths depth, Progress progress) {
+        progress.check();
+        SectionSet set =
+                Sections.of(lane, land, depth.topsoil(), depth.bearing(), Progress.NONE);
+        LaneVolumes amounts = LaneVolumes.of(set);
+        return amounts.cut().corrected() + amounts.earthFill();
+    }
+
+    private static void checkNames(Plan plan) throws PlanException {
+        Supplies.known(plan.earth().soil(), Soil.names(), "earth.soil");
+        for (StonePart.Material material : plan.stone().materials()) {
+            Supplies.of(plan.stone(), material);
+        }
+    }
+
+    /** Worst first, then by question, then by station; what is equal stays in the order found. */
+    private static List<Finding> sorted(List<Finding> findings) {
+        List<Finding> sorted = new ArrayList<>(new LinkedHashSet<>(findings));
+        sorted.sort(
+                Comparator.comparing(Finding::level)
+                        .thenComparing(Finding::topic)
+                        .thenComparingDouble(Run::station));
+        return sorted;
+    }
+
+    private static double station(Finding finding) {
+        Double from = finding.where().from();
+        return from == null ? Double.POSITIVE_INFINITY : from;
+    }
+
+    private static List<Assumption> once(List<Assumption> assumptions) {
+        Set<Assumption> once = new LinkedHashSet<>(assumptions);
+        return new ArrayList<>(once);
+    }
+}

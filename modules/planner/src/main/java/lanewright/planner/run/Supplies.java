@@ -1,0 +1,158 @@
+package lanewright.planner.run;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import lanewright.lane.shape.LaneDesign;
+import lanewright.lane.shape.Layer;
+import lanewright.lane.shape.Stretch;
+import lanewright.lane.shape.TypicalSection;
+import lanewright.lane.volume.LaneVolumes;
+import lanewright.lane.volume.Running;
+import lanewright.measure.Assumption;
+import lanewright.measure.Kind;
+import lanewright.measure.Nearest;
+import lanewright.measure.Price;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.planner.document.PlanException;
+import lanewright.planner.document.StonePart;
+import lanewright.planner.document.Trouble;
+import lanewright.stone.LayerStone;
+import lanewright.stone.Spread;
+import lanewright.stone.StoneReport;
+import lanewright.stone.StoneTables;
+import lanewright.stone.Supply;
+import org.jspecify.annotations.Nullable;
+
+/** Turns what a plan says of its stone into supplies, and volumes into tons and loads. */
+public final class Supplies {
+
+    private static final String PLAN = "plan.json";
+
+    private Supplies() {}
+
+    /**
+     * What the owner says of one layer's stone.
+     *
+     * @throws PlanException if a name is in no table
+     */
+    public static Supply of(StonePart stone, StonePart.Material material) throws PlanException {
+        StoneTables.Figure density = density(material);
+        known(material.loose(), StoneTables.spread(), "stone.materials.loose");
+        StoneTables.Figure loose = StoneTables.loose(material.role(), material.loose());
+        String gradation = material.gradation();
+        return new Supply(
+                material.role(),
+                density.value(),
+                density.from(),
+                loose.value(),
+                loose.from(),
+                stone.loss(),
+                stone.payload(),
+                price(material.price(), stone.payload()),
+                material.inHand(),
+                gradation);
+    }
+
+    private static StoneTables.Figure density(StonePart.Material material) throws PlanException {
+        if (Double.isNaN(material.density())) {
+            known(material.kind(), StoneTables.weighed(), "stone.materials.kind");
+            return StoneTables.density(material.role(), material.kind());
+        }
+        return StoneTables.yours(
+                "in-place density of " + material.role() + " stone",
+                material.density(),
+                Saying.of("{}", Quantity.density(material.density())));
+    }
+
+    /** Refuses a name that is not in its table. */
+    static void known(String name, List<String> names, String field)
+            throws PlanException {
+        if (!names.contains(name)) {
+            throw new PlanException(
+                    PLAN,
+                    new Trouble(
+                            0,
+                            0,
+                            field,
+                            "\"" + name + "\" is not in the table",
+                            Nearest.to(name, names)
+                                            .map(near -> "Did you mean \"" + near + "\"? ")
+                                            .orElse("")
+                                    + "There are: "
+                                    + String.join("; ", names)
+                                    + "."));
+        }
+    }
+
+    /** Money for one kilogram; NaN without a price. */
+    private static double price(@Nullable Price price, double payload) {
+        if (price == null) {
+            return Double.NaN;
+        }
+        return price.kind() == Kind.COUNT ? price.amount() / payload : price.of(1);
+    }
+
+    /**
+     * The stone of a lane.
+     *
+     * @throws PlanException if a name is in no table
+     */
+    static StoneReport report(StonePart stone, LaneDesign design, LaneVolumes volumes)
+            throws PlanException {
+        List<LayerStone> layers = new ArrayList<>();
+        for (Running running : volumes.stone()) {
+            StonePart.Material material = material(stone, running.name());
+            layers.add(
+                    LayerStone.of(
+                            of(stone, material),
+                            thickness(design, running.name()),
+                            spread(running)));
+        }
+        Collections.reverse(layers); // laid from the bottom up
+        return StoneReport.of(layers);
+    }
+
+    private static StonePart.Material material(StonePart stone, String role) {
+        for (StonePart.Material material : stone.materials()) {
+            if (material.role().equals(role)) {
+                return material;
+            }
+        }
+        throw new IllegalArgumentException("nothing is said of the stone " + role);
+    }
+
+    /** The greatest thickness at which a role is laid anywhere, m. */
+    private static double thickness(LaneDesign design, String role) {
+        double thickest = 0;
+        for (Stretch<TypicalSection> stretch : design.typical()) {
+            for (Layer layer : stretch.value().layers()) {
+                if (layer.role().equals(role)) {
+                    thickest = Math.max(thickest, layer.thickness());
+                }
+            }
+        }
+        return thickest;
+    }
+
+    private static Spread spread(Running running) {
+        List<Spread.Span> spans = new ArrayList<>();
+        for (int i = 1; i < running.size(); i++) {
+            double from = running.station(i - 1);
+            double to = running.station(i);
+            if (to > from) {
+                spans.add(
+                        new Spread.Span(
+                                from,
+                                to,
+                                running.area(i - 1),
+                                running.area(i),
+                                Math.max(
+                                        0,
+                                        running.correctedTo(i) - running.correctedTo(i - 1))));
+            }
+        }
+        return new Spread(spans);
+    }
+}
