@@ -8,7 +8,6 @@ import lanewright.drainage.along.EdgeHeights.EdgeHeight;
 import lanewright.drainage.along.Sags.Sag;
 import lanewright.drainage.flow.FlowPath;
 import lanewright.drainage.pond.ExistingPipe;
-import lanewright.drainage.pond.Mesh;
 import lanewright.drainage.pond.PlacedPipe;
 import lanewright.ground.Ground;
 import lanewright.lane.line.TurningPoint;
@@ -104,18 +103,6 @@ public record WaterReport(
             List<ExistingPipe> pipes,
             WaterOptions options,
             Progress progress) {
-        return over(ground, design, sections, new GroundMesh(finished), pipes, options, progress);
-    }
-
-    /** The same with the finished land given as any triangles. */
-    static WaterReport over(
-            Ground ground,
-            LaneDesign design,
-            List<Section> sections,
-            Mesh finished,
-            List<ExistingPipe> pipes,
-            WaterOptions options,
-            Progress progress) {
         var lane =
                 new Lane(
                         new OnAlignment(design.alignment()),
@@ -131,7 +118,7 @@ public record WaterReport(
         return new Water(
                         lane,
                         new GroundMesh(ground),
-                        finished,
+                        new GroundMesh(finished),
                         ground::heightAt,
                         pipes,
                         options,

@@ -9,17 +9,15 @@ import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Sags;
-import lanewright.drainage.pond.ArrayMesh;
-import lanewright.drainage.pond.Mesh;
+import lanewright.drainage.pond.LowSpot;
+import lanewright.drainage.pond.LowSpots;
 import lanewright.ground.Ground;
 import lanewright.ground.GroundOptions;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.DesignRefused;
 import lanewright.lane.line.IntersectionPoint;
-import lanewright.lane.line.Place;
 import lanewright.lane.line.Profile;
 import lanewright.lane.line.VerticalPoint;
-import lanewright.lane.section.Section;
 import lanewright.lane.section.SectionSet;
 import lanewright.lane.section.Sections;
 import lanewright.lane.shape.Bed;
@@ -30,11 +28,15 @@ import lanewright.lane.shape.LaneDesign;
 import lanewright.lane.shape.Layer;
 import lanewright.lane.shape.SideShape;
 import lanewright.lane.shape.TypicalSection;
+import lanewright.lane.surface.BuiltSurface;
+import lanewright.lane.surface.CompositeSurface;
 import lanewright.measure.Finding;
 import lanewright.measure.Progress;
 import lanewright.survey.Survey;
 import lanewright.survey.SurveyBuilder;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The report from real ground, a real design and real sections. */
 class WaterReportTest {
@@ -55,17 +57,20 @@ class WaterReportTest {
                         new VerticalPoint(LENGTH, 106, 0));
         SectionSet sections = sections(ground, design);
         WaterReport report =
-                WaterReport.over(
+                WaterReport.of(
                         ground,
                         design,
                         sections.sections(),
-                        finished(ground, design, sections),
+                        finished(ground, design),
                         List.of(),
                         WaterOptions.USUAL,
                         Progress.NONE);
         List<Pool> held =
                 report.made().stream()
-                        .filter(pool -> pool.spot().y() < 0 && pool.spot().depth() > 0.3)
+                        .filter(
+                                pool ->
+                                        pool.beside() != null
+                                                && pool.beside().zone() == Pool.Zone.GROUND)
                         .toList();
         assertEquals(1, held.size(), report.made().toString());
         Pool.Beside beside = held.get(0).beside();
@@ -90,11 +95,11 @@ class WaterReportTest {
                         new VerticalPoint(LENGTH, 104.6, 0));
         SectionSet sections = sections(ground, design);
         WaterReport report =
-                WaterReport.over(
+                WaterReport.of(
                         ground,
                         design,
                         sections.sections(),
-                        finished(ground, design, sections),
+                        finished(ground, design),
                         List.of(),
                         WaterOptions.USUAL,
                         Progress.NONE);
@@ -119,6 +124,41 @@ class WaterReportTest {
         assertEquals(0.04, report.crossSlopes().get(5).left(), 1e-9);
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 10, 37, 45})
+    void ditchesThatFallSteadilyHoldNoWaterAtAnyAngle(double degrees) throws DesignRefused {
+        double cos = StrictMath.cos(StrictMath.toRadians(degrees));
+        double sin = StrictMath.sin(StrictMath.toRadians(degrees));
+        SurveyBuilder survey = Survey.builder();
+        for (int j = -10; j <= 10; j++) {
+            for (int i = -4; i <= 44; i++) {
+                double s = 3 * i + 0.4 * StrictMath.sin(5.0 * i + 3 * j);
+                double t = 3 * j + 0.4 * StrictMath.cos(3.0 * i + 7 * j);
+                survey.point(s * cos - t * sin, s * sin + t * cos, 100 - 0.008 * s);
+            }
+        }
+        survey.origin(0, 0);
+        Ground ground = Ground.of(survey.build(), GroundOptions.USUAL, Progress.NONE);
+        LaneDesign design =
+                design(
+                        new IntersectionPoint(120 * cos, 120 * sin, 0),
+                        new VerticalPoint(0, 99.9, 0),
+                        new VerticalPoint(120, 99.9 - 0.008 * 120, 0));
+        LowSpots found =
+                LowSpots.of(
+                        new GroundMesh(finished(ground, design)),
+                        List.of(),
+                        new LowSpots.Threshold(0, 0),
+                        Progress.NONE);
+        // Only at the lane's lower end, where both ditches end against the ground and the water in
+        // them joins across the lane.
+        assertEquals(1, found.listed().size());
+        assertEquals(0, found.small());
+        LowSpot spot = found.listed().get(0);
+        assertEquals(120, spot.x() * cos + spot.y() * sin, 0.01);
+        assertEquals(2, spot.parts().size());
+    }
+
     private static Ground ground() {
         SurveyBuilder survey = Survey.builder();
         for (int j = -12; j <= 12; j++) {
@@ -134,12 +174,14 @@ class WaterReportTest {
     }
 
     private static LaneDesign design(VerticalPoint... grade) throws DesignRefused {
+        return design(new IntersectionPoint(LENGTH, 0, 0), grade);
+    }
+
+    private static LaneDesign design(IntersectionPoint end, VerticalPoint... grade)
+            throws DesignRefused {
         var side = new SideShape(0.5, 2, new Ditch(DitchRule.WHERE_BELOW_GROUND, 0.4, 0), 2, 2);
         return LaneDesign.on(
-                        Alignment.of(
-                                List.of(
-                                        new IntersectionPoint(0, 0, 0),
-                                        new IntersectionPoint(LENGTH, 0, 0))),
+                        Alignment.of(List.of(new IntersectionPoint(0, 0, 0), end)),
                         Profile.of(List.of(grade)))
                 .typical(
                         new TypicalSection(
@@ -163,26 +205,10 @@ class WaterReportTest {
         return Sections.of(design, ground, ground.constant(0), null, Progress.NONE);
     }
 
-    /** The land with the lane in it, read every half metre from the nearest section. */
-    private static Mesh finished(Ground ground, LaneDesign design, SectionSet sections) {
-        return ArrayMesh.sheet(
-                -15,
-                -34,
-                340,
-                136,
-                0.5,
-                (x, y) -> {
-                    double outside = ground.heightAt(x, y);
-                    Place place = design.alignment().place(x, y);
-                    if (place == null) {
-                        return outside;
-                    }
-                    Section section = sections.nearest(place.station());
-                    double there = section.finished().at(place.offset());
-                    // The sections stand up to 2.5 m away: carried along the lane's own grade.
-                    double along =
-                            design.profile().height(place.station()) - section.profileHeight();
-                    return Double.isNaN(there) ? outside : there + along;
-                });
+    private static Ground finished(Ground ground, LaneDesign design) {
+        BuiltSurface built = BuiltSurface.of(design, ground, Progress.NONE);
+        CompositeSurface composite = CompositeSurface.of(built, Progress.NONE);
+        assertEquals(List.of(), composite.findings());
+        return composite.ground();
     }
 }
