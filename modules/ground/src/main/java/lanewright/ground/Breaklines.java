@@ -1,373 +1,369 @@
 package lanewright.ground;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
-import java.util.LinkedHashSet;
+import java.util.Deque;
 import java.util.List;
-import java.util.Set;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.Where;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.strtree.STRtree;
 
 /**
- * Makes breaklines fit for triangulating: a shot nearly on a line becomes part of it, and where two
- * lines cross both get a vertex. Without this a shot two micrometres off a line bends it, and of
- * two lines that cross one is lost.
+ * Makes lines into sides of triangles, and mends the triangles round them (S. W. Sloan, A fast
+ * algorithm for generating constrained Delaunay triangulations, Computers and Structures 47, 1993):
+ * afterwards no vertex that can be seen from a triangle lies inside its circle.
+ *
+ * <p>A shot within the tolerance of a line, between its ends, becomes part of it: without that a
+ * shot two micrometres off leaves a triangle two micrometres high. Where two lines cross both get a
+ * vertex; the height there is halfway between theirs, and a step of over {@value #CROSSING_STEP} m
+ * is a finding.
  */
 final class Breaklines {
 
-    /**
-     * Heights of two lines at their crossing may differ by this before it is said, m. Our choice: 2
-     * in.
-     */
+    /** Two lines may differ by this in height where they cross before it is said, m. Our choice. */
     static final double CROSSING_STEP = 0.05;
 
-    /** Cutting makes new neighbours; this many rounds settle any real survey. */
-    private static final int ROUNDS = 12;
+    /** Crossings told one by one; the rest are counted. */
+    private static final int TOLD = 20;
 
-    private final Points points;
+    private final Net net;
+    private final Delaunay delaunay;
+    private final PointGrid grid;
     private final double tolerance;
     private final List<Finding> findings;
-    private Set<Long> segments = new LinkedHashSet<>();
+    private int untold;
+    private int lost;
 
-    Breaklines(Points points, double tolerance, List<Finding> findings) {
-        this.points = points;
+    /**
+     * A straight piece of a line between two of its vertices.
+     *
+     * @param drapes true if the piece takes the height of what it crosses instead of having its own
+     */
+    private record Piece(int from, int to, boolean drapes) {}
+
+    Breaklines(Net net, double tolerance, List<Finding> findings) {
+        this.net = net;
+        this.delaunay = new Delaunay(net);
         this.tolerance = tolerance;
         this.findings = findings;
+        this.grid = new PointGrid(net.x, net.y, net.vertices);
+        net.indexVertices();
     }
 
-    /** Adds a chain of point numbers. */
-    void add(int[] chain) {
+    /** Lays a chain of vertices, straight between each two. */
+    void lay(int[] chain) {
         for (int i = 1; i < chain.length; i++) {
-            put(segments, chain[i - 1], chain[i]);
-        }
-    }
-
-    /** Pairs of point numbers, none crossing and none passing a point within the tolerance. */
-    int[] settle() {
-        boolean changed = !segments.isEmpty();
-        for (int round = 0; changed && round < ROUNDS; round++) {
-            points.index();
-            boolean moved = throughNearPoints();
-            changed = atCrossings() || moved;
-        }
-        int[] pairs = new int[2 * segments.size()];
-        int at = 0;
-        for (long segment : segments) {
-            pairs[at++] = low(segment);
-            pairs[at++] = high(segment);
-        }
-        return pairs;
-    }
-
-    private boolean throughNearPoints() {
-        Set<Long> cut = new LinkedHashSet<>();
-        for (long segment : segments) {
-            int a = low(segment);
-            int b = high(segment);
-            List<double[]> on = points.near(a, b, tolerance);
-            on.sort((p, q) -> Double.compare(p[0], q[0]));
-            int from = a;
-            for (double[] point : on) {
-                put(cut, from, (int) point[1]);
-                from = (int) point[1];
+            if (chain[i] != chain[i - 1]) {
+                lay(new Piece(chain[i - 1], chain[i], false));
             }
-            put(cut, from, b);
         }
-        boolean changed = !cut.equals(segments);
-        segments = cut;
-        return changed;
     }
 
-    private boolean atCrossings() {
-        long[] all = segments.stream().mapToLong(Long::longValue).toArray();
-        STRtree tree = new STRtree();
-        for (int i = 0; i < all.length; i++) {
-            tree.insert(envelope(all[i]), i);
+    /** Lays a straight piece that takes the height of the lines that it crosses. */
+    void drape(int from, int to) {
+        lay(new Piece(from, to, true));
+    }
+
+    private void lay(Piece piece) {
+        double[] x = net.x;
+        double[] y = net.y;
+        int from = piece.from;
+        int to = piece.to;
+        int[] on = grid.near(from, x[from], y[from], to, x[to], y[to], tolerance);
+        if (on.length == 0) {
+            run(piece);
+            return;
         }
-        List<List<double[]>> cuts = new ArrayList<>(Collections.nCopies(all.length, null));
-        boolean changed = false;
-        for (int i = 0; i < all.length; i++) {
-            @SuppressWarnings("unchecked") // the tree holds what was put in above
-            List<Integer> near = tree.query(envelope(all[i]));
-            Collections.sort(near);
-            for (int j : near) {
-                if (j > i && cross(all[i], all[j])) {
-                    int vertex = crossing(all[i], all[j]);
-                    note(cuts, i, all[i], vertex);
-                    note(cuts, j, all[j], vertex);
-                    changed = true;
+        int at = from;
+        for (int point : on) {
+            lay(new Piece(at, point, piece.drapes));
+            at = point;
+        }
+        lay(new Piece(at, to, piece.drapes));
+    }
+
+    /**
+     * A vertex at a place on the surface: one within the tolerance, a new one on a line within the
+     * tolerance, or a new one. A place outside the hull by a last digit becomes part of it.
+     */
+    int vertexAt(double px, double py, double height) {
+        int t = net.find(px, py);
+        for (int s = 3 * t; s < 3 * t + 3; s++) {
+            if (net.corner[s] >= 0 && isNear(net.corner[s], px, py)) {
+                return net.corner[s];
+            }
+        }
+        for (int s = 3 * t; s < 3 * t + 3; s++) {
+            if (net.isLine(s)) {
+                int a = net.start(s);
+                int b = net.end(s);
+                double dx = net.x[b] - net.x[a];
+                double dy = net.y[b] - net.y[a];
+                double squared = dx * dx + dy * dy;
+                double part = ((px - net.x[a]) * dx + (py - net.y[a]) * dy) / squared;
+                double x = net.x[a] + part * dx;
+                double y = net.y[a] + part * dy;
+                double off = (px - x) * (px - x) + (py - y) * (py - y);
+                if (part > 0 && part < 1 && off <= tolerance * tolerance && isSound(s, x, y)) {
+                    int v = net.vertex(x, y, net.z[a] + part * (net.z[b] - net.z[a]));
+                    delaunay.splitSide(s, v);
+                    return v;
                 }
             }
         }
-        if (changed) {
-            segments = split(all, cuts);
-        }
-        return changed;
+        int v = net.vertex(px, py, height);
+        delaunay.insert(v);
+        return v;
     }
 
-    private void note(List<List<double[]>> cuts, int i, long segment, int vertex) {
-        List<double[]> list = cuts.get(i);
-        if (list == null) {
-            list = new ArrayList<>();
-            cuts.set(i, list);
-        }
-        double dx = points.x(vertex) - points.x(low(segment));
-        double dy = points.y(vertex) - points.y(low(segment));
-        list.add(new double[] {dx * dx + dy * dy, vertex});
+    /** True if a place may become a vertex on a side within the hull: four sound triangles. */
+    private boolean isSound(int side, double px, double py) {
+        int near = net.corner[side];
+        int far = net.corner[net.twin[side]];
+        int a = net.start(side);
+        int b = net.end(side);
+        return near >= 0
+                && far >= 0
+                && net.side(a, near, px, py) < 0
+                && net.side(near, b, px, py) < 0
+                && net.side(b, far, px, py) < 0
+                && net.side(far, a, px, py) < 0;
     }
 
-    private static Set<Long> split(long[] all, List<List<double[]>> cuts) {
-        Set<Long> made = new LinkedHashSet<>();
-        for (int i = 0; i < all.length; i++) {
-            int from = low(all[i]);
-            List<double[]> list = cuts.get(i);
-            if (list != null) {
-                list.sort((p, q) -> Double.compare(p[0], q[0]));
-                for (double[] cut : list) {
-                    put(made, from, (int) cut[1]);
-                    from = (int) cut[1];
-                }
-            }
-            put(made, from, high(all[i]));
-        }
-        return made;
-    }
-
-    private boolean cross(long one, long other) {
-        int a = low(one);
-        int b = high(one);
-        int c = low(other);
-        int d = high(other);
-        if (a == c || a == d || b == c || b == d) {
-            return false;
-        }
-        return points.side(a, b, c) * Math.signum(points.side(a, b, d)) < 0
-                && points.side(c, d, a) * Math.signum(points.side(c, d, b)) < 0;
-    }
-
-    private int crossing(long one, long other) {
-        int a = low(one);
-        int b = high(one);
-        int c = low(other);
-        int d = high(other);
-        double sideC = points.side(a, b, c);
-        double sideD = points.side(a, b, d);
-        double part = sideC / (sideC - sideD);
-        double sideA = points.side(c, d, a);
-        double sideB = points.side(c, d, b);
-        double partOne = sideA / (sideA - sideB);
-        double x = points.x(c) + part * (points.x(d) - points.x(c));
-        double y = points.y(c) + part * (points.y(d) - points.y(c));
-        double height = points.z(c) + part * (points.z(d) - points.z(c));
-        double heightOne = points.z(a) + partOne * (points.z(b) - points.z(a));
-        double step = Math.abs(height - heightOne);
-        if (step > CROSSING_STEP) {
+    /** Says what has been counted. */
+    void tell() {
+        if (untold > 0) {
             findings.add(
-                    new Finding(
-                            "breaklines-cross",
+                    Finding.of(
+                            "breaklines-cross-more",
                             Level.LOOK,
                             Topic.GROUND,
-                            Where.map(x, y),
+                            Where.ANYWHERE,
                             Saying.of(
-                                    "Two breaklines cross here at heights {} apart; halfway between is used",
-                                    Quantity.height(step)),
-                            Quantity.height(step),
-                            Quantity.height(CROSSING_STEP),
-                            "rule of this program",
-                            Saying.plain(
-                                    "Check both lines; shoot the crossing, or end one line before it")));
+                                    "{} more crossings of breaklines lie over {} apart in height",
+                                    Quantity.count(untold),
+                                    Quantity.height(CROSSING_STEP)),
+                            Saying.plain("Check which lines are right")));
         }
-        return points.addOrFind(x, y, (height + heightOne) / 2, tolerance);
-    }
-
-    private Envelope envelope(long segment) {
-        return new Envelope(
-                points.x(low(segment)), points.x(high(segment)),
-                points.y(low(segment)), points.y(high(segment)));
-    }
-
-    private static void put(Set<Long> segments, int a, int b) {
-        if (a != b) {
-            segments.add(((long) Math.min(a, b) << 32) | Math.max(a, b));
+        if (lost > 0) {
+            findings.add(
+                    Finding.of(
+                            "breakline-lost",
+                            Level.LOOK,
+                            Topic.GROUND,
+                            Where.ANYWHERE,
+                            Saying.of(
+                                    "{} pieces of breaklines could not be kept as edges",
+                                    Quantity.count(lost)),
+                            Saying.plain("Look for breaklines that run over each other")));
         }
     }
 
-    private static int low(long segment) {
-        return (int) (segment >> 32);
-    }
-
-    private static int high(long segment) {
-        return (int) segment;
-    }
-
-    /** Points of a survey while breaklines are being settled: they may grow in number. */
-    static final class Points {
-        private double[] x;
-        private double[] y;
-        private double[] z;
-        private int count;
-        private int[] head = new int[0];
-        private int[] next = new int[0];
-        private double left;
-        private double bottom;
-        private double cell;
-        private int columns;
-        private int rows;
-
-        Points(double[] x, double[] y, double[] z) {
-            this.x = x;
-            this.y = y;
-            this.z = z;
-            this.count = x.length;
-        }
-
-        double x(int i) {
-            return x[i];
-        }
-
-        double y(int i) {
-            return y[i];
-        }
-
-        double z(int i) {
-            return z[i];
-        }
-
-        double[] xs() {
-            return Arrays.copyOf(x, count);
-        }
-
-        double[] ys() {
-            return Arrays.copyOf(y, count);
-        }
-
-        double[] zs() {
-            return Arrays.copyOf(z, count);
-        }
-
-        int size() {
-            return count;
-        }
-
-        double side(int a, int b, int v) {
-            return Side.of(x[a], y[a], x[b], y[b], x[v], y[v]);
-        }
-
-        int add(double px, double py, double pz) {
-            if (count == x.length) {
-                x = Arrays.copyOf(x, count + count / 8 + 64);
-                y = Arrays.copyOf(y, x.length);
-                z = Arrays.copyOf(z, x.length);
+    /** Makes a straight piece into a chain of sides. */
+    private void run(Piece piece) {
+        int at = piece.from;
+        int to = piece.to;
+        int most = 4 * net.vertices;
+        while (at != to) {
+            if (most-- == 0) {
+                lost++;
+                return;
             }
-            x[count] = px;
-            y[count] = py;
-            z[count] = pz;
-            return count++;
+            at = advance(at, to, piece);
+            if (at < 0) {
+                lost++;
+                return;
+            }
         }
+    }
 
-        /**
-         * The point already there within the tolerance, or a new one. Points added since indexing
-         * are looked at too.
-         */
-        int addOrFind(double px, double py, double pz, double tolerance) {
-            int column = column(px);
-            int row = row(py);
-            for (int r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + 1); r++) {
-                for (int c = Math.max(0, column - 1); c <= Math.min(columns - 1, column + 1); c++) {
-                    for (int i = head[r * columns + c]; i >= 0; i = next[i]) {
-                        if (near(i, px, py, tolerance)) {
-                            return i;
-                        }
-                    }
+    /** Goes from a vertex towards the end; returns the next vertex of the line, -1 if stuck. */
+    private int advance(int at, int to, Piece piece) {
+        int begin = net.at(at);
+        int t = begin;
+        do {
+            int k = net.cornerOf(t, at);
+            int right = net.corner[3 * t + Mesh.next(k)];
+            int left = net.corner[3 * t + Mesh.last(k)];
+            if (right == to) {
+                net.setLine(3 * t + Mesh.last(k), true);
+                return to;
+            }
+            if (right >= 0) {
+                double side = net.side(at, to, right);
+                if (side == 0 && isAhead(at, to, right)) {
+                    net.setLine(3 * t + Mesh.last(k), true);
+                    return right;
+                }
+                if (side < 0 && left >= 0 && left != to && net.side(at, to, left) > 0) {
+                    return through(3 * t + k, at, to, piece);
                 }
             }
-            for (int i = next.length; i < count; i++) {
-                if (near(i, px, py, tolerance)) {
-                    return i;
+            t = net.turn(t, at);
+        } while (t != begin);
+        return Mesh.NONE;
+    }
+
+    private boolean isAhead(int at, int to, int v) {
+        double dx = net.x[to] - net.x[at];
+        double dy = net.y[to] - net.y[at];
+        return (net.x[v] - net.x[at]) * dx + (net.y[v] - net.y[at]) * dy > 0;
+    }
+
+    /** Crosses sides up to the next vertex on the line, or to a line in the way. */
+    private int through(int firstSide, int at, int to, Piece piece) {
+        Deque<int[]> crossed = new ArrayDeque<>();
+        int side = firstSide;
+        while (true) {
+            if (net.isLine(side)) {
+                return meet(side, at, to, piece);
+            }
+            int right = net.start(side);
+            int left = net.end(side);
+            crossed.add(new int[] {right, left});
+            int other = net.twin[side];
+            int ahead = net.corner[other];
+            if (ahead < 0) {
+                return Mesh.NONE;
+            }
+            double where = ahead == to ? 0 : net.side(at, to, ahead);
+            if (where == 0) {
+                clear(crossed, at, ahead);
+                net.setLine(net.sideBetween(at, ahead), true);
+                return ahead;
+            }
+            // The other triangle runs ahead, left, right.
+            int u = other / 3;
+            int far = other % 3;
+            side = 3 * u + (where > 0 ? Mesh.next(far) : Mesh.last(far));
+        }
+    }
+
+    /** Flips the crossed sides away, so that a side from one vertex to the other is there. */
+    private void clear(Deque<int[]> crossed, int at, int to) {
+        List<int[]> made = new ArrayList<>();
+        while (!crossed.isEmpty()) {
+            int[] ends = crossed.remove();
+            int side = net.sideBetween(ends[0], ends[1]);
+            int p = net.corner[side];
+            int q = net.corner[net.twin[side]];
+            int a = net.start(side);
+            int b = net.end(side);
+            if (net.side(p, q, a) >= 0 || net.side(p, q, b) <= 0) {
+                crossed.add(ends);
+                continue;
+            }
+            net.flip(side);
+            boolean across =
+                    p != at
+                            && p != to
+                            && q != at
+                            && q != to
+                            && net.side(at, to, p) > 0 != net.side(at, to, q) > 0;
+            (across ? crossed : made).add(new int[] {p, q});
+        }
+        mend(made, at, to);
+    }
+
+    private void mend(List<int[]> made, int at, int to) {
+        boolean flipped = true;
+        while (flipped) {
+            flipped = false;
+            for (int[] ends : made) {
+                int side = net.sideBetween(ends[0], ends[1]);
+                int p = net.corner[side];
+                int q = net.corner[net.twin[side]];
+                boolean isLine =
+                        (ends[0] == at && ends[1] == to) || (ends[0] == to && ends[1] == at);
+                if (!isLine && q >= 0 && delaunay.isInside(p, net.twin[side])) {
+                    net.flip(side);
+                    ends[0] = p;
+                    ends[1] = q;
+                    flipped = true;
                 }
             }
-            return add(px, py, pz);
         }
+    }
 
-        private boolean near(int i, double px, double py, double tolerance) {
-            double dx = x[i] - px;
-            double dy = y[i] - py;
-            return dx * dx + dy * dy <= tolerance * tolerance;
+    /** Another line lies in the way: both get a vertex where they cross. */
+    private int meet(int side, int at, int to, Piece piece) {
+        int c = net.start(side);
+        int d = net.end(side);
+        double sideC = net.side(at, to, c);
+        double sideD = net.side(at, to, d);
+        double part = sideC / (sideC - sideD);
+        double px = net.x[c] + part * (net.x[d] - net.x[c]);
+        double py = net.y[c] + part * (net.y[d] - net.y[c]);
+        if (isNear(c, px, py) || isNear(d, px, py)) {
+            int via = isNear(c, px, py) ? c : d;
+            run(new Piece(at, via, piece.drapes));
+            return via;
         }
+        if (isNear(at, px, py) || isNear(to, px, py)) {
+            int via = isNear(at, px, py) ? at : to;
+            net.setLine(side, false);
+            run(new Piece(c, via, true));
+            run(new Piece(via, d, true));
+            return at;
+        }
+        return cross(side, at, px, py, part, piece);
+    }
 
-        void index() {
-            double right = Double.NEGATIVE_INFINITY;
-            double top = Double.NEGATIVE_INFINITY;
-            left = Double.POSITIVE_INFINITY;
-            bottom = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < count; i++) {
-                left = Math.min(left, x[i]);
-                right = Math.max(right, x[i]);
-                bottom = Math.min(bottom, y[i]);
-                top = Math.max(top, y[i]);
-            }
-            double wide = Math.max(right - left, 1e-3);
-            double high = Math.max(top - bottom, 1e-3);
-            cell = Math.max(Math.sqrt(wide * high / count), Math.max(wide, high) / 4000);
-            columns = (int) (wide / cell) + 1;
-            rows = (int) (high / cell) + 1;
-            head = new int[columns * rows];
-            next = new int[count];
-            Arrays.fill(head, -1);
-            for (int i = count - 1; i >= 0; i--) {
-                int at = row(y[i]) * columns + column(x[i]);
-                next[i] = head[at];
-                head[at] = i;
-            }
+    private int cross(int side, int at, double px, double py, double part, Piece piece) {
+        int c = net.start(side);
+        int d = net.end(side);
+        double heightThere = net.z[c] + part * (net.z[d] - net.z[c]);
+        double dx = net.x[piece.to] - net.x[piece.from];
+        double dy = net.y[piece.to] - net.y[piece.from];
+        double along =
+                ((px - net.x[piece.from]) * dx + (py - net.y[piece.from]) * dy)
+                        / (dx * dx + dy * dy);
+        double height = net.z[piece.from] + along * (net.z[piece.to] - net.z[piece.from]);
+        // The rounded place leaves sound triangles unless a corner lies all but on the line.
+        if (!isSound(side, px, py)) {
+            return Mesh.NONE;
         }
+        if (piece.drapes) {
+            height = heightThere;
+        }
+        sayStep(px, py, Math.abs(height - heightThere));
+        int v = net.vertex(px, py, (height + heightThere) / 2);
+        delaunay.splitSide(side, v);
+        run(new Piece(at, v, piece.drapes));
+        return v;
+    }
 
-        private int column(double px) {
-            return Math.max(0, Math.min(columns - 1, (int) ((px - left) / cell)));
-        }
+    private boolean isNear(int v, double px, double py) {
+        double dx = net.x[v] - px;
+        double dy = net.y[v] - py;
+        return dx * dx + dy * dy <= tolerance * tolerance;
+    }
 
-        private int row(double py) {
-            return Math.max(0, Math.min(rows - 1, (int) ((py - bottom) / cell)));
+    private void sayStep(double px, double py, double step) {
+        if (step <= CROSSING_STEP) {
+            return;
         }
-
-        /**
-         * Points between the ends of a segment and within the tolerance of it: part of the way, and
-         * number.
-         */
-        List<double[]> near(int a, int b, double tolerance) {
-            List<double[]> found = new ArrayList<>();
-            double dx = x[b] - x[a];
-            double dy = y[b] - y[a];
-            double length = Math.sqrt(dx * dx + dy * dy);
-            int steps = (int) (length / cell) + 1;
-            Set<Integer> seen = new LinkedHashSet<>();
-            for (int s = 0; s <= steps; s++) {
-                int column = column(x[a] + dx * s / steps);
-                int row = row(y[a] + dy * s / steps);
-                for (int r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + 1); r++) {
-                    for (int c = Math.max(0, column - 1);
-                            c <= Math.min(columns - 1, column + 1);
-                            c++) {
-                        seen.add(r * columns + c);
-                    }
-                }
-            }
-            for (int at : seen) {
-                for (int i = head[at]; i >= 0; i = next[i]) {
-                    double along = ((x[i] - x[a]) * dx + (y[i] - y[a]) * dy) / (length * length);
-                    double off = Math.abs((x[i] - x[a]) * dy - (y[i] - y[a]) * dx) / length;
-                    if (i != a && i != b && along > 0 && along < 1 && off <= tolerance) {
-                        found.add(new double[] {along, i});
-                    }
-                }
-            }
-            return found;
+        long told = findings.stream().filter(f -> f.code().equals("breaklines-cross")).count();
+        if (told >= TOLD) {
+            untold++;
+            return;
         }
+        findings.add(
+                new Finding(
+                        "breaklines-cross",
+                        Level.LOOK,
+                        Topic.GROUND,
+                        Where.map(px, py),
+                        Saying.of(
+                                "Two breaklines cross here at heights {} apart; halfway between is used",
+                                Quantity.height(step)),
+                        Quantity.height(step),
+                        Quantity.height(CROSSING_STEP),
+                        "rule of this program",
+                        Saying.plain(
+                                "Check both lines; shoot the crossing, or end one line before it")));
     }
 }

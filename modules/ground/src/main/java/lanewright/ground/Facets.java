@@ -3,7 +3,7 @@ package lanewright.ground;
 import java.util.Arrays;
 import java.util.BitSet;
 
-/** Triangles while they are still being worked on: trimmed at the rim, split at probe holes. */
+/** Triangles of a finished ground while patches are laid into them. */
 final class Facets {
 
     private double[] x;
@@ -13,19 +13,8 @@ final class Facets {
     private int[] corner;
     private int[] neighbour;
     private int triangles;
-    private BitSet breaks;
-    private BitSet voids = new BitSet();
-
-    Facets(Triangulation made, BitSet breaks) {
-        this.x = made.x;
-        this.y = made.y;
-        this.z = made.z;
-        this.vertices = x.length;
-        this.corner = made.corner;
-        this.neighbour = made.neighbour;
-        this.triangles = corner.length / 3;
-        this.breaks = breaks;
-    }
+    private final BitSet breaks;
+    private final BitSet voids = new BitSet();
 
     /** Goes on from a finished mesh, which is left as it is. */
     Facets(Mesh mesh) {
@@ -50,10 +39,6 @@ final class Facets {
 
     boolean isVoid(int t) {
         return voids.get(t);
-    }
-
-    void leaveOut(int t) {
-        voids.set(t);
     }
 
     boolean isBreak(int side) {
@@ -88,17 +73,7 @@ final class Facets {
 
     /** Height of the plane of triangle {@code t} at a place, m. */
     double height(int t, double px, double py) {
-        int a = corner(t, 0);
-        int b = corner(t, 1);
-        int c = corner(t, 2);
-        double bx = x[b] - x[a];
-        double by = y[b] - y[a];
-        double cx = x[c] - x[a];
-        double cy = y[c] - y[a];
-        double area = bx * cy - by * cx;
-        double u = ((px - x[a]) * cy - (py - y[a]) * cx) / area;
-        double v = (bx * (py - y[a]) - by * (px - x[a])) / area;
-        return z[a] + u * (z[b] - z[a]) + v * (z[c] - z[a]);
+        return Plane.at(x, y, z, corner(t, 0), corner(t, 1), corner(t, 2), px, py);
     }
 
     /**
@@ -230,46 +205,5 @@ final class Facets {
         }
         voids.set(triangles, isVoid);
         return triangles++;
-    }
-
-    /** Goes on from a finished mesh of the same triangles, so that its numbers hold here too. */
-    void take(Mesh mesh) {
-        corner = mesh.corner.clone();
-        neighbour = mesh.neighbour.clone();
-        breaks = (BitSet) mesh.breaks.clone();
-        voids = new BitSet();
-        voids.set(mesh.solid, mesh.triangles());
-    }
-
-    /** The finished mesh: ground first, voids last, otherwise in the same order. */
-    Mesh mesh() {
-        int[] place = new int[triangles];
-        int solid = triangles - voids.cardinality();
-        int ground = 0;
-        int open = solid;
-        for (int t = 0; t < triangles; t++) {
-            place[t] = voids.get(t) ? open++ : ground++;
-        }
-        int[] corners = new int[3 * triangles];
-        int[] neighbours = new int[3 * triangles];
-        BitSet kept = new BitSet(3 * triangles);
-        for (int t = 0; t < triangles; t++) {
-            for (int k = 0; k < 3; k++) {
-                int other = neighbour[3 * t + k];
-                corners[3 * place[t] + k] = corner[3 * t + k];
-                neighbours[3 * place[t] + k] = other == Mesh.NONE ? Mesh.NONE : place[other];
-                if (breaks.get(3 * t + k)) {
-                    kept.set(3 * place[t] + k);
-                }
-            }
-        }
-        return new Mesh(
-                Arrays.copyOf(x, vertices),
-                Arrays.copyOf(y, vertices),
-                Arrays.copyOf(z, vertices),
-                corners,
-                neighbours,
-                solid,
-                kept);
     }
 }

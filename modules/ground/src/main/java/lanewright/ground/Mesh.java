@@ -71,19 +71,8 @@ final class Mesh {
 
     /** Height of the plane of {@code triangle} at a place, m. */
     double height(int triangle, double px, double py) {
-        int a = corner[3 * triangle];
-        int b = corner[3 * triangle + 1];
-        int c = corner[3 * triangle + 2];
-        double bx = x[b] - x[a];
-        double by = y[b] - y[a];
-        double cx = x[c] - x[a];
-        double cy = y[c] - y[a];
-        double dx = px - x[a];
-        double dy = py - y[a];
-        double area = bx * cy - by * cx;
-        double u = (dx * cy - dy * cx) / area;
-        double v = (bx * dy - by * dx) / area;
-        return z[a] + u * (z[b] - z[a]) + v * (z[c] - z[a]);
+        int at = 3 * triangle;
+        return Plane.at(x, y, z, corner[at], corner[at + 1], corner[at + 2], px, py);
     }
 
     /** Twice the plan area of a triangle, m², over zero. */
@@ -92,5 +81,17 @@ final class Mesh {
         int b = corner[3 * triangle + 1];
         int c = corner[3 * triangle + 2];
         return (x[b] - x[a]) * (y[c] - y[a]) - (y[b] - y[a]) * (x[c] - x[a]);
+    }
+
+    /** Easting of the middle of a triangle, m. */
+    double middleX(int triangle) {
+        int at = 3 * triangle;
+        return (x[corner[at]] + x[corner[at + 1]] + x[corner[at + 2]]) / 3;
+    }
+
+    /** Northing of the middle of a triangle, m. */
+    double middleY(int triangle) {
+        int at = 3 * triangle;
+        return (y[corner[at]] + y[corner[at + 1]] + y[corner[at + 2]]) / 3;
     }
 }

@@ -3,102 +3,138 @@ package lanewright.ground;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import lanewright.survey.Boundary;
-import org.jspecify.annotations.Nullable;
+import lanewright.survey.Ring;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Location;
 
-/** Leaves out triangles that are not ground: outside the boundary, or slivers along the rim. */
+/** Leaves out triangles that are not ground: beyond the boundary, or long and thin at the rim. */
 final class Rim {
 
-    /** Sides looked at to find the middle length: enough to be steady, few enough to be quick. */
-    private static final int SAMPLE = 20_000;
+    /** Sides looked at to find the usual length: enough to be steady, few enough to be quick. */
+    private static final int SAMPLE = 30_000;
 
-    private Rim() {}
+    private final Net net;
+    private final GroundOptions options;
 
-    /** Leaves them out and returns how many there were. */
-    static int trim(Facets facets, @Nullable Boundary boundary, GroundOptions options) {
-        return boundary == null ? slivers(facets, options) : outside(facets, boundary);
+    Rim(Net net, GroundOptions options) {
+        this.net = net;
+        this.options = options;
     }
 
-    private static int outside(Facets facets, Boundary boundary) {
-        int left = 0;
-        for (int t = 0; t < facets.triangles(); t++) {
+    /** Leaves out every triangle whose middle lies beyond the boundary or in a hole of it. */
+    void leaveOutBeyond(Boundary boundary) {
+        IndexedPointInAreaLocator outer = locator(boundary.outer());
+        var holes = boundary.holes().stream().map(Rim::locator).toList();
+        for (int t = 0; t < net.triangles; t++) {
+            if (net.isGhost(t)) {
+                continue;
+            }
             double x = 0;
             double y = 0;
-            for (int k = 0; k < 3; k++) {
-                x += facets.x(facets.corner(t, k)) / 3;
-                y += facets.y(facets.corner(t, k)) / 3;
+            for (int s = 3 * t; s < 3 * t + 3; s++) {
+                x += net.x[net.corner[s]] / 3;
+                y += net.y[net.corner[s]] / 3;
             }
-            if (!boundary.contains(x, y)) {
-                facets.leaveOut(t);
-                left++;
+            var middle = new Coordinate(x, y);
+            boolean inside = outer.locate(middle) != Location.EXTERIOR;
+            for (var hole : holes) {
+                inside &= hole.locate(middle) == Location.EXTERIOR;
+            }
+            if (!inside) {
+                net.leaveOut(t);
             }
         }
-        return left;
     }
 
-    private static int slivers(Facets facets, GroundOptions options) {
-        double longest = options.longest() * middle(facets);
+    private static IndexedPointInAreaLocator locator(Ring ring) {
+        Coordinate[] corners = new Coordinate[ring.size() + 1];
+        for (int i = 0; i < corners.length; i++) {
+            int at = i % ring.size();
+            corners[i] = new Coordinate(ring.x(at), ring.y(at));
+        }
+        return new IndexedPointInAreaLocator(new GeometryFactory().createPolygon(corners));
+    }
+
+    /**
+     * Leaves out rim triangles by the rule of {@link GroundOptions}, from the rim inward, never
+     * past a line; returns how many there were.
+     */
+    int leaveOutSlivers() {
+        double usual = usual();
         double bluntest = StrictMath.cos(StrictMath.toRadians(options.bluntest()));
         var rim = new ArrayDeque<Integer>();
-        for (int t = 0; t < facets.triangles(); t++) {
-            for (int k = 0; k < 3; k++) {
-                if (facets.neighbour(t, k) == Mesh.NONE) {
-                    rim.add(3 * t + k);
-                }
-            }
-        }
+        int begin = net.anyGhost();
+        int ghost = begin;
+        do {
+            rim.add(net.twin[3 * ghost + net.cornerOf(ghost, Mesh.NONE)]);
+            ghost = net.turn(ghost, Mesh.NONE);
+        } while (ghost != begin);
         int left = 0;
         while (!rim.isEmpty()) {
             int side = rim.remove();
             int t = side / 3;
-            int k = side % 3;
-            if (facets.isVoid(t)
-                    || facets.isBreak(side)
-                    || isSound(facets, t, k, longest, bluntest)) {
+            if (net.isVoid(t) || net.isLine(side)) {
                 continue;
             }
-            facets.leaveOut(t);
-            left++;
-            for (int other = 0; other < 3; other++) {
-                int next = facets.neighbour(t, other);
-                if (next != Mesh.NONE && !facets.isVoid(next)) {
-                    rim.add(3 * next + sideTo(facets, next, t));
+            boolean flat = isFlat(side);
+            if (!flat && isSound(side, usual, bluntest)) {
+                continue;
+            }
+            net.leaveOut(t);
+            left += flat ? 0 : 1;
+            for (int s = 3 * t; s < 3 * t + 3; s++) {
+                int next = net.twin[s] / 3;
+                if (!net.isGhost(next) && !net.isVoid(next)) {
+                    rim.add(net.twin[s]);
                 }
             }
         }
         return left;
     }
 
-    private static boolean isSound(Facets facets, int t, int k, double longest, double bluntest) {
-        int a = facets.corner(t, Mesh.next(k));
-        int b = facets.corner(t, Mesh.last(k));
-        int c = facets.corner(t, k);
-        if (facets.distance(a, b) > longest) {
+    /**
+     * True if the three corners are on one line within the tolerance, as along the rim of a grid.
+     */
+    private boolean isFlat(int side) {
+        int a = net.start(side);
+        int b = net.end(side);
+        double high = net.side(a, b, net.corner[side]) / net.distance(a, b);
+        return options.bluntest() < 180 && high <= options.samePoint();
+    }
+
+    private boolean isSound(int side, double usual, double bluntest) {
+        int a = net.start(side);
+        int b = net.end(side);
+        int c = net.corner[side];
+        double length = net.distance(a, b);
+        if (length > options.longest() * usual) {
             return false;
         }
-        double ax = facets.x(a) - facets.x(c);
-        double ay = facets.y(a) - facets.y(c);
-        double bx = facets.x(b) - facets.x(c);
-        double by = facets.y(b) - facets.y(c);
+        if (length <= options.thinOver() * usual) {
+            return true;
+        }
+        double ax = net.x[a] - net.x[c];
+        double ay = net.y[a] - net.y[c];
+        double bx = net.x[b] - net.x[c];
+        double by = net.y[b] - net.y[c];
         double cosine = (ax * bx + ay * by) / Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by));
         return cosine > bluntest;
     }
 
-    private static int sideTo(Facets facets, int t, int other) {
-        return facets.neighbour(t, 0) == other ? 0 : facets.neighbour(t, 1) == other ? 1 : 2;
-    }
-
-    private static double middle(Facets facets) {
-        int sides = 3 * facets.triangles();
+    /** The length that nine sides in ten do not pass. */
+    private double usual() {
+        int sides = 3 * net.triangles;
         int step = Math.max(1, sides / SAMPLE);
-        double[] lengths = new double[(sides + step - 1) / step];
-        for (int i = 0; i < lengths.length; i++) {
-            int side = i * step;
-            int t = side / 3;
-            int k = side % 3;
-            lengths[i] =
-                    facets.distance(facets.corner(t, Mesh.next(k)), facets.corner(t, Mesh.last(k)));
+        double[] lengths = new double[sides];
+        int count = 0;
+        for (int side = 0; side < sides; side += step) {
+            if (!net.isGhost(side / 3)) {
+                lengths[count++] = net.distance(net.start(side), net.end(side));
+            }
         }
-        Arrays.sort(lengths);
-        return lengths.length == 0 ? 0 : lengths[lengths.length / 2];
+        Arrays.sort(lengths, 0, count);
+        return count == 0 ? 0 : lengths[(int) (0.9 * (count - 1))];
     }
 }

@@ -2,118 +2,94 @@ package lanewright.ground;
 
 import java.util.Arrays;
 
-/** Finds shots that stand for the same point. */
+/**
+ * Finds shots that stand for the same point. In the order of the survey, each shot joins the first
+ * earlier one that stands for itself and lies within the tolerance; if there is none it stands for
+ * itself. So any two that are left lie further apart than the tolerance.
+ */
 final class SamePoints {
 
-    private SamePoints() {}
+    /** Cells are this many tolerances wide: wide enough that most shots need one cell only. */
+    private static final double TOLERANCES_PER_CELL = 16;
 
-    /** For each point the first one with the very same coordinates, itself if it is the first. */
-    static int[] exact(double[] x, double[] y) {
-        int n = x.length;
-        int[] first = new int[n];
-        int size = Integer.highestOneBit(Math.max(16, n)) * 4;
-        int[] table = new int[size];
-        Arrays.fill(table, -1);
-        for (int i = 0; i < n; i++) {
-            int at = hash(x[i], y[i]) & (size - 1);
-            while (table[at] >= 0 && (x[table[at]] != x[i] || y[table[at]] != y[i])) {
-                at = (at + 1) & (size - 1);
+    private final double[] x;
+    private final double[] y;
+    private final double tolerance;
+    private final double perCell;
+    private final int[] head;
+    private final int[] next;
+    private final int mask;
+
+    private SamePoints(double[] x, double[] y, double tolerance) {
+        this.x = x;
+        this.y = y;
+        this.tolerance = tolerance;
+        this.perCell = 1 / (tolerance * TOLERANCES_PER_CELL);
+        this.mask = Integer.highestOneBit(Math.max(8, x.length)) * 2 - 1;
+        this.head = new int[mask + 1];
+        this.next = new int[x.length];
+    }
+
+    /** For each point the one that stands for it. */
+    static int[] merge(double[] x, double[] y, double tolerance) {
+        return new SamePoints(x, y, tolerance).merge();
+    }
+
+    private int[] merge() {
+        Arrays.fill(head, -1);
+        int[] first = new int[x.length];
+        for (int i = 0; i < x.length; i++) {
+            long column = cell(x[i]);
+            long row = cell(y[i]);
+            int found = find(i);
+            first[i] = found < 0 ? i : found;
+            if (found < 0) {
+                int at = hash(column, row);
+                next[i] = head[at];
+                head[at] = i;
             }
-            if (table[at] < 0) {
-                table[at] = i;
-            }
-            first[i] = table[at];
         }
         return first;
     }
 
-    private static int hash(double x, double y) {
-        // Minus zero equals zero, so it must hash like it.
-        long bits = Double.doubleToLongBits(x + 0.0) * 31 + Double.doubleToLongBits(y + 0.0);
-        bits *= 0x9E3779B97F4A7C15L;
-        return (int) (bits >>> 32);
-    }
-
-    /** Numbers of the points that stand for themselves. */
-    static int[] survivors(int[] merged) {
-        int count = 0;
-        for (int i = 0; i < merged.length; i++) {
-            if (merged[i] == i) {
-                count++;
-            }
-        }
-        int[] survivors = new int[count];
-        int at = 0;
-        for (int i = 0; i < merged.length; i++) {
-            if (merged[i] == i) {
-                survivors[at++] = i;
-            }
-        }
-        return survivors;
-    }
-
-    /** Mean height of all shots that each survivor stands for. */
-    static void meanHeights(double[] z, int[] merged, int[] number, double[] heights) {
-        int[] shots = new int[heights.length];
-        for (int i = 0; i < z.length; i++) {
-            int to = number[merged[i]];
-            heights[to] += z[i];
-            shots[to]++;
-        }
-        for (int i = 0; i < heights.length; i++) {
-            if (shots[i] > 1) {
-                heights[i] /= shots[i];
-            }
-        }
-    }
-
-    /**
-     * Pairs of vertices nearer to each other than the tolerance. Nearest neighbours always share a
-     * side of a Delaunay triangle, so looking at the sides finds them.
-     */
-    static int[] close(Triangulation made, double tolerance) {
-        int[] found = new int[0];
-        for (int s = 0; s < made.corner.length; s++) {
-            int t = s / 3;
-            int a = made.corner[3 * t + Mesh.next(s % 3)];
-            int b = made.corner[3 * t + Mesh.last(s % 3)];
-            double dx = made.x[a] - made.x[b];
-            double dy = made.y[a] - made.y[b];
-            if (dx * dx + dy * dy < tolerance * tolerance) {
-                found = Arrays.copyOf(found, found.length + 2);
-                found[found.length - 2] = a;
-                found[found.length - 1] = b;
+    private int find(int i) {
+        long left = cell(x[i] - tolerance);
+        long right = cell(x[i] + tolerance);
+        long bottom = cell(y[i] - tolerance);
+        long top = cell(y[i] + tolerance);
+        int found = -1;
+        for (long row = bottom; row <= top; row++) {
+            for (long column = left; column <= right; column++) {
+                for (int j = head[hash(column, row)]; j >= 0; j = next[j]) {
+                    double dx = x[i] - x[j];
+                    double dy = y[i] - y[j];
+                    if (dx * dx + dy * dy <= tolerance * tolerance && (found < 0 || j < found)) {
+                        found = j;
+                    }
+                }
             }
         }
         return found;
     }
 
-    /** Lets the lower-numbered shot of each close pair stand for the other. */
-    static void join(int[] merged, int[] survivors, int[] renumbered, int[] close) {
-        int[] survey = new int[renumbered.length];
-        Arrays.fill(survey, -1);
-        for (int i = 0; i < survivors.length; i++) {
-            survey[renumbered[i]] = survivors[i];
-        }
-        for (int i = 0; i < close.length; i += 2) {
-            int a = survey[close[i]];
-            int b = survey[close[i + 1]];
-            if (a >= 0 && b >= 0) {
-                int low = Math.min(root(merged, a), root(merged, b));
-                int high = Math.max(root(merged, a), root(merged, b));
-                merged[high] = low;
-            }
-        }
-        for (int i = 0; i < merged.length; i++) {
-            merged[i] = root(merged, i);
-        }
+    private long cell(double at) {
+        return (long) Math.floor(at * perCell);
     }
 
-    private static int root(int[] merged, int i) {
-        int at = i;
-        while (merged[at] != at) {
-            at = merged[at];
+    private int hash(long column, long row) {
+        long mixed = (column * 0x9E3779B97F4A7C15L + row) * 0xD1B54A32D192ED03L;
+        return (int) (mixed >>> 40) & mask;
+    }
+
+    /** Numbers of the points that stand for themselves. */
+    static int[] survivors(int[] first) {
+        int count = 0;
+        int[] survivors = new int[first.length];
+        for (int i = 0; i < first.length; i++) {
+            if (first[i] == i) {
+                survivors[count++] = i;
+            }
         }
-        return at;
+        return Arrays.copyOf(survivors, count);
     }
 }

@@ -1,11 +1,11 @@
 package lanewright.ground;
 
-import org.locationtech.jts.algorithm.CGAlgorithmsDD;
+import java.math.BigDecimal;
 
 /**
- * On which side of a line a point lies. The sign is right for all doubles that a survey can hold:
- * plain doubles where a bound on their rounding proves the sign, double-double arithmetic where it
- * does not.
+ * On which side of a line a point lies. The sign is exact for all finite doubles: plain doubles
+ * where a bound on their rounding proves the sign, products without rounding where the differences
+ * of coordinates had none, and whole decimal arithmetic for the rest.
  */
 final class Side {
 
@@ -15,6 +15,9 @@ final class Side {
      * Discrete and Computational Geometry 18, 1997, section 4).
      */
     private static final double BOUND = (3 + 16 * 0x1p-53) * 0x1p-53;
+
+    /** Products smaller than this may lose their last digits below the smallest double. */
+    private static final double TINY = 0x1p-900;
 
     private Side() {}
 
@@ -35,7 +38,49 @@ final class Side {
 
     private static double careful(
             double px, double py, double qx, double qy, double vx, double vy, double area) {
-        int sign = CGAlgorithmsDD.orientationIndex(px, py, qx, qy, vx, vy);
+        double ax = qx - px;
+        double ay = qy - py;
+        double bx = vx - px;
+        double by = vy - py;
+        if (isExact(qx, px, ax)
+                && isExact(qy, py, ay)
+                && isExact(vx, px, bx)
+                && isExact(vy, py, by)) {
+            double left = ax * by;
+            double right = ay * bx;
+            if ((left == 0 || Math.abs(left) > TINY) && (right == 0 || Math.abs(right) > TINY)) {
+                double lowLeft = Math.fma(ax, by, -left);
+                double lowRight = Math.fma(ay, bx, -right);
+                if (left == right) {
+                    return signed(Double.compare(lowLeft + 0.0, lowRight + 0.0), area);
+                }
+                if (Math.abs(left - right) > Math.abs(lowLeft) + Math.abs(lowRight)) {
+                    return signed(left > right ? 1 : -1, area);
+                }
+            }
+        }
+        return signed(exact(px, py, qx, qy, vx, vy), area);
+    }
+
+    /**
+     * True if {@code difference} is {@code a - b} without rounding (D. E. Knuth, The Art of
+     * Computer Programming 2, 4.2.2, theorem B).
+     */
+    static boolean isExact(double a, double b, double difference) {
+        double shareB = a - difference;
+        double shareA = difference + shareB;
+        return (a - shareA) + (shareB - b) == 0;
+    }
+
+    private static int exact(double px, double py, double qx, double qy, double vx, double vy) {
+        BigDecimal x = new BigDecimal(px);
+        BigDecimal y = new BigDecimal(py);
+        BigDecimal left = new BigDecimal(qx).subtract(x).multiply(new BigDecimal(vy).subtract(y));
+        BigDecimal right = new BigDecimal(qy).subtract(y).multiply(new BigDecimal(vx).subtract(x));
+        return left.compareTo(right);
+    }
+
+    private static double signed(int sign, double area) {
         if (sign == 0) {
             return 0;
         }

@@ -31,16 +31,8 @@ public final class VertexField {
 
     /** Value at a place in triangle {@code t}. */
     public double inside(int t, double x, double y) {
-        int a = mesh.corner[3 * t];
-        int b = mesh.corner[3 * t + 1];
-        int c = mesh.corner[3 * t + 2];
-        double bx = mesh.x[b] - mesh.x[a];
-        double by = mesh.y[b] - mesh.y[a];
-        double cx = mesh.x[c] - mesh.x[a];
-        double cy = mesh.y[c] - mesh.y[a];
-        double area = bx * cy - by * cx;
-        double u = ((x - mesh.x[a]) * cy - (y - mesh.y[a]) * cx) / area;
-        double w = (bx * (y - mesh.y[a]) - by * (x - mesh.x[a])) / area;
-        return values[a] + u * (values[b] - values[a]) + w * (values[c] - values[a]);
+        int at = 3 * t;
+        int[] corner = mesh.corner;
+        return Plane.at(mesh.x, mesh.y, values, corner[at], corner[at + 1], corner[at + 2], x, y);
     }
 }

@@ -228,8 +228,7 @@ class GroundTest {
     @Test
     void unconstrainedTrianglesAreThoseOfAnotherLibrary() {
         double[][] points = random(3000, 9);
-        Ground ground =
-                Ground.of(survey(points), new GroundOptions(0.001, 180, 1e9), Progress.NONE);
+        Ground ground = Ground.of(survey(points), GroundOptions.WHOLE_HULL, Progress.NONE);
         var builder = new DelaunayTriangulationBuilder();
         builder.setSites(Arrays.stream(points).map(p -> new Coordinate(p[0], p[1])).toList());
         Geometry triangles = builder.getTriangles(JTS);

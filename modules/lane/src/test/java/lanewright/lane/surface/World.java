@@ -54,7 +54,7 @@ final class World {
         for (int[] chain : chains) {
             builder.line(new SurveyLine(SurveyLine.Kind.BREAKLINE, "edge", chain));
         }
-        return Ground.of(builder.build(), new GroundOptions(0.001, 179.9, 1e9), Progress.NONE);
+        return Ground.of(builder.build(), GroundOptions.WHOLE_HULL, Progress.NONE);
     }
 
     /** A plain side: shoulder, slopes of one steepness, no ditch. */
