@@ -8,11 +8,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
+import lanewright.measure.Nearest;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.Where;
@@ -151,45 +153,16 @@ final class CodedLines {
         }
     }
 
-    /** The declared word that a code looks like but for one slip of the pen; empty if none. */
+    /** The declared word that a code nearly is; empty if none. */
     private String slip(String code) {
-        for (String each : code.strip().split("\\s+")) {
-            String word = each.toLowerCase(Locale.ROOT);
-            for (String declared : codes.breaklines()) {
-                if (declared.length() >= 4 && !word.equals(declared) && oneSlip(word, declared)) {
-                    return declared;
-                }
+        List<String> longer = codes.breaklines().stream().filter(w -> w.length() >= 4).toList();
+        for (String word : code.strip().split("\\s+")) {
+            Optional<String> near = Nearest.to(word, longer);
+            if (near.isPresent()) {
+                return near.get();
             }
         }
         return "";
-    }
-
-    /**
-     * True if one letter changed, left out, added, or two neighbours swapped make one the other.
-     */
-    static boolean oneSlip(String a, String b) {
-        if (Math.abs(a.length() - b.length()) > 1) {
-            return false;
-        }
-        int head = 0;
-        int shorter = Math.min(a.length(), b.length());
-        while (head < shorter && a.charAt(head) == b.charAt(head)) {
-            head++;
-        }
-        int tailA = a.length();
-        int tailB = b.length();
-        while (tailA > head && tailB > head && a.charAt(tailA - 1) == b.charAt(tailB - 1)) {
-            tailA--;
-            tailB--;
-        }
-        int leftA = tailA - head;
-        int leftB = tailB - head;
-        boolean swapped =
-                leftA == 2
-                        && leftB == 2
-                        && a.charAt(head) == b.charAt(head + 1)
-                        && a.charAt(head + 1) == b.charAt(head);
-        return (leftA <= 1 && leftB <= 1) || swapped;
     }
 
     /** What deserves a look, after the last file. Places are frame metres. */
@@ -215,15 +188,17 @@ final class CodedLines {
             all.add(
                     Finding.of(
                             "code-nearly-known",
-                            Level.LOOK,
+                            Level.NOTE,
                             Topic.GROUND,
                             Where.ANYWHERE,
                             new Saying(
                                     "Code '"
                                             + Gathering.inSaying(slip.getKey())
                                             + "' looks like '"
-                                            + meant.get(slip.getKey())
-                                            + "' but is not declared, so it makes no breakline; points so coded: {}",
+                                            + Gathering.inSaying(
+                                                    meant.getOrDefault(slip.getKey(), ""))
+                                            + "' but is not declared, so it makes no breakline;"
+                                            + " points so coded: {}",
                                     List.of(Quantity.count(slip.getValue()))),
                             Saying.plain("Mend the code in the file, or declare it in the plan")));
         }

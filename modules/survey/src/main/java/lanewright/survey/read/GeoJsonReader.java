@@ -103,7 +103,7 @@ final class GeoJsonReader {
                     0,
                     "GeoJSON is longitude and latitude, and the plan has no frame on the earth",
                     "State the EPSG code of a projected system, or a local zone, as the frame; or"
-                            + " declare \"local\": true if these are plain coordinates.");
+                            + " declare \"coordinates\": \"local\" if these are plain coordinates.");
         }
         Integer code = file.epsg();
         return all.bridge(file, code == null ? WGS84 : code);
@@ -375,7 +375,7 @@ final class GeoJsonReader {
                 swapped
                         ? "Latitude stands first: GeoJSON wants longitude first (RFC 7946, section"
                                 + " 3.1.1)."
-                        : "If these are plain coordinates, declare \"local\": true or \"epsg\" for"
+                        : "If these are plain coordinates, declare \"coordinates\": \"local\" or \"epsg\" for"
                                 + " this file in the plan.");
     }
 

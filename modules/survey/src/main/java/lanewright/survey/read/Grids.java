@@ -177,7 +177,7 @@ final class Grids {
             throw refused(
                     "the grid lies on the earth, and the plan has no frame there",
                     "State the EPSG code of a projected system, or a local zone, as the frame; or"
-                            + " declare \"local\": true if its coordinates are plain metres or"
+                            + " declare \"coordinates\": \"local\" if its coordinates are plain metres or"
                             + " feet.");
         }
         Integer code = file.epsg();

@@ -8,9 +8,12 @@ import java.util.regex.Pattern;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
+import lanewright.measure.Parse;
 import lanewright.measure.Quantity;
+import lanewright.measure.QuantityException;
 import lanewright.measure.Saying;
 import lanewright.measure.Where;
+import lanewright.measure.Words;
 import lanewright.survey.Frame;
 import lanewright.survey.Probe;
 import lanewright.survey.Reading;
@@ -32,10 +35,11 @@ final class TextProbes {
 
     private static final int SAMPLES = 3;
 
+    /** A depth with or without words for "at least" around it. */
     private static final Pattern DEPTH =
             Pattern.compile(
-                    "(>=?|≥|over|more than|at least|deeper than)?\\s*([-+]?[0-9.,]+)\\s*(\\+)?\\s*"
-                            + "([a-z\"′″']*)\\s*(\\+|or more|and more)?");
+                    "(>=?|≥|over |more than |at least |deeper than )?\\s*"
+                            + "([-+]?[0-9.,]+)\\s*(\\+)?(.*?)\\s*(\\+| or more| and more)?");
 
     private final Gathering all;
     private final SurveyFile file;
@@ -222,7 +226,7 @@ final class TextProbes {
             if (Double.isNaN(metres)) {
                 return "not known";
             }
-            return (atLeast ? "at least " : "") + lanewright.measure.Words.fixed(metres, 3) + " m";
+            return (atLeast ? "at least " : "") + Words.fixed(metres, 3) + " m";
         }
     }
 
@@ -241,45 +245,51 @@ final class TextProbes {
                     "Write it as a number with its unit, such as 8 in or 0.2 m; >12 in if the hole"
                             + " did not get through.");
         }
-        DepthUnit unit = unit(parts.group(4), text, column, lines);
-        double metres = number * unit.metres();
-        if (metres < 0 || metres > DEEPEST) {
+        if (number < 0) {
             throw bad(
                     lines,
-                    "the depth '" + text + "' is " + (metres < 0 ? "negative" : "no probe hole's"),
-                    "Check the depth and its unit; depths count downwards from the grass.");
+                    "the depth '" + text + "' is negative",
+                    "Depths count downwards from the grass: write it without the minus.");
+        }
+        String unit = parts.group(4).strip();
+        double metres =
+                unit.isEmpty()
+                        ? number * headed(text, column, lines).metres()
+                        : written(parts.group(2), unit, text, lines);
+        if (metres > DEEPEST) {
+            throw bad(
+                    lines,
+                    "the depth '" + text + "' is no probe hole's",
+                    "Check the depth and its unit.");
         }
         boolean atLeast =
                 parts.group(1) != null || parts.group(3) != null || parts.group(5) != null;
         return new Depth(metres, atLeast);
     }
 
-    private DepthUnit unit(String written, String text, Column column, Lines lines)
+    private double written(String number, String unit, String text, Lines lines)
             throws SurveyException {
-        if (written.isEmpty()) {
-            DepthUnit headed = layout.depthUnit();
-            if (headed == null) {
-                throw bad(
-                        lines,
-                        "nothing says the unit of the depth '" + text + "'",
-                        "Write 8 in or 0.2 m, head the column \""
-                                + column.word()
-                                + " (in)\", or declare \"depthUnit\" for this file in the plan.");
-            }
-            return headed;
+        try {
+            return Parse.depth(number.replace(layout.decimal(), '.') + " " + unit);
+        } catch (QuantityException unknown) {
+            throw bad(
+                    lines,
+                    "the depth '" + text + "' is not understood: " + unknown.what(),
+                    unknown.remedy() + ".");
         }
-        return switch (written) {
-            case "m" -> DepthUnit.METRE;
-            case "cm" -> DepthUnit.CENTIMETRE;
-            case "mm" -> DepthUnit.MILLIMETRE;
-            case "in", "inch", "inches", "\"", "″" -> DepthUnit.INCH;
-            case "ft", "foot", "feet", "'", "′" -> DepthUnit.FOOT;
-            default ->
-                    throw bad(
-                            lines,
-                            "the depth '" + text + "' has an unknown unit",
-                            "Use m, cm, mm, in or ft.");
-        };
+    }
+
+    private DepthUnit headed(String text, Column column, Lines lines) throws SurveyException {
+        DepthUnit unit = layout.depthUnit();
+        if (unit == null) {
+            throw bad(
+                    lines,
+                    "nothing says the unit of the depth '" + text + "'",
+                    "Write 8 in or 0.2 m, head the column \""
+                            + column.word()
+                            + " (in)\", or declare \"depthUnit\" for this file in the plan.");
+        }
+        return unit;
     }
 
     private SurveyException bad(Lines lines, String what, String remedy) {

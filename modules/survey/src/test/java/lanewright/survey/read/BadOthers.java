@@ -252,7 +252,7 @@ final class BadOthers {
                                 feature("Point", "[-86.5, 39.2, 200]", "{}"),
                                 "land.geojson: GeoJSON is longitude and latitude, and the plan has no "
                                         + "frame on the earth. State the EPSG code of a projected system, or a "
-                                        + "local zone, as the frame; or declare \"local\": true if these are plain "
+                                        + "local zone, as the frame; or declare \"coordinates\": \"local\" if these are plain "
                                         + "coordinates.")
                         .declaring(file -> file),
                 BadFile.geoJson(
@@ -260,7 +260,7 @@ final class BadOthers {
                                 points,
                                 feature("Point", "[5000.5, 4000.5, 200]", "{}"),
                                 "land.geojson, line 2: 5000.5, 4000.5 is no longitude and latitude. If "
-                                        + "these are plain coordinates, declare \"local\": true or \"epsg\" for "
+                                        + "these are plain coordinates, declare \"coordinates\": \"local\" or \"epsg\" for "
                                         + "this file in the plan.")
                         .declaring(file -> file)
                         .in(26916),
@@ -455,18 +455,18 @@ final class BadOthers {
                 BadFile.probes(
                         "negative depth",
                         HOLE_HEAD + "A,1.5,2.5,-8 in,,loam\n",
-                        "holes.csv, line 2: the depth '-8 in' is negative. Check the depth and "
-                                + "its unit; depths count downwards from the grass."),
+                        "holes.csv, line 2: the depth '-8 in' is negative. Depths count "
+                                + "downwards from the grass: write it without the minus."),
                 BadFile.probes(
                         "depth of a well",
                         HOLE_HEAD + "A,1.5,2.5,80 ft,,loam\n",
                         "holes.csv, line 2: the depth '80 ft' is no probe hole's. Check the "
-                                + "depth and its unit; depths count downwards from the grass."),
+                                + "depth and its unit."),
                 BadFile.probes(
                         "unknown unit of depth",
                         HOLE_HEAD + "A,1.5,2.5,8 hands,,loam\n",
-                        "holes.csv, line 2: the depth '8 hands' has an unknown unit. Use m, cm, "
-                                + "mm, in or ft."),
+                        "holes.csv, line 2: the depth '8 hands' is not understood: \"hands\" is "
+                                + "not a unit known here. Write 7 in or 180 mm."),
                 BadFile.probes(
                         "no depth in the row",
                         HOLE_HEAD + "A,1.5,2.5,,,loam\n",

@@ -45,7 +45,7 @@ class ProbesAndGridsTest {
                 P2,11,21,>12 in,> 3 ft,"black, soft, roots"
                 P3,12,22,0.25 m,40cm,gravel, dense
                 P4,13,23,12+ in,2.5 ft or more,
-                P5,14,24,0 in,?,rock
+                P5,14,24,0 in,1 ft 6 in,rock
                 """));
         List<Probe> probes = survey.probes();
         assertEquals(5, probes.size());
@@ -63,6 +63,7 @@ class ProbesAndGridsTest {
         assertEquals(0.762, probes.get(3).bearing(), 1e-12);
         assertTrue(probes.get(3).bearingAtLeast());
         assertEquals(0, probes.get(4).topsoil());
+        assertEquals(0.4572, probes.get(4).bearing(), 1e-12);
         assertEquals(5, survey.readings().get(0).probes());
         assertEquals(0, survey.size());
     }
