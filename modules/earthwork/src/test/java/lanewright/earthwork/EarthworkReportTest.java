@@ -122,7 +122,7 @@ class EarthworkReportTest {
         }
         return Ground.of(
                 Survey.builder().points(x, y, z).build(),
-                new GroundOptions(0.001, 179.9, 1e9),
+                GroundOptions.WHOLE_HULL,
                 Progress.NONE);
     }
 
