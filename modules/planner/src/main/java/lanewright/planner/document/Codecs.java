@@ -35,6 +35,7 @@ final class Codecs {
     static final Codec<Double> MASS = new Amount(Kind.MASS, "a mass such as 20 tons", 10_000.0);
     static final Codec<Double> DENSITY =
             new Amount(Kind.DENSITY, "a density such as 140 lb/ft3", 2000.0);
+    static final Codec<Double> AREA = new Amount(Kind.AREA, "an area with its unit", 2.0);
     static final Codec<Double> LAND = new Amount(Kind.LAND, "an area with its unit", 1000.0);
     static final Codec<Double> STATION =
             new Amount(Kind.STATION, "a station such as 12+50, or start", 0.0);
@@ -141,7 +142,9 @@ final class Codecs {
 
         @Override
         public String write(Double value, UnitSystem units) {
-            return Written.exactly(new Quantity(value, kind), units);
+            return kind == Kind.STATION && value == 0
+                    ? "start"
+                    : Written.exactly(new Quantity(value, kind), units);
         }
 
         @Override

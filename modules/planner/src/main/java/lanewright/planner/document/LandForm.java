@@ -112,7 +112,7 @@ final class LandForm {
                         "Low spots less deep are counted, not listed."),
                 f.value(
                         "spotArea",
-                        Codecs.LAND,
+                        Codecs.AREA,
                         WaterPart::spotArea,
                         "Smaller low spots are counted, not listed."));
     }

@@ -18,7 +18,7 @@ final class LaneForm {
                         "Where its straights meet, from the road to the far end."));
     }
 
-    private static LinePart.Point linePoint(Form<LinePart.Point> f) {
+    static LinePart.Point linePoint(Form<LinePart.Point> f) {
         return new LinePart.Point(
                 f.valueOr("name", Codecs.TEXT, "", LinePart.Point::name, "What it is called."),
                 f.spot(LinePart.Point::spot),

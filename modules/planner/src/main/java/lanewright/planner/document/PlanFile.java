@@ -43,7 +43,15 @@ public final class PlanFile {
     static PlanFile read(String name, byte[] bytes, Upgrades upgrades) throws PlanException {
         Node.Members given = JsonTree.read(name, bytes);
         int version = upgrades.version(name, given);
-        Node.Members tree = upgrades.upgraded(given, version);
+        return of(name, upgrades.upgraded(given, version), version);
+    }
+
+    /** The plan that a tree of the present version says. */
+    static PlanFile of(String name, Node.Members tree) throws PlanException {
+        return of(name, tree, Plan.VERSION);
+    }
+
+    private static PlanFile of(String name, Node.Members tree, int version) throws PlanException {
         var reading = new ReadForm.Reading(units(name, tree));
         Plan plan = null;
         try {

@@ -76,7 +76,7 @@ final class PlanForm {
                         "How far to either side of the lane elevation grids are read."));
     }
 
-    private static SurveyPart.File file(Form<SurveyPart.File> f) {
+    static SurveyPart.File file(Form<SurveyPart.File> f) {
         return new SurveyPart.File(
                 f.value(
                         "path",

@@ -56,11 +56,8 @@ final class WriteForm<P> implements Form<P> {
 
     private void explain(String name, String written) {
         Row row = Defaults.table().row(fieldOf(name));
-        if (explain && row != null) {
-            String source = row.citation();
-            boolean isDefault = Defaults.text(row, units).equals(written);
-            String first = isDefault ? row.text("why") : row.text("about") + ".";
-            why.put(name, text(first + (isDefault ? " [" + source + "]" : "")));
+        if (explain && row != null && Defaults.text(row, units).equals(written)) {
+            why.put(name, text(row.text("why") + " [" + row.citation() + "]"));
         }
     }
 

@@ -26,17 +26,17 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FirstGrade {
 
-    /** Heights are rounded to this, m, where the limits leave room: a hundredth of a foot. */
-    private static final double NEAT = 0.003048;
-
-    /** Curves are rounded up to whole lengths of this, m. */
-    private static final double NEAT_CURVE = 0.3048;
+    /** Heights and curves are kept to this part of a metre, so that they are short to write. */
+    private static final double PER_METRE = 1e6;
 
     /** A change of grade under this needs no curve: 0.1 %, our choice. */
     private static final double NO_CURVE = 0.001;
 
     /** Points that change the grade by less than this are left out. */
     private static final double NO_CHANGE = 5e-5;
+
+    /** The steepest grade is let go in steps of this, after a first small one. */
+    private static final double STEEPER = 1.08;
 
     /** How often a low point without a way out is moved before the limits are said to collide. */
     private static final int TRIES = 12;
@@ -65,11 +65,31 @@ public final class FirstGrade {
     private record Laid(List<VerticalPoint> points, GradeLimits kept, boolean sagsAnywhere) {}
 
     private GradeProposal lay() {
-        Laid all = laid(limits, false);
-        if (all != null) {
-            return proposal(all, List.of());
+        if (straightest() > limits.steepest()) {
+            return steeper(straightest());
         }
-        return relaxed();
+        Laid all = laid(limits, false);
+        return all != null ? proposal(all, List.of()) : relaxed();
+    }
+
+    /** Greatest grade of straight lines from one fixed height to the next: no grade is gentler. */
+    private double straightest() {
+        double greatest = 0;
+        double station = 0;
+        double height = limits.start();
+        List<GradeLimits.Fixed> fixed = new ArrayList<>(limits.through());
+        if (!Double.isNaN(limits.end())) {
+            fixed.add(new GradeLimits.Fixed(length, limits.end()));
+        }
+        for (GradeLimits.Fixed next : fixed) {
+            double run = next.station() - station;
+            if (run > 0) {
+                greatest = Math.max(greatest, Math.abs(next.height() - height) / run);
+            }
+            station = next.station();
+            height = next.height();
+        }
+        return greatest;
     }
 
     /** Gives up one limit after the other, gentlest first, until a grade can be laid. */
@@ -86,8 +106,13 @@ public final class FirstGrade {
         if (sharp != null) {
             return proposal(sharp, List.of(tooSharp()));
         }
+        return steeper(limits.steepest());
+    }
+
+    /** Lets the steepest grade go, from a grade on, until one can be laid. */
+    private GradeProposal steeper(double from) {
         for (boolean anywhere : new boolean[] {false, true}) {
-            for (double steep = limits.steepest() * 1.05; steep < 1.5; steep *= 1.05) {
+            for (double steep = from * 1.01; steep < 1.5; steep *= STEEPER) {
                 Laid steeper = laid(limits.flattest(0).steepest(steep), anywhere);
                 if (steeper != null) {
                     List<Finding> collisions = new ArrayList<>();
@@ -136,7 +161,8 @@ public final class FirstGrade {
         for (int i = 0; i + 1 < knots.size(); i++) {
             shortest = Math.min(shortest, knots.length(i));
         }
-        double slack = NEAT / shortest;
+        double neat = kept.unit() / 100;
+        double slack = neat / shortest;
         if (kept.steepest() - slack > kept.flattest() + slack) {
             double flattest = kept.flattest() == 0 ? 0 : kept.flattest() + slack;
             GradeLimits narrower = kept.steepest(kept.steepest() - slack).flattest(flattest);
@@ -146,7 +172,7 @@ public final class FirstGrade {
                 for (int i = 0; i < heights.length; i++) {
                     boolean pinned = knots.pinned[i] || i > 0 && knots.pinned[i - 1];
                     if (!knots.fixed[i] && !pinned) {
-                        heights[i] = Math.rint(heights[i] / NEAT) * NEAT;
+                        heights[i] = multiple(Math.rint(heights[i] / neat), neat);
                     }
                 }
                 return points(knots, heights, kept);
@@ -167,9 +193,12 @@ public final class FirstGrade {
                 double after = (heights[i + 1] - heights[i]) / knots.length(i);
                 double change = Math.abs(after - before);
                 keep = change > NO_CHANGE;
-                double room = Math.min(knots.length(i - 1), knots.length(i));
+                double room =
+                        multiple(
+                                GradeSearch.room(knots, i, kept.unit()) / kept.unit(), kept.unit());
                 if (change > NO_CURVE && kept.curve() > 0) {
-                    double whole = Math.ceil(kept.curve() * change / NEAT_CURVE) * NEAT_CURVE;
+                    double whole =
+                            multiple(Math.ceil(kept.curve() * change / kept.unit()), kept.unit());
                     curve = Math.min(whole, room);
                 }
             }
@@ -178,6 +207,11 @@ public final class FirstGrade {
             }
         }
         return points;
+    }
+
+    /** A whole multiple of a unit, without the tail that multiplying leaves. */
+    private static double multiple(double times, double unit) {
+        return Math.rint(times * unit * PER_METRE) / PER_METRE;
     }
 
     private static Profile profile(List<VerticalPoint> points) {

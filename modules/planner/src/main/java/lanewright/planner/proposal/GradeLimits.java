@@ -17,6 +17,8 @@ import java.util.List;
  * @param tie length over which a start or end grade holds, m, over zero
  * @param through heights to pass through, in station order
  * @param outlets stations where water is led away from a low point, m
+ * @param unit stations and curves are whole multiples of this, heights of a hundredth of it, m: a
+ *     foot or a metre
  */
 public record GradeLimits(
         double steepest,
@@ -29,7 +31,8 @@ public record GradeLimits(
         double endGrade,
         double tie,
         List<Fixed> through,
-        List<Double> outlets) {
+        List<Double> outlets,
+        double unit) {
     /** Copies the lists and checks the ranges. */
     public GradeLimits {
         through = List.copyOf(through);
@@ -38,8 +41,9 @@ public record GradeLimits(
             throw new IllegalArgumentException(
                     "grades from " + flattest + " to " + steepest + ", curve " + curve);
         }
-        if (!Double.isFinite(start) || !(tie > 0)) {
-            throw new IllegalArgumentException("the start must have a height");
+        if (!Double.isFinite(start) || !(tie > 0) || !(unit > 0)) {
+            throw new IllegalArgumentException(
+                    "the start must have a height, and tie and unit a length");
         }
     }
 
@@ -63,7 +67,8 @@ public record GradeLimits(
                 endGrade,
                 tie,
                 through,
-                outlets);
+                outlets,
+                unit);
     }
 
     GradeLimits flattest(double other) {
@@ -78,7 +83,8 @@ public record GradeLimits(
                 endGrade,
                 tie,
                 through,
-                outlets);
+                outlets,
+                unit);
     }
 
     GradeLimits curve(double other) {
@@ -93,6 +99,7 @@ public record GradeLimits(
                 endGrade,
                 tie,
                 through,
-                outlets);
+                outlets,
+                unit);
     }
 }

@@ -93,9 +93,11 @@ final class Knots {
                 }
                 int pieces = whole ? 1 : Math.max(1, (int) Math.round(gap / apart));
                 for (int k = 1; k < pieces; k++) {
+                    double even = last.station() + gap * k / pieces;
                     all.add(
                             new Knot(
-                                    last.station() + gap * k / pieces,
+                                    Math.rint(Math.rint(even / limits.unit()) * limits.unit() * 1e6)
+                                            / 1e6,
                                     Double.NaN,
                                     false,
                                     false,

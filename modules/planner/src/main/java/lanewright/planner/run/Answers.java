@@ -63,17 +63,13 @@ final class Answers {
                 findings.stream()
                         .anyMatch(each -> each.topic() == topic && each.level() != Level.NOTE);
         answers.add(
-                new Answer(
-                        topic, question, says, look ? Answer.Mark.LOOK : Answer.Mark.ANSWERED));
+                new Answer(topic, question, says, look ? Answer.Mark.LOOK : Answer.Mark.ANSWERED));
     }
 
     private Saying ground(Survey survey, Ground ground) {
         long look =
                 findings.stream()
-                        .filter(
-                                each ->
-                                        each.topic() == Topic.GROUND
-                                                && each.level() != Level.NOTE)
+                        .filter(each -> each.topic() == Topic.GROUND && each.level() != Level.NOTE)
                         .count();
         String rest =
                 look == 0
@@ -168,7 +164,7 @@ final class Answers {
         List<Pool> made = water.made();
         if (made.isEmpty()) {
             return Saying.of(
-                    "The lane makes no low spot; {} ways of water of the land meet it.",
+                    "The lane makes no low spot; " + ways(water),
                     Quantity.count(water.inflows().size()));
         }
         Pool worst = made.get(0);
@@ -191,8 +187,15 @@ final class Answers {
                                 ? "The lane makes {} low spot, {} deep"
                                 : "The lane makes {} low spots, the deepest {} deep")
                         + place
-                        + "; {} ways of water of the land meet it.",
+                        + "; "
+                        + ways(water),
                 quantities);
+    }
+
+    private static String ways(WaterReport water) {
+        return water.inflows().size() == 1
+                ? "{} way of water of the land meets it."
+                : "{} ways of water of the land meet it.";
     }
 
     private static Saying earth(LaneVolumes volumes, EarthworkReport earth) {
@@ -258,7 +261,9 @@ final class Answers {
         int wet = water.made().size();
         return Saying.of(
                 "{} of lane, {} of stone in {} loads, {} of topsoil to strip, and "
-                        + (wet == 1 ? "{} place where it holds water." : "{} places where it holds water."),
+                        + (wet == 1
+                                ? "{} place where it holds water."
+                                : "{} places where it holds water."),
                 Quantity.length(design.length()),
                 Quantity.mass(stone.orderMass()),
                 Quantity.count(stone.loadCount()),

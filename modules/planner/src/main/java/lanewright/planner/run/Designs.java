@@ -48,17 +48,13 @@ final class Designs {
         List<VerticalPoint> vertical = new ArrayList<>();
         for (GradePart.Point point : points) {
             vertical.add(
-                    new VerticalPoint(
-                            end(point.station(), length),
-                            point.height(),
-                            point.curve()));
+                    new VerticalPoint(end(point.station(), length), point.height(), point.curve()));
         }
         return Profile.of(vertical);
     }
 
     /** The whole lane. */
-    static LaneDesign design(Plan plan, Alignment alignment, Profile profile)
-            throws DesignRefused {
+    static LaneDesign design(Plan plan, Alignment alignment, Profile profile) throws DesignRefused {
         double length = alignment.length();
         return LaneDesign.on(alignment, profile)
                 .typical(typical(plan, length))
@@ -84,8 +80,8 @@ final class Designs {
         return stretches;
     }
 
-    private static List<Stretch<DitchBottom>> bottoms(
-            Plan plan, ShapePart.Hand side, double length) throws DesignRefused {
+    private static List<Stretch<DitchBottom>> bottoms(Plan plan, ShapePart.Hand side, double length)
+            throws DesignRefused {
         List<Stretch<DitchBottom>> stretches = new ArrayList<>();
         for (ShapePart.OwnDitch own : plan.ditchBottoms()) {
             if (own.side() == side) {

@@ -9,6 +9,7 @@ import lanewright.lane.line.Alignment;
 import lanewright.lane.line.VerticalPoint;
 import lanewright.lane.shape.Stretch;
 import lanewright.lane.shape.TypicalSection;
+import lanewright.measure.LengthUnit;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.document.GradePart;
 import lanewright.planner.document.Plan;
@@ -25,6 +26,12 @@ final class GradeLaying {
 
     /** A start or end grade is taken up over this much at least, m. */
     private static final double LEAST_TIE = 6;
+
+    /**
+     * Where nothing is said of the far end, the lane ends this high over the ground there, m: under
+     * the 0.15 m that would be a step. Our choice.
+     */
+    private static final double END_ABOVE = 0.1;
 
     private GradeLaying() {}
 
@@ -48,13 +55,15 @@ final class GradeLaying {
     private static GradeLimits limits(Plan plan, Alignment line, Ground ground) {
         GradePart grade = plan.grade();
         double length = line.length();
+        double unit = plan.units() == UnitSystem.US ? LengthUnit.FOOT.metres() : 1;
         double start = plan.ends().road().height();
         if (Double.isNaN(start)) {
-            start = ground.heightAt(line.x(0), line.y(0));
-        }
-        if (Double.isNaN(start)) {
             // No ground at the road: the first height that is known, so that a grade can be shown.
-            start = firstKnown(line, ground);
+            start = neat(firstKnown(line, ground), unit);
+        }
+        double end = plan.ends().far().height();
+        if (Double.isNaN(end)) {
+            end = neat(ground.heightAt(line.x(length), line.y(length)) + END_ABOVE, unit);
         }
         List<GradeLimits.Fixed> through = new ArrayList<>();
         for (GradePart.Through point : grade.through()) {
@@ -69,11 +78,17 @@ final class GradeLaying {
                 grade.curvePerPercent() * 100,
                 start,
                 plan.ends().road().grade(),
-                plan.ends().far().height(),
+                end,
                 plan.ends().far().grade(),
                 Math.min(Math.max(LEAST_TIE, over), Math.max(1, length / 4)),
                 through,
-                grade.sagOutlets().stream().map(GradePart.Outlet::station).toList());
+                grade.sagOutlets().stream().map(GradePart.Outlet::station).toList(),
+                unit);
+    }
+
+    /** To a hundredth of a unit, short to write. */
+    private static double neat(double height, double unit) {
+        return Math.rint(Math.rint(height / unit * 100) * unit / 100 * 1e6) / 1e6;
     }
 
     private static double firstKnown(Alignment line, Ground ground) {
@@ -122,9 +137,7 @@ final class GradeLaying {
         laid.ways().forEach(way -> reasons.add(way.says().in(units)));
         laid.collisions()
                 .forEach(
-                        each ->
-                                reasons.add(
-                                        each.says().in(units) + " " + each.remedy().in(units)));
+                        each -> reasons.add(each.says().in(units) + " " + each.remedy().in(units)));
         return plan.grade().laid(points, reasons);
     }
 }

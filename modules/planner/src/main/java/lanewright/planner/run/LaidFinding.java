@@ -16,7 +16,8 @@ final class LaidFinding {
     private LaidFinding() {}
 
     static Finding of(GradeProposal laid, LaneDesign lane) {
-        StringBuilder pattern = new StringBuilder("The plan holds no grade, so a first one was laid.");
+        StringBuilder pattern =
+                new StringBuilder("The plan holds no grade, so a first one was laid.");
         var quantities = new ArrayList<Quantity>();
         for (Saying reason : laid.reasons()) {
             pattern.append(' ').append(reason.pattern());

@@ -99,8 +99,7 @@ final class LandInputs {
         return hazards;
     }
 
-    private static List<Hazard.Spot> spots(List<Spot> spots, Places places)
-            throws SurveyException {
+    private static List<Hazard.Spot> spots(List<Spot> spots, Places places) throws SurveyException {
         List<Hazard.Spot> local = new ArrayList<>();
         for (Spot spot : spots) {
             double[] at = places.local(spot);
@@ -115,7 +114,6 @@ final class LandInputs {
             return null;
         }
         Benchmark first = plan.benchmarks().get(0);
-        return new Stakes.Levels(
-                first.name(), first.height(), plan.work().instrumentHeight());
+        return new Stakes.Levels(first.name(), first.height(), plan.work().instrumentHeight());
     }
 }

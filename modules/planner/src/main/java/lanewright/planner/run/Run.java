@@ -51,10 +51,10 @@ import lanewright.survey.read.SurveyReader;
 import lanewright.survey.read.SurveyRequest;
 
 /**
- * From a plan to its outcome, stage after stage. Each stage is a pure function of what goes into it,
- * and its last result is kept as long as that is equal: run again after an edit, only what the edit
- * touched is computed again, and the outcome is the same to the last bit as from a fresh start. Used
- * by one thread at a time.
+ * From a plan to its outcome, stage after stage. Each stage is a pure function of what goes into
+ * it, and its last result is kept as long as that is equal: run again after an edit, only what the
+ * edit touched is computed again, and the outcome is the same to the last bit as from a fresh
+ * start. Used by one thread at a time.
  */
 public final class Run {
 
@@ -106,12 +106,12 @@ public final class Run {
         var places = new Places(measured.frame(), measured.originX(), measured.originY());
         Depths depth =
                 depths.of(
-                        List.of(plan.earth(), land),
-                        () -> Depths.of(plan.earth(), measured, land));
+                        List.of(plan.earth(), land), () -> Depths.of(plan.earth(), measured, land));
         List<IntersectionPoint> corners = Designs.corners(plan.line(), places);
         Alignment line = alignment.of(List.of(corners), () -> Alignment.of(corners));
         progress.check();
-        GradeProposal laid = plan.grade().points().isEmpty() ? lay(plan, line, land, depth, progress) : null;
+        GradeProposal laid =
+                plan.grade().points().isEmpty() ? lay(plan, line, land, depth, progress) : null;
         GradePart grade = laid == null ? plan.grade() : GradeLaying.written(plan, laid);
         LaneDesign lane = design(plan, line, grade);
         SectionSet cut = cut(sections, lane, land, depth, progress.part(0.45, 0.55));
@@ -159,8 +159,7 @@ public final class Run {
                         List.of(plan.stone(), lane, amounts),
                         () -> Supplies.report(plan.stone(), lane, amounts));
         List<Hazard> hazards = LandInputs.hazards(plan.hazards(), places);
-        Stakes stakes =
-                Stakes.of(cut, land, LandInputs.levels(plan), plan.work().stakesBeyond());
+        Stakes stakes = Stakes.of(cut, land, LandInputs.levels(plan), plan.work().stakesBeyond());
         WorkFacts facts = Facts.of(plan, cut, amounts, dirt, flows, rock, hazards);
         var order = WorkOrder.of(facts);
         progress.check();
@@ -216,11 +215,46 @@ public final class Run {
                 once(assumptions));
     }
 
+    /**
+     * The plan with a first grade laid, whether or not it has one already.
+     *
+     * @param file the plan as it was read
+     * @return the proposal, and the grade as it goes into the plan
+     * @throws SurveyException if the survey cannot be read
+     * @throws DesignRefused if the lane cannot be laid out as it is asked for
+     */
+    public LaidGrade layGrade(PlanFile file, Progress progress)
+            throws SurveyException, DesignRefused {
+        Plan plan = file.plan();
+        Survey measured = survey(plan, progress.part(0, 0.4));
+        Ground land =
+                ground.of(
+                        List.of(measured),
+                        () -> Ground.of(measured, GroundOptions.USUAL, progress.part(0.4, 0.7)));
+        refuseEmpty(land);
+        var places = new Places(measured.frame(), measured.originX(), measured.originY());
+        Depths depth =
+                depths.of(
+                        List.of(plan.earth(), land), () -> Depths.of(plan.earth(), measured, land));
+        List<IntersectionPoint> corners = Designs.corners(plan.line(), places);
+        Alignment line = alignment.of(List.of(corners), () -> Alignment.of(corners));
+        GradeProposal laid = lay(plan, line, land, depth, progress);
+        progress.report(1, "grade laid");
+        return new LaidGrade(measured, laid, GradeLaying.written(plan, laid));
+    }
+
+    /**
+     * A grade that was laid.
+     *
+     * @param survey what was measured
+     * @param proposal the grade with its reasons
+     * @param written the same as it goes into the plan
+     */
+    public record LaidGrade(Survey survey, GradeProposal proposal, GradePart written) {}
+
     private Survey survey(Plan plan, Progress progress) throws SurveyException {
         Frame map =
-                frame.of(
-                        List.of(plan.survey().frame()),
-                        () -> Places.frame(plan.survey().frame()));
+                frame.of(List.of(plan.survey().frame()), () -> Places.frame(plan.survey().frame()));
         SurveyRequest request = SurveyRequests.of(plan, folder, map);
         List<Object> inputs = new ArrayList<>();
         inputs.add(request);
@@ -286,14 +320,12 @@ public final class Run {
                     if (laid.points().size() < 3) {
                         return laid;
                     }
-                    GradePart.Point first = new GradePart.Point(0, laid.points().get(0).height(), 0);
+                    GradePart.Point first =
+                            new GradePart.Point(0, laid.points().get(0).height(), 0);
                     double end = laid.points().get(laid.points().size() - 1).height();
                     var last = new GradePart.Point(Double.POSITIVE_INFINITY, end, 0);
                     LaneDesign straight =
-                            design(
-                                    plan,
-                                    line,
-                                    plan.grade().laid(List.of(first, last), List.of()));
+                            design(plan, line, plan.grade().laid(List.of(first, last), List.of()));
                     double plain = moved(straight, land, depth, progress);
                     LaneDesign ours = design(plan, line, GradeLaying.written(plan, laid));
                     return laid.because(
@@ -308,8 +340,7 @@ public final class Run {
     /** Cut and fill together, m³. */
     private static double moved(LaneDesign lane, Ground land, Depths depth, Progress progress) {
         progress.check();
-        SectionSet set =
-                Sections.of(lane, land, depth.topsoil(), depth.bearing(), Progress.NONE);
+        SectionSet set = Sections.of(lane, land, depth.topsoil(), depth.bearing(), Progress.NONE);
         LaneVolumes amounts = LaneVolumes.of(set);
         return amounts.cut().corrected() + amounts.earthFill();
     }

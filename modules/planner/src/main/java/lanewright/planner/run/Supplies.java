@@ -9,7 +9,6 @@ import lanewright.lane.shape.Stretch;
 import lanewright.lane.shape.TypicalSection;
 import lanewright.lane.volume.LaneVolumes;
 import lanewright.lane.volume.Running;
-import lanewright.measure.Assumption;
 import lanewright.measure.Kind;
 import lanewright.measure.Nearest;
 import lanewright.measure.Price;
@@ -67,8 +66,7 @@ public final class Supplies {
     }
 
     /** Refuses a name that is not in its table. */
-    static void known(String name, List<String> names, String field)
-            throws PlanException {
+    static void known(String name, List<String> names, String field) throws PlanException {
         if (!names.contains(name)) {
             throw new PlanException(
                     PLAN,
@@ -148,9 +146,7 @@ public final class Supplies {
                                 to,
                                 running.area(i - 1),
                                 running.area(i),
-                                Math.max(
-                                        0,
-                                        running.correctedTo(i) - running.correctedTo(i - 1))));
+                                Math.max(0, running.correctedTo(i) - running.correctedTo(i - 1))));
             }
         }
         return new Spread(spans);

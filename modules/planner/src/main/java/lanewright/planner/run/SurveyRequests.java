@@ -27,8 +27,7 @@ final class SurveyRequests {
     }
 
     /** The request for a survey, elevation grids clipped to a corridor. */
-    static SurveyRequest request(
-            SurveyPart survey, Path folder, Frame frame, Corridor corridor)
+    static SurveyRequest request(SurveyPart survey, Path folder, Frame frame, Corridor corridor)
             throws SurveyException {
         List<SurveyFile> files = new ArrayList<>();
         for (SurveyPart.File file : survey.files()) {

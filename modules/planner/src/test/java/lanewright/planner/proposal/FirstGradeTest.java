@@ -47,7 +47,18 @@ class FirstGradeTest {
 
     private static GradeLimits limits(double start, double end) {
         return new GradeLimits(
-                0.10, 0.01, 0.15, 100, start, Double.NaN, end, Double.NaN, 6, List.of(), List.of());
+                0.10,
+                0.01,
+                0.15,
+                100,
+                start,
+                Double.NaN,
+                end,
+                Double.NaN,
+                6,
+                List.of(),
+                List.of(),
+                0.3048);
     }
 
     private static double earth(GroundAlong land, DoubleUnaryOperator profile) {
@@ -145,7 +156,8 @@ class FirstGradeTest {
         }
         GradeLimits limits =
                 new GradeLimits(
-                        0.10, 0.01, 0.15, 100, 100, -0.03, 100, 0.03, 10, List.of(), List.of());
+                        0.10, 0.01, 0.15, 100, 100, -0.03, 100, 0.03, 10, List.of(), List.of(),
+                        0.3048);
         GradeProposal laid = FirstGrade.of(new GroundAlong(looks), limits);
         assertFalse(laid.collisions().isEmpty());
         assertEquals("grade-sag-no-way-out", laid.collisions().get(0).code());
@@ -163,7 +175,8 @@ class FirstGradeTest {
                                 0.03,
                                 10,
                                 List.of(),
-                                List.of(10.0, 30.0, 45.0, 60.0, 80.0)));
+                                List.of(10.0, 30.0, 45.0, 60.0, 80.0),
+                                0.3048));
         assertTrue(led.collisions().isEmpty(), led.collisions().toString());
         assertFalse(led.ways().isEmpty());
     }
@@ -183,7 +196,8 @@ class FirstGradeTest {
                         Double.NaN,
                         6,
                         List.of(new Fixed(100, 105.2), new Fixed(200, 107.4)),
-                        List.of());
+                        List.of(),
+                        0.3048);
         GradeProposal laid = FirstGrade.of(land, limits);
         assertTrue(laid.collisions().isEmpty(), laid.collisions().toString());
         Profile profile = Profile.of(laid.points());
