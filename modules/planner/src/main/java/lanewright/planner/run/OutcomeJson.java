@@ -1,0 +1,347 @@
+package lanewright.planner.run;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import lanewright.lane.section.Areas;
+import lanewright.lane.section.Corner;
+import lanewright.lane.section.Part;
+import lanewright.lane.section.Section;
+import lanewright.lane.section.SectionLine;
+import lanewright.lane.section.SideResult;
+import lanewright.measure.Assumption;
+import lanewright.measure.Finding;
+import lanewright.measure.Listing;
+import lanewright.measure.Listing.Column;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.measure.UnitSystem;
+import lanewright.measure.Where;
+import lanewright.planner.listing.EarthListings;
+import lanewright.planner.listing.GradeListings;
+import lanewright.planner.listing.SectionListings;
+import lanewright.planner.listing.ShapeListings;
+import lanewright.planner.listing.StoneListings;
+import lanewright.planner.listing.VolumeListings;
+import lanewright.planner.listing.WaterListings;
+import lanewright.planner.listing.WorkListings;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An outcome as JSON, by the schema {@code outcome.schema.json}. The same outcome gives the same
+ * bytes, whatever the machine's language, zone or number of processors.
+ *
+ * <p>Every figure stands in SI beside the words in which the sheets show it, so that any number on
+ * a sheet can be found here.
+ */
+public final class OutcomeJson {
+
+    private static final int VERSION = 1;
+
+    private final Outcome outcome;
+    private final UnitSystem units;
+    private final JsonGenerator json;
+
+    private OutcomeJson(Outcome outcome, JsonGenerator json) {
+        this.outcome = outcome;
+        this.units = outcome.plan().units();
+        this.json = json;
+    }
+
+    /** The outcome, UTF-8 with line feeds. */
+    public static byte[] of(Outcome outcome) {
+        var bytes = new ByteArrayOutputStream(1 << 16);
+        var indenter = new DefaultIndenter(" ", "\n");
+        var printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
+        try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
+            json.setPrettyPrinter(printer);
+            new OutcomeJson(outcome, json).write();
+        } catch (IOException e) {
+            throw new UncheckedIOException("writing into memory", e);
+        }
+        bytes.write('\n');
+        return bytes.toByteArray();
+    }
+
+    /** The schema that the outcome keeps to. */
+    public static String schema() {
+        try (InputStream in = OutcomeJson.class.getResourceAsStream("outcome.schema.json")) {
+            if (in == null) {
+                throw new IllegalStateException("outcome.schema.json is not packed");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("reading outcome.schema.json", e);
+        }
+    }
+
+    /** Every table of the outcome, in the order of the sheets. */
+    public static List<Listing> listings(Outcome outcome) {
+        List<Listing> all = new ArrayList<>();
+        all.add(ShapeListings.stretches(outcome.design()));
+        all.add(GradeListings.points(outcome.design().profile()));
+        all.add(GradeListings.bends(outcome.design().alignment()));
+        all.add(SectionListings.areas(outcome.sections().sections()));
+        all.add(SectionListings.catchPoints(outcome.sections().sections()));
+        all.add(VolumeListings.running(outcome.volumes()));
+        all.add(EarthListings.volumes(outcome.earth()));
+        all.add(EarthListings.balance(outcome.earth()));
+        all.add(EarthListings.heaps(outcome.earth()));
+        all.add(WaterListings.pools(outcome.water()));
+        all.add(WaterListings.gone(outcome.water()));
+        all.add(WaterListings.inflows(outcome.water()));
+        all.add(WaterListings.ditches(outcome.water()));
+        all.add(WaterListings.sags(outcome.water()));
+        all.add(WaterListings.descents(outcome.water()));
+        all.add(StoneListings.layers(outcome.stone()));
+        all.add(StoneListings.loads(outcome.stone()));
+        all.add(StoneListings.inHand(outcome.stone()));
+        all.add(WorkListings.order(outcome.order()));
+        all.add(WorkListings.cautions(outcome.cautions()));
+        all.add(WorkListings.stakes(outcome.stakes()));
+        return all;
+    }
+
+    private void write() throws IOException {
+        json.writeStartObject();
+        json.writeNumberField("version", VERSION);
+        json.writeStringField("name", outcome.plan().name());
+        json.writeStringField("units", word(units));
+        json.writeStringField("currency", outcome.plan().currency());
+        frame();
+        json.writeFieldName("headline");
+        saying(outcome.headline());
+        answers();
+        findings();
+        assumptions();
+        sections();
+        json.writeArrayFieldStart("tables");
+        for (Listing listing : listings(outcome)) {
+            table(listing);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void frame() throws IOException {
+        json.writeObjectFieldStart("frame");
+        json.writeStringField("name", outcome.survey().frame().name());
+        number("zeroEast", outcome.survey().originX());
+        number("zeroNorth", outcome.survey().originY());
+        json.writeEndObject();
+    }
+
+    private void answers() throws IOException {
+        json.writeArrayFieldStart("answers");
+        for (Answer answer : outcome.answers()) {
+            json.writeStartObject();
+            json.writeStringField("topic", word(answer.topic()));
+            json.writeStringField("question", answer.question());
+            json.writeFieldName("says");
+            saying(answer.says());
+            json.writeStringField("mark", word(answer.mark()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void findings() throws IOException {
+        json.writeArrayFieldStart("findings");
+        for (Finding finding : outcome.findings()) {
+            json.writeStartObject();
+            json.writeStringField("code", finding.code());
+            json.writeStringField("level", word(finding.level()));
+            json.writeStringField("topic", word(finding.topic()));
+            json.writeFieldName("where");
+            where(finding.where());
+            json.writeFieldName("says");
+            saying(finding.says());
+            json.writeFieldName("measured");
+            quantity(finding.measured());
+            json.writeFieldName("limit");
+            quantity(finding.limit());
+            json.writeStringField("source", finding.source());
+            json.writeFieldName("remedy");
+            saying(finding.remedy());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void where(Where where) throws IOException {
+        json.writeStartObject();
+        number("from", where.from());
+        number("to", where.to());
+        number("offset", where.offset());
+        number("x", where.x());
+        number("y", where.y());
+        json.writeEndObject();
+    }
+
+    private void assumptions() throws IOException {
+        json.writeArrayFieldStart("assumptions");
+        for (Assumption assumption : outcome.assumptions()) {
+            json.writeStartObject();
+            json.writeStringField("name", assumption.name());
+            json.writeFieldName("value");
+            saying(assumption.value());
+            json.writeStringField("mark", word(assumption.mark()));
+            json.writeStringField("source", assumption.source());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void sections() throws IOException {
+        json.writeArrayFieldStart("sections");
+        for (Section section : outcome.sections().sections()) {
+            json.writeStartObject();
+            number("station", section.station());
+            json.writeStringField("face", word(section.face()));
+            number("profileHeight", section.profileHeight());
+            json.writeBooleanField("complete", section.complete());
+            line("ground", section.ground());
+            line("stripped", section.stripped());
+            line("subgrade", section.subgrade());
+            line("finished", section.finished());
+            side("left", section.left());
+            side("right", section.right());
+            areas(section.areas());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void line(String name, SectionLine line) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (int i = 0; i < line.size(); i++) {
+            json.writeArray(new double[] {line.offset(i), line.height(i)}, 0, 2);
+        }
+        json.writeEndArray();
+    }
+
+    private void side(String name, SideResult side) throws IOException {
+        json.writeObjectFieldStart(name);
+        json.writeStringField("kind", word(side.kind()));
+        corner("edge", side.edge());
+        corner("hinge", side.hinge());
+        corner("ditch", side.ditchInner());
+        corner("catch", side.catchPoint());
+        number("limit", side.limit());
+        json.writeEndObject();
+    }
+
+    private void corner(String name, @Nullable Corner corner) throws IOException {
+        json.writeFieldName(name);
+        if (corner == null) {
+            json.writeNull();
+        } else {
+            json.writeArray(new double[] {corner.offset(), corner.height()}, 0, 2);
+        }
+    }
+
+    private void areas(Areas areas) throws IOException {
+        json.writeObjectFieldStart("areas");
+        number("strip", areas.strip().area());
+        number("cut", areas.cut().area());
+        number("fill", areas.fill().area());
+        number("edgeRefill", areas.edgeRefill().area());
+        number("topsoilBack", areas.topsoilBack().area());
+        number("undercut", areas.undercut().area());
+        json.writeArrayFieldStart("layers");
+        for (Part layer : areas.layers()) {
+            json.writeNumber(layer.area());
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void table(Listing listing) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("name", listing.name());
+        json.writeStringField("title", listing.title());
+        json.writeArrayFieldStart("columns");
+        for (Column column : listing.columns()) {
+            json.writeStartObject();
+            json.writeStringField("head", column.head());
+            json.writeStringField("unit", column.unit(units));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeNumberField("totals", listing.totals());
+        json.writeArrayFieldStart("rows");
+        for (List<Saying> row : listing.rows()) {
+            json.writeStartArray();
+            for (int i = 0; i < row.size(); i++) {
+                cell(listing.columns().get(i), row.get(i));
+            }
+            json.writeEndArray();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void cell(Column column, Saying cell) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("words", column.shown(cell, units));
+        values(cell);
+        json.writeEndObject();
+    }
+
+    private void saying(Saying saying) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("words", saying.in(units));
+        values(saying);
+        json.writeEndObject();
+    }
+
+    private void values(Saying saying) throws IOException {
+        json.writeArrayFieldStart("values");
+        for (Quantity quantity : saying.quantities()) {
+            number(quantity.value());
+        }
+        json.writeEndArray();
+    }
+
+    private void quantity(@Nullable Quantity quantity) throws IOException {
+        if (quantity == null) {
+            json.writeNull();
+            return;
+        }
+        json.writeStartObject();
+        json.writeStringField("kind", word(quantity.kind()));
+        number("value", quantity.value());
+        json.writeStringField("words", quantity.in(units));
+        json.writeEndObject();
+    }
+
+    private void number(String name, @Nullable Double value) throws IOException {
+        json.writeFieldName(name);
+        if (value == null) {
+            json.writeNull();
+        } else {
+            number(value.doubleValue());
+        }
+    }
+
+    private void number(double value) throws IOException {
+        if (Double.isFinite(value)) {
+            json.writeNumber(value);
+        } else {
+            json.writeNull();
+        }
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}
