@@ -20,7 +20,7 @@ final class PatchLaying {
     private final Ground old;
     private final List<Patch> patches;
     private final Progress progress;
-    private final List<Integer> refused = new ArrayList<>();
+    private final List<Patched.Refusal> refused = new ArrayList<>();
 
     PatchLaying(Ground old, List<Patch> patches, Progress progress) {
         this.old = old;
@@ -41,7 +41,7 @@ final class PatchLaying {
                 progress.report(1, "lane laid into the ground");
                 return new Patched(attempt.ground(), attempt.origins, refused);
             }
-            refused.add(attempt.failed);
+            refused.add(new Patched.Refusal(attempt.failed, attempt.failedX, attempt.failedY));
             kept.remove((Integer) attempt.failed);
         }
     }
@@ -61,6 +61,8 @@ final class PatchLaying {
         private final BitSet inside = new BitSet();
         private final List<Laid> laid = new ArrayList<>();
         private int failed = Mesh.NONE;
+        private double failedX;
+        private double failedY;
         private int[] origins = new int[0];
 
         Attempt(List<Integer> which) {
@@ -82,6 +84,8 @@ final class PatchLaying {
             Patch patch = patches.get(number);
             Laid made = new Laid(patch, number);
             int start = old.triangleAt(patch.x[patch.rim[0]], patch.y[patch.rim[0]]);
+            failedX = patch.x[patch.rim[0]];
+            failedY = patch.y[patch.rim[0]];
             if (start < 0) {
                 return false;
             }
@@ -92,6 +96,8 @@ final class PatchLaying {
             int from = first;
             for (int i = 1; i <= count; i++) {
                 int v = patch.rim[i % count];
+                failedX = patch.x[v];
+                failedY = patch.y[v];
                 List<Integer> passed =
                         i < count
                                 ? walk.drawTo(patch.x[v], patch.y[v])
@@ -157,7 +163,7 @@ final class PatchLaying {
                 }
             }
             if (found != rims.size()) {
-                failed = laid.get(laid.size() - 1).number;
+                failedNear(laid.get(laid.size() - 1));
                 return;
             }
             while (depth > 0) {
@@ -171,8 +177,14 @@ final class PatchLaying {
                 }
             }
             if (outside.intersects(inside)) {
-                failed = laid.get(laid.size() - 1).number;
+                failedNear(laid.get(laid.size() - 1));
             }
+        }
+
+        private void failedNear(Laid last) {
+            failed = last.number;
+            failedX = last.patch.x[last.patch.rim[0]];
+            failedY = last.patch.y[last.patch.rim[0]];
         }
 
         private int[] push(int[] stack, int depth, int t) {
@@ -250,6 +262,8 @@ final class PatchLaying {
 
             private boolean keep(int a, int b, int c, int t) {
                 if (!(Side.of(x(a), y(a), x(b), y(b), x(c), y(c)) > 0)) {
+                    failedX = x(a);
+                    failedY = y(a);
                     return false;
                 }
                 if (3 * count + 3 > corners.length) {

@@ -11,13 +11,22 @@ public final class Patched {
 
     private final Ground ground;
     private final int[] origin;
-    private final List<Integer> refused;
+    private final List<Refusal> refused;
 
-    Patched(Ground ground, int[] origin, List<Integer> refused) {
+    Patched(Ground ground, int[] origin, List<Refusal> refused) {
         this.ground = ground;
         this.origin = origin;
         this.refused = List.copyOf(refused);
     }
+
+    /**
+     * A patch that could not be laid.
+     *
+     * @param patch its number in their order
+     * @param x local easting of the place where it failed, m
+     * @param y local northing of that place, m
+     */
+    public record Refusal(int patch, double x, double y) {}
 
     /** The ground with the patches in it. */
     public Ground ground() {
@@ -33,10 +42,10 @@ public final class Patched {
     }
 
     /**
-     * Numbers of the patches that could not be laid because their rims cross themselves or one
-     * another, or leave the land that was surveyed; the ground is as it was there.
+     * The patches that could not be laid because their rims cross themselves or one another, or
+     * leave the land that was surveyed; the ground is as it was there.
      */
-    public List<Integer> refused() {
+    public List<Refusal> refused() {
         return refused;
     }
 }

@@ -20,14 +20,12 @@ import org.jspecify.annotations.Nullable;
  * as one conforming triangulation. Triangles share their vertices along the catch lines, no two
  * vertices lie at one place, and outside the facets keep their heights. Immutable.
  *
- * <p>Steps (ends of the lane, jumps of its shape, vertical edges of stone) lean over by a
- * millimetre, so that there is one height at every place. Where a side does not meet the ground, or
- * the lane runs into itself, the ground stays as it is, with a finding.
+ * <p>Steps lean over, so that there is one height at every place: ends of the lane and vertical
+ * edges of stone by a millimetre, jumps of its shape by two centimetres. A side that does not meet
+ * the ground ends in such a step at its hinge. Where the ground ends under the lane, or the lane
+ * runs into itself, the ground stays as it is, with a finding.
  */
 public final class CompositeSurface {
-
-    /** So often is a stretch that cannot be laid halved before it is left out. */
-    private static final int MOST_ATTEMPTS = 16;
 
     private final Patched patched;
     private final SurfacePart[] parts;
@@ -67,9 +65,20 @@ public final class CompositeSurface {
 
     /** Lays stretch after stretch; lives for one call. */
     private static final class Joining {
+
+        /** So often is a stretch tried with one ray less before it is cut in two. */
+        private static final int TRIES = 12;
+
+        /** So often is all of it tried. */
+        private static final int MOST_TRIES = 40;
+
+        /** A piece of lane no longer than this may be missing unsaid, m. Our choice. */
+        private static final double SHORT = 0.05;
+
         private final BuiltSurface built;
         private final Progress progress;
         private final List<Finding> findings = new ArrayList<>();
+        private double reached;
 
         Joining(BuiltSurface built, Progress progress) {
             this.built = built;
@@ -78,8 +87,7 @@ public final class CompositeSurface {
 
         CompositeSurface join() {
             List<List<Ray>> stretches = stretches();
-            int attempts = 0;
-            while (true) {
+            for (int tries = 1; ; tries++) {
                 progress.check();
                 List<Patch> patches = new ArrayList<>();
                 List<SurfacePart> parts = new ArrayList<>();
@@ -89,29 +97,22 @@ public final class CompositeSurface {
                     parts.addAll(Arrays.asList(made.parts()));
                 }
                 Patched patched = built.ground().with(patches, progress);
-                if (patched.refused().isEmpty() || attempts == MOST_ATTEMPTS) {
-                    for (int i : patched.refused()) {
-                        leftOut(stretches.get(i));
-                    }
+                if (patched.refused().isEmpty() || tries == MOST_TRIES) {
+                    say(stretches, patched.refused());
                     return new CompositeSurface(
                             patched, parts.toArray(new SurfacePart[0]), findings);
                 }
-                attempts++;
-                stretches = halved(stretches, patched.refused());
+                stretches = eased(stretches, patched.refused(), tries);
             }
         }
 
-        /** Stretches of rays that meet the ground on both sides. */
+        /** Stretches of rays that have ground under both their ends. */
         private List<List<Ray>> stretches() {
             List<List<Ray>> stretches = new ArrayList<>();
             List<Ray> rays = built.rays();
             int from = 0;
             for (int i = 0; i <= rays.size(); i++) {
-                boolean open =
-                        i == rays.size()
-                                || !rays.get(i).left().isClosed()
-                                || !rays.get(i).right().isClosed();
-                if (open) {
+                if (i == rays.size() || !stands(rays.get(i), true) || !stands(rays.get(i), false)) {
                     keep(rays.subList(from, i), stretches);
                     from = i + 1;
                 }
@@ -119,38 +120,85 @@ public final class CompositeSurface {
             return stretches;
         }
 
-        private void keep(List<Ray> rays, List<List<Ray>> stretches) {
-            double length =
-                    rays.isEmpty()
-                            ? 0
-                            : rays.get(rays.size() - 1).station() - rays.get(0).station();
-            if (length > 5 * PatchMaker.LEAN) {
-                stretches.add(rays);
-            } else if (length > 0) {
-                leftOut(rays);
+        private boolean stands(Ray ray, boolean right) {
+            double out = PatchMaker.rimOut(ray.flank(right));
+            return built.ground().triangleAt(ray.x(right, out), ray.y(right, out)) >= 0;
+        }
+
+        private static void keep(List<Ray> rays, List<List<Ray>> stretches) {
+            int last = rays.size() - 1;
+            if (last > 0 && rays.get(last).station() - rays.get(0).station() > 3 * Thinning.LEAST) {
+                stretches.add(Thinning.of(rays));
             }
         }
 
-        private List<List<Ray>> halved(List<List<Ray>> stretches, List<Integer> refused) {
+        /**
+         * Leaves out the ray at which a stretch failed; cuts it in two there if that did not help.
+         */
+        private List<List<Ray>> eased(
+                List<List<Ray>> stretches, List<Patched.Refusal> refused, int tries) {
             List<List<Ray>> next = new ArrayList<>();
             for (int i = 0; i < stretches.size(); i++) {
                 List<Ray> rays = stretches.get(i);
-                if (!refused.contains(i)) {
+                Patched.Refusal refusal = of(refused, i);
+                if (refusal == null) {
                     next.add(rays);
-                } else if (rays.size() < 6) {
-                    leftOut(rays);
+                    continue;
+                }
+                int at = nearest(rays, refusal.x(), refusal.y());
+                if (tries % TRIES != 0 && rays.size() > 3) {
+                    List<Ray> fewer = new ArrayList<>(rays);
+                    fewer.remove(at);
+                    next.add(fewer);
                 } else {
-                    int half = rays.size() / 2;
-                    keep(rays.subList(0, half), next);
-                    keep(rays.subList(half, rays.size()), next);
+                    keep(rays.subList(0, at), next);
+                    keep(rays.subList(Math.min(at + 1, rays.size()), rays.size()), next);
                 }
             }
             return next;
         }
 
-        private void leftOut(List<Ray> rays) {
-            double from = rays.get(0).station();
-            double to = rays.get(rays.size() - 1).station();
+        private static Patched.@Nullable Refusal of(List<Patched.Refusal> refused, int patch) {
+            return refused.stream().filter(r -> r.patch() == patch).findFirst().orElse(null);
+        }
+
+        /** The ray that runs closest by a place, the first and the last left out. */
+        private static int nearest(List<Ray> rays, double x, double y) {
+            int nearest = 1;
+            double least = Double.POSITIVE_INFINITY;
+            for (int i = 1; i + 1 < rays.size(); i++) {
+                Ray ray = rays.get(i);
+                double px = x - ray.x();
+                double py = y - ray.y();
+                double scale = ray.dx() * ray.dx() + ray.dy() * ray.dy();
+                double at = (px * ray.dx() + py * ray.dy()) / scale;
+                double most = PatchMaker.rimOut(ray.flank(at > 0));
+                double out = Math.max(-most, Math.min(most, at));
+                double ex = px - out * ray.dx();
+                double ey = py - out * ray.dy();
+                if (ex * ex + ey * ey < least) {
+                    least = ex * ex + ey * ey;
+                    nearest = i;
+                }
+            }
+            return nearest;
+        }
+
+        private void say(List<List<Ray>> stretches, List<Patched.Refusal> refused) {
+            for (int i = 0; i < stretches.size(); i++) {
+                List<Ray> rays = stretches.get(i);
+                if (of(refused, i) == null) {
+                    notLaid(reached, rays.get(0).station());
+                    reached = rays.get(rays.size() - 1).station();
+                }
+            }
+            notLaid(reached, built.design().length());
+        }
+
+        private void notLaid(double from, double to) {
+            if (to - from <= SHORT) {
+                return;
+            }
             findings.add(
                     Finding.of(
                             "lane-not-joined",

@@ -19,14 +19,6 @@ final class PatchMaker {
     /** Edges of strips nearer than this are one, m. */
     private static final double SAME = 1e-4;
 
-    /**
-     * Where catch points of two rays this close lie further apart than the rays, m, by {@link
-     * #LEAP}.
-     */
-    private static final double CLOSE = 3 * RayMarch.FOUND;
-
-    private static final double LEAP = 0.02;
-
     private final List<double[]> vertices = new ArrayList<>();
     private int[] corners = new int[3 * 256];
     private SurfacePart[] parts = new SurfacePart[256];
@@ -64,7 +56,7 @@ final class PatchMaker {
     /**
      * Makes the patch of some rays.
      *
-     * @param rays at least two in station order, both sides closed
+     * @param rays at least two in station order, with ground under both ends of each
      */
     Made make(List<Ray> rays) {
         List<Across> all = new ArrayList<>();
@@ -122,7 +114,7 @@ final class PatchMaker {
 
     private Chain side(Ray ray, boolean right, int middle, double mx, double my) {
         Flank flank = ray.flank(right);
-        Chain chain = new Chain(2 * flank.strips() + 2);
+        Chain chain = new Chain(2 * flank.strips() + 3);
         chain.vertex[chain.size++] = middle;
         for (int strip = 0; strip < flank.strips(); strip++) {
             add(
@@ -144,7 +136,7 @@ final class PatchMaker {
                     mx,
                     my);
         }
-        endAt(chain, flank.catchOut(), ray, right, mx, my);
+        endAt(chain, ray, right, mx, my);
         return chain;
     }
 
@@ -170,16 +162,30 @@ final class PatchMaker {
         chain.vertex[chain.size++] = vertex(ray.x(right, out) + mx, ray.y(right, out) + my, z);
     }
 
-    /** The last vertex lies at the catch point, whatever lay within a hair of it before. */
-    private void endAt(Chain chain, double out, Ray ray, boolean right, double mx, double my) {
+    /**
+     * The last vertex lies at the catch point, whatever lay within a hair of it before; or, where
+     * the ground is not met, at the foot of a step down or up to it just beyond the hinge.
+     */
+    private void endAt(Chain chain, Ray ray, boolean right, double mx, double my) {
+        Flank flank = ray.flank(right);
+        double out = rimOut(flank);
         while (chain.size > 1 && chain.out[chain.size - 1] > out - SAME) {
             chain.size--;
         }
-        Flank flank = ray.flank(right);
         chain.out[chain.size] = out;
-        chain.edge[chain.size] = 2 * flank.strips() - 1;
+        chain.edge[chain.size] = 2 * flank.strips() - 1 + (flank.isClosed() ? 0 : 1);
         chain.vertex[chain.size++] =
                 vertex(ray.x(right, out) + mx, ray.y(right, out) + my, flank.catchHeight());
+    }
+
+    /** How far out the rim of the patch lies on a flank, m. */
+    static double rimOut(Flank flank) {
+        return flank.catchOut() + (flank.isClosed() ? 0 : LEAN);
+    }
+
+    private static SurfacePart part(Ray ray, boolean right, int edge) {
+        Flank flank = ray.flank(right);
+        return flank.part(Math.min(edge / 2, flank.strips() - 1));
     }
 
     private int vertex(double x, double y, double z) {
@@ -187,26 +193,11 @@ final class PatchMaker {
         return vertices.size() - 1;
     }
 
-    /**
-     * Fills the land between one side of two rays with triangles, and goes on along the rim to the
-     * second. Where the catch line leaps outward, the rim goes out along the ray that ends sooner
-     * and not askew, which would leave triangles too thin to be cut.
-     */
+    /** Fills the land between one side of two rays, and goes on along the rim to the second. */
     private void zip(Across a, Across b, boolean right, List<Integer> rim) {
         Chain ca = a.side(right);
         Chain cb = b.side(right);
         boolean same = a.ray.leadsTo(b.ray, right);
-        double further = cb.out[cb.size - 1] - ca.out[ca.size - 1];
-        if (b.ray.station() - a.ray.station() <= CLOSE && Math.abs(further) > LEAP) {
-            same = false;
-            if (further > 0) {
-                ca = longer(ca, a, right, cb.out[cb.size - 1]);
-                rim.add(ca.last());
-            } else {
-                cb = longer(cb, b, right, ca.out[ca.size - 1]);
-                rim.add(cb.last());
-            }
-        }
         rim.add(b.side(right).last());
         int i = 0;
         int j = 0;
@@ -214,8 +205,8 @@ final class PatchMaker {
             int turn = i + 1 == ca.size ? 1 : j + 1 == cb.size ? -1 : compare(ca, i, cb, j, same);
             SurfacePart part =
                     turn <= 0
-                            ? a.ray.flank(right).part(ca.edge[i + 1] / 2)
-                            : b.ray.flank(right).part(cb.edge[j + 1] / 2);
+                            ? part(a.ray, right, ca.edge[i + 1])
+                            : part(b.ray, right, cb.edge[j + 1]);
             if (turn == 0) {
                 quad(ca, i, cb, j, right, part);
                 i++;
@@ -232,23 +223,6 @@ final class PatchMaker {
                 mark(ca.vertex[i], cb.vertex[j]);
             }
         }
-    }
-
-    /** The chain with one vertex more, on the ground. */
-    private Chain longer(Chain chain, Across across, boolean right, double out) {
-        Chain longer = new Chain(chain.size + 1);
-        System.arraycopy(chain.vertex, 0, longer.vertex, 0, chain.size);
-        System.arraycopy(chain.edge, 0, longer.edge, 0, chain.size);
-        System.arraycopy(chain.out, 0, longer.out, 0, chain.size);
-        int last = chain.size - 1;
-        double[] end = vertices.get(chain.vertex[last]);
-        double more = (right ? 1 : -1) * (out - chain.out[last]);
-        longer.vertex[chain.size] =
-                vertex(end[0] + more * across.ray.dx(), end[1] + more * across.ray.dy(), end[2]);
-        longer.edge[chain.size] = chain.edge[last];
-        longer.out[chain.size] = out;
-        longer.size = chain.size + 1;
-        return longer;
     }
 
     private static int compare(Chain ca, int i, Chain cb, int j, boolean same) {
