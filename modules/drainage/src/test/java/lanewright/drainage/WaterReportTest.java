@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.function.DoubleBinaryOperator;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Sags;
 import lanewright.drainage.pond.LowSpot;
@@ -42,8 +41,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WaterReportTest {
 
     /** A hill to climb east, with a hollow across it at x = 60 that falls north. */
-    private static final DoubleBinaryOperator LAND =
-            (x, y) -> 100 + 0.03 * x - 0.05 * y - 1.5 * StrictMath.exp(-(x - 60) * (x - 60) / 200);
+    private static double land(double x, double y) {
+        return 100 + 0.03 * x - 0.05 * y - 1.5 * StrictMath.exp(-(x - 60) * (x - 60) / 200);
+    }
 
     private static final double LENGTH = 140;
 
@@ -166,7 +166,7 @@ class WaterReportTest {
                 // Off the lattice a little, so that no four points lie on one circle.
                 double x = 3 * i + 0.4 * StrictMath.sin(5.0 * i + 3 * j);
                 double y = 3 * j + 0.4 * StrictMath.cos(3.0 * i + 7 * j);
-                survey.point(x, y, LAND.applyAsDouble(x, y));
+                survey.point(x, y, land(x, y));
             }
         }
         survey.origin(0, 0);

@@ -43,7 +43,8 @@ class WaterTest {
     private static final DoubleBinaryOperator VALLEY = (x, y) -> 0.05 * Math.abs(x - 50) + 0.03 * y;
 
     /** A level lane across it, on up to 2.2 m of fill. */
-    private static final StraightLane FILL = new StraightLane(100, VALLEY, s -> 2.2, 4, 0.04, 2, 0);
+    private static final StraightLane FILL =
+            new StraightLane(100, WaterTest::valley, s -> 2.2, 4, 0.04, 2, 0);
 
     @Test
     void aFillAcrossAHollowHoldsWaterBack() {
@@ -151,9 +152,7 @@ class WaterTest {
     void aHollowRaisedByTheLaneIsDeeper() {
         // A dish half a metre deep in the valley's floor, upstream of the lane.
         DoubleBinaryOperator dished =
-                (x, y) ->
-                        VALLEY.applyAsDouble(x, y)
-                                - Math.max(0, 0.8 - 0.1 * Math.hypot(x - 50, y - 16));
+                (x, y) -> valley(x, y) - Math.max(0, 0.8 - 0.1 * Math.hypot(x - 50, y - 16));
         var lane = new StraightLane(100, dished, s -> 2.2, 4, 0.04, 2, 0);
         WaterReport report = report(lane, List.of());
         Pool pool = report.made().get(0);
