@@ -21,6 +21,11 @@ public record GroundAlong(List<Look> looks) {
     /** How far outside the shoulder the ground beside the lane is looked at, m. Our choice. */
     private static final double BESIDE = 2;
 
+    /**
+     * Ground this much lower beside the lane than under it sends no water onto it, m. Our choice.
+     */
+    private static final double FALLS_AWAY = 0.25;
+
     /** Copies the list and checks the order. */
     public GroundAlong {
         looks = List.copyOf(looks);
@@ -45,7 +50,8 @@ public record GroundAlong(List<Look> looks) {
      * @param level height of the finished surface at which the subgrade lies on the stripped ground
      * @param drop from the line to the lower edge of the travelled way, m
      * @param width of the earth that is shaped, m
-     * @param ditched whether a ditch is dug on both sides wherever the lane lies low
+     * @param ditched whether, wherever the lane lies low, a ditch is dug on each side from which
+     *     the land does not fall away
      */
     public record Look(
             double station,
@@ -137,7 +143,13 @@ public record GroundAlong(List<Look> looks) {
                 stripped + shape.stoneThickness() + drop,
                 half * Math.abs(shape.crossSlope()),
                 shape.width() + shape.left().shoulder() + shape.right().shoulder(),
-                isDitched(shape.left()) && isDitched(shape.right()));
+                keepsWaterOff(shape.left(), left, centre)
+                        && keepsWaterOff(shape.right(), right, centre));
+    }
+
+    /** A side-hill needs a ditch on its uphill side only: from the other the land falls away. */
+    private static boolean keepsWaterOff(SideShape side, double beside, double centre) {
+        return isDitched(side) || beside <= centre - FALLS_AWAY;
     }
 
     private static boolean isDitched(SideShape side) {

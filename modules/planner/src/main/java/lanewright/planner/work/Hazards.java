@@ -153,14 +153,13 @@ public final class Hazards {
                         Where.stretch(stretch[0], stretch[1]),
                         known
                                 ? Saying.of(
-                                        "The wire "
-                                                + hazard.name()
+                                        named(hazard)
                                                 + " hangs {} over the finished lane; a raised bed of {} would come too near",
                                         Quantity.length(lowest),
                                         Quantity.length(raisedBed))
                                 : Saying.plain(
-                                        "Nobody has said how high the wire "
-                                                + hazard.name()
+                                        "Nobody has said how high "
+                                                + named(hazard)
                                                 + " hangs over the lane"),
                         known ? Quantity.length(lowest) : null,
                         Quantity.length(needed),
@@ -250,14 +249,14 @@ public final class Hazards {
                 known
                         ? Saying.of(
                                 "The work crosses "
-                                        + hazard.name()
+                                        + named(hazard)
                                         + ", {} deep; digging {} there leaves {} of cover",
                                 Quantity.depth(hazard.level()),
                                 Quantity.depth(deepest),
                                 Quantity.depth(left))
                         : Saying.of(
                                 "The work crosses "
-                                        + hazard.name()
+                                        + named(hazard)
                                         + " at a depth nobody has said, and digs {} there",
                                 Quantity.depth(deepest)),
                 known ? Quantity.depth(left) : null,
@@ -286,21 +285,21 @@ public final class Hazards {
                         Topic.LINE,
                         where,
                         meets
-                                ? Saying.plain(
-                                        "The work runs over the "
-                                                + hazard.kind().words()
-                                                + " "
-                                                + hazard.name())
+                                ? Saying.plain("The work runs over " + named(hazard))
                                 : Saying.of(
-                                        "The work comes within {} of the "
-                                                + hazard.kind().words()
-                                                + " "
-                                                + hazard.name(),
+                                        "The work comes within {} of " + named(hazard),
                                         Quantity.length(apart)),
                         Quantity.length(meets ? 0 : apart),
                         Quantity.length(hazard.away()),
                         "your plan",
                         Saying.plain(remedy(hazard.kind()))));
+    }
+
+    /** The owner's name for it, with what it is where the name does not say so. */
+    private static String named(Hazard hazard) {
+        String kind = hazard.kind().words();
+        String lastWord = kind.substring(kind.lastIndexOf(' ') + 1);
+        return hazard.name().contains(lastWord) ? hazard.name() : hazard.name() + " (" + kind + ")";
     }
 
     private static String remedy(Hazard.Kind kind) {
