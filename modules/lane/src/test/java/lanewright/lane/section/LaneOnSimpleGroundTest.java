@@ -240,7 +240,7 @@ class LaneOnSimpleGroundTest {
         for (Section section : sections) {
             double s = section.station();
             double bottom = section.left().ditchInner().height();
-            boolean own = s > 10 && s < 40 || s == 40 && section.face() == Face.BEFORE;
+            boolean own = s > 10 && (s < 40 || (s == 40 && section.face() == Face.BEFORE));
             assertEquals(own ? -1.5 - 0.02 * (s - 10) : -1.5, bottom, 1e-12, "at " + s);
         }
         assertEquals(
