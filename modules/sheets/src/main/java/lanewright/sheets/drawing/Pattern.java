@@ -50,9 +50,9 @@ public enum Pattern {
             case DOTS -> staggered(left, top, right, bottom, 3.6, 3.1, DOT, sink);
             case DASHES -> staggered(left, top, right, bottom, 5, 2.4, 2.4, sink);
             case LEVEL -> level(left, top, right, bottom, sink);
-            case STONES_SMALL -> stones(left, top, right, bottom, 2.2, sink);
-            case STONES_MIDDLE -> stones(left, top, right, bottom, 3.6, sink);
-            case STONES_LARGE -> stones(left, top, right, bottom, 5.6, sink);
+            case STONES_SMALL -> staggered(left, top, right, bottom, 2.2, 1.9, DOT, sink);
+            case STONES_MIDDLE -> stones(left, top, right, bottom, 3.8, sink);
+            case STONES_LARGE -> stones(left, top, right, bottom, 6, sink);
         }
     }
 

@@ -37,7 +37,7 @@ public final class SectionSheet {
     private static final double BESIDE = 0.6;
 
     /** Part of the sections that stand two in a row. */
-    private static final double MOST = 0.75;
+    private static final double MOST = 0.93;
 
     /** No section is drawn higher than this, pt. */
     private static final double TALLEST = 230;

@@ -164,7 +164,7 @@ public final class Flow {
     public Flow entry(Sign sign, String bold, List<String> below) {
         double indent = 16;
         int lines =
-                Type.lines(bold, Type.BODY, true, width() - indent).size()
+                (bold.isEmpty() ? 0 : Type.lines(bold, Type.BODY, true, width() - indent).size())
                         + (below.isEmpty() ? 0 : 1);
         need(lines * Type.BODY * Type.LEAD);
         sign(sign, y + Type.BODY * 0.62);
@@ -200,7 +200,7 @@ public final class Flow {
     /** A question and its answer side by side, with a sign before them. */
     public Flow answer(Sign sign, String question, String answer) {
         double indent = 16;
-        double column = 150;
+        double column = 172;
         List<String> asked = Type.lines(question, Type.BODY, true, column - indent - 6);
         List<String> said = Type.lines(answer, Type.BODY, false, width() - column);
         double line = Type.BODY * Type.LEAD;

@@ -28,7 +28,7 @@ final class TableBlock {
     private final double headHeight;
 
     TableBlock(Listing listing, UnitSystem units, double width) {
-        this.listing = listing;
+        this.listing = withoutBlanks(listing);
         this.units = units;
         widths = widths(width);
         heads = new ArrayList<>();
@@ -46,6 +46,29 @@ final class TableBlock {
             most = Math.max(most, lines.size());
         }
         headHeight = most * LINE + 2 * PAD;
+    }
+
+    /** The listing without columns of quantities in which no row has any. */
+    private static Listing withoutBlanks(Listing listing) {
+        var kept = new ArrayList<Integer>();
+        for (int c = 0; c < listing.columns().size(); c++) {
+            int column = c;
+            boolean blank =
+                    listing.columns().get(c).kind() != null
+                            && listing.rows().stream()
+                                    .allMatch(row -> row.get(column).quantities().isEmpty());
+            if (!blank) {
+                kept.add(c);
+            }
+        }
+        return new Listing(
+                listing.name(),
+                listing.title(),
+                kept.stream().map(listing.columns()::get).toList(),
+                listing.rows().stream()
+                        .map(row -> kept.stream().map(row::get).toList())
+                        .toList(),
+                listing.totals());
     }
 
     private double[] widths(double width) {

@@ -80,9 +80,9 @@ final class CoverSheet {
         }
         if (!content.askFirst().isEmpty()) {
             flow.head("Ask these first");
-            content.askFirst().forEach(ask -> flow.entry(Flow.Sign.BOX, ask, ""));
+            content.askFirst().forEach(ask -> flow.entry(Flow.Sign.BOX, "", List.of(ask)));
         }
-        flow.head("Sheets");
+        flow.gap(4);
         flow.drawn(sheets(index, units));
         return flow.sheet();
     }
@@ -100,6 +100,6 @@ final class CoverSheet {
         for (Entry entry : index) {
             names.add(entry.name() + " " + Quantity.count(entry.page()).in(units));
         }
-        return String.join("  ·  ", names);
+        return "Sheets:  " + String.join("  ·  ", names);
     }
 }
