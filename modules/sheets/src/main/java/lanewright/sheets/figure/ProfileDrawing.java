@@ -268,9 +268,9 @@ public final class ProfileDrawing {
             Outline diamond = Outline.closed(x, y - 4, x + 4, y, x, y + 4, x - 4, y);
             pen.area(Role.PLATE, diamond).line(Role.MARKER, diamond);
             String words =
-                    Quantity.station(point.station()).in(units)
+                    Words.fine(Quantity.station(point.station()), units)
                             + " · "
-                            + Quantity.height(point.height()).in(units);
+                            + Words.fine(Quantity.height(point.height()), units);
             place(pen, room, words, x, y - 14, true, plot);
         }
         for (int i = 1; i < points.size(); i++) {
@@ -305,7 +305,14 @@ public final class ProfileDrawing {
         double middle = (left + right) / 2;
         double grade = (b.height() - a.height()) / (b.station() - a.station());
         double y = scale.y(finishedAt(middle, a.height() + grade * (middle - a.station())));
-        place(pen, room, Quantity.grade(grade).in(units), scale.x(middle), y - 9, true, plot);
+        place(
+                pen,
+                room,
+                Words.fine(Quantity.grade(grade), units),
+                scale.x(middle),
+                y - 9,
+                true,
+                plot);
     }
 
     /** Puts words above or below a place, wherever there is room first; they say nothing new. */
@@ -365,7 +372,7 @@ public final class ProfileDrawing {
                 turned(pen, Role.TEXT, on, x, finished);
                 lastX = x;
             }
-            String at = Quantity.station(section.station()).in(units);
+            String at = Words.fine(Quantity.station(section.station()), units);
             double half = lanewright.sheets.drawing.Face.of(false).width(at, NOTE) / 2;
             double middle = Math.max(plot.x() - 2 + half, Math.min(box.right() - half, x));
             if (middle - half > lastStation + 5) {

@@ -137,7 +137,8 @@ public final class SectionSheet {
         int count = shape.layers().size();
         for (int i = 0; i < count; i++) {
             Layer layer = shape.layers().get(i);
-            String words = Quantity.depth(layer.thickness()).in(units) + " " + layer.role();
+            String words =
+                    Words.fine(Quantity.depth(layer.thickness()), units) + " " + layer.role();
             x = entry(pen, SectionDrawing.role(i, count), words, x, top);
         }
         x = entry(pen, Role.CUT, "cut", x, top);
@@ -252,18 +253,18 @@ public final class SectionSheet {
             return "";
         }
         Quantity by = Quantity.length(Math.abs(dig));
-        return (dig >= 0 ? "dig " : "build up ") + by.in(units) + " at the line";
+        return (dig >= 0 ? "dig " : "build up ") + Words.fine(by, units) + " at the line";
     }
 
     private String areas(Section section) {
         return "cut "
-                + Quantity.area(section.areas().cut().area()).in(units)
+                + Words.fine(Quantity.area(section.areas().cut().area()), units)
                 + " · fill "
-                + Quantity.area(section.areas().fill().area()).in(units)
+                + Words.fine(Quantity.area(section.areas().fill().area()), units)
                 + " · topsoil "
-                + Quantity.area(section.areas().strip().area()).in(units)
+                + Words.fine(Quantity.area(section.areas().strip().area()), units)
                 + " · stone "
-                + Quantity.area(SectionListings.stone(section.areas())).in(units);
+                + Words.fine(Quantity.area(SectionListings.stone(section.areas())), units);
     }
 
     private String end(SideResult side) {

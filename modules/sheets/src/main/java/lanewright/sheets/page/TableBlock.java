@@ -65,9 +65,7 @@ final class TableBlock {
                 listing.name(),
                 listing.title(),
                 kept.stream().map(listing.columns()::get).toList(),
-                listing.rows().stream()
-                        .map(row -> kept.stream().map(row::get).toList())
-                        .toList(),
+                listing.rows().stream().map(row -> kept.stream().map(row::get).toList()).toList(),
                 listing.totals());
     }
 

@@ -226,7 +226,7 @@ final class LandSheet {
                     line.y(at),
                     StrictMath.atan2(line.directionY(at), line.directionX(at)),
                     half,
-                    Quantity.station(at).in(units));
+                    Words.fine(Quantity.station(at), units));
         }
     }
 
@@ -340,7 +340,7 @@ final class LandSheet {
         for (Pool pool : water.after()) {
             outlines(Role.WATER, pool, true);
             land.label(
-                    Quantity.length(pool.spot().depth()).in(units) + " deep",
+                    Words.fine(Quantity.length(pool.spot().depth()), units) + " deep",
                     pool.spot().x(),
                     pool.spot().y(),
                     Role.WATER_TEXT,
@@ -384,7 +384,7 @@ final class LandSheet {
                 new double[] {line.x(from), line.x(to)},
                 new double[] {line.y(from), line.y(to)});
         land.label(
-                "pipe at " + Quantity.station(culvert.station()).in(units),
+                "pipe at " + Words.fine(Quantity.station(culvert.station()), units),
                 line.x(to),
                 line.y(to),
                 Role.TEXT,

@@ -3,6 +3,7 @@ package lanewright.sheets.set;
 import lanewright.measure.Finding;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
+import lanewright.measure.Words;
 import lanewright.planner.listing.WorkListings;
 import lanewright.planner.work.Stakes;
 import lanewright.sheets.page.Flow;
@@ -30,7 +31,7 @@ final class StakeSheet {
                     "All heights from "
                             + stakes.benchmark()
                             + ", "
-                            + Quantity.height(stakes.benchmarkHeight()).in(units)
+                            + Words.fine(Quantity.height(stakes.benchmarkHeight()), units)
                             + ". Check it against a second fixed point before the first stake.");
         }
         flow.note(

@@ -6,6 +6,7 @@ import lanewright.measure.Finding;
 import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
+import lanewright.measure.Words;
 import lanewright.planner.listing.StoneListings;
 import lanewright.sheets.figure.LoadStrip;
 import lanewright.sheets.page.Flow;
@@ -81,20 +82,20 @@ final class StoneSheet {
             String words =
                     layer.supply().role()
                             + ": "
-                            + Quantity.mass(layer.orderMass()).in(units)
+                            + Words.fine(Quantity.mass(layer.orderMass()), units)
                             + " in "
-                            + Quantity.count(layer.loadCount()).in(units)
+                            + Words.fine(Quantity.count(layer.loadCount()), units)
                             + " loads, spread "
-                            + Quantity.depth(layer.looseDepth()).in(units)
+                            + Words.fine(Quantity.depth(layer.looseDepth()), units)
                             + " loose for "
-                            + Quantity.depth(layer.thickness()).in(units)
+                            + Words.fine(Quantity.depth(layer.thickness()), units)
                             + " compacted";
             strip.add(
                     new LoadStrip.Layer(
                             runsOut
                                     ? words
                                             + "; in hand to "
-                                            + Quantity.station(reach.station()).in(units)
+                                            + Words.fine(Quantity.station(reach.station()), units)
                                     : words,
                             stops,
                             runsOut ? reach.station() : Double.NaN));

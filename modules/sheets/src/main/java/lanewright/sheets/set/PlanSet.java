@@ -1,0 +1,202 @@
+package lanewright.sheets.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Topic;
+import lanewright.measure.UnitSystem;
+import lanewright.planner.document.Benchmark;
+import lanewright.planner.document.Spot;
+import lanewright.planner.listing.ShapeListings;
+import lanewright.planner.listing.StoneListings;
+import lanewright.planner.run.Answer;
+import lanewright.planner.run.Outcome;
+import lanewright.planner.work.Hazard;
+import lanewright.sheets.drawing.Role;
+import lanewright.sheets.figure.SectionSheet;
+import lanewright.sheets.page.Sheet;
+import lanewright.sheets.paint.PdfBook;
+import lanewright.survey.LonLat;
+import lanewright.survey.Survey;
+import lanewright.survey.SurveyException;
+
+/** All sheets of a plan, in the order in which they are read. */
+public final class PlanSet {
+
+    /** So many findings are named on the cover. */
+    private static final int FIRST = 3;
+
+    /** Corners of the outline drawn round a single hazard. */
+    private static final int CORNERS = 32;
+
+    private final Outcome outcome;
+    private final UnitSystem units;
+
+    private PlanSet(Outcome outcome) {
+        this.outcome = outcome;
+        this.units = outcome.plan().units();
+    }
+
+    /**
+     * The pages of the set, cover first.
+     *
+     * @throws SurveyException if a benchmark given in degrees has no place in the survey's frame
+     */
+    public static List<PdfBook.Leaf> of(Outcome outcome) throws SurveyException {
+        return new PlanSet(outcome).pages();
+    }
+
+    private List<PdfBook.Leaf> pages() throws SurveyException {
+        var beside = new Beside(outcome.design().alignment(), outcome.sections().sections());
+        var sheets = new ArrayList<Sheet>();
+        sheets.add(
+                LandSheet.of(
+                        outcome.survey(),
+                        outcome.ground(),
+                        beside,
+                        outcome.water(),
+                        things(),
+                        units,
+                        says(Topic.LINE)));
+        sheets.add(
+                ProfileSheet.of(
+                        outcome.design().profile(),
+                        outcome.sections().sections(),
+                        outcome.water(),
+                        units,
+                        says(Topic.GRADE)));
+        sheets.add(
+                SectionSheet.of(
+                        outcome.sections().sections(),
+                        station -> outcome.design().at(station).typical(),
+                        ShapeListings.stretches(outcome.design()),
+                        units,
+                        says(Topic.SHAPE)));
+        sheets.add(
+                VolumeSheet.of(
+                        outcome.earth(),
+                        outcome.volumes(),
+                        outcome.sections().sections(),
+                        units,
+                        says(Topic.EARTH)));
+        sheets.add(WaterSheet.of(outcome.water(), units, says(Topic.WATER)));
+        sheets.add(
+                StoneSheet.of(
+                        outcome.stone(),
+                        outcome.design().length(),
+                        outcome.plan().currency(),
+                        units,
+                        says(Topic.STONE)));
+        sheets.add(OrderSheet.of(outcome.order(), outcome.cautions(), units, says(Topic.ORDER)));
+        sheets.add(StakeSheet.of(outcome.stakes(), units, says(Topic.FIELD)));
+        sheets.add(FindingsSheet.of(outcome.findings(), units));
+        sheets.add(AssumptionsSheet.of(outcome.assumptions(), units));
+        String name = outcome.plan().name();
+        String date = outcome.plan().date();
+        return Binder.bind(
+                date.isBlank() ? name : name + "  ·  " + date,
+                index -> CoverSheet.of(cover(), index, units),
+                sheets);
+    }
+
+    private String says(Topic topic) {
+        for (Answer answer : outcome.answers()) {
+            if (answer.topic() == topic) {
+                return answer.says().in(units);
+            }
+        }
+        return "";
+    }
+
+    private CoverSheet.Content cover() {
+        var answers = new ArrayList<CoverSheet.Answer>();
+        for (Answer answer : outcome.answers()) {
+            answers.add(
+                    new CoverSheet.Answer(answer.question(), answer.says(), mark(answer.mark())));
+        }
+        return new CoverSheet.Content(
+                outcome.plan().name(),
+                outcome.headline(),
+                answers,
+                StoneListings.layers(outcome.stone()),
+                outcome.findings().stream()
+                        .filter(finding -> finding.level() != Finding.Level.NOTE)
+                        .limit(FIRST)
+                        .toList(),
+                askFirst());
+    }
+
+    private static CoverSheet.Mark mark(Answer.Mark mark) {
+        return switch (mark) {
+            case ANSWERED -> CoverSheet.Mark.ANSWERED;
+            case LOOK -> CoverSheet.Mark.LOOK;
+            case OPEN -> CoverSheet.Mark.OPEN;
+        };
+    }
+
+    private List<String> askFirst() {
+        var ask = new ArrayList<String>();
+        ask.add(
+                "The public road's owner: permit for the entrance, its width and pipe, and how far"
+                        + " drivers can see");
+        ask.add(
+                "The public marking service for buried lines; find and mark your own lines"
+                        + " yourself");
+        ask.add("Your county and state: erosion permit, and any stream or wet land near the work");
+        if (outcome.water().made().stream().anyMatch(pool -> pool.culvert() != null)) {
+            ask.add(
+                    "Whoever sizes pipes where you build: this set says where and how long, not how"
+                            + " wide");
+        }
+        return ask;
+    }
+
+    /** What the plan itself puts on the map. */
+    private List<LandSheet.Thing> things() throws SurveyException {
+        var things = new ArrayList<LandSheet.Thing>();
+        for (Hazard hazard : outcome.hazards()) {
+            things.add(thing(hazard));
+        }
+        for (Benchmark benchmark : outcome.plan().benchmarks()) {
+            double[] at = local(benchmark.spot());
+            things.add(
+                    new LandSheet.Thing(
+                            Role.TICK,
+                            "benchmark: " + benchmark.name(),
+                            new double[] {at[0]},
+                            new double[] {at[1]},
+                            false));
+        }
+        return things;
+    }
+
+    private static LandSheet.Thing thing(Hazard hazard) {
+        List<Hazard.Spot> points = hazard.points();
+        boolean circle = points.size() == 1 && hazard.around() > 0;
+        int n = circle ? CORNERS : points.size();
+        double[] x = new double[n];
+        double[] y = new double[n];
+        for (int i = 0; i < n; i++) {
+            double turn = 2 * Math.PI * i / n;
+            Hazard.Spot at = points.get(circle ? 0 : i);
+            x[i] = at.x() + (circle ? hazard.around() * StrictMath.cos(turn) : 0);
+            y[i] = at.y() + (circle ? hazard.around() * StrictMath.sin(turn) : 0);
+        }
+        boolean line = hazard.kind() == Hazard.Kind.WIRE || hazard.kind().isBuried();
+        String kind = hazard.kind().words();
+        String words =
+                hazard.name().isBlank() || hazard.name().equals(kind)
+                        ? kind
+                        : kind + ": " + hazard.name();
+        return new LandSheet.Thing(Role.HAZARD, words, x, y, !line);
+    }
+
+    private double[] local(Spot spot) throws SurveyException {
+        Survey survey = outcome.survey();
+        double[] at =
+                spot.degrees()
+                        ? survey.frame().eastNorth(new LonLat(spot.across(), spot.up()))
+                        : new double[] {spot.across(), spot.up()};
+        return new double[] {at[0] - survey.originX(), at[1] - survey.originY()};
+    }
+}
