@@ -2,6 +2,7 @@ package lanewright.planner.run;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.ByteArrayOutputStream;
@@ -12,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import lanewright.lane.line.VerticalPoint;
 import lanewright.lane.section.Areas;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Part;
@@ -34,6 +36,9 @@ import lanewright.planner.listing.StoneListings;
 import lanewright.planner.listing.VolumeListings;
 import lanewright.planner.listing.WaterListings;
 import lanewright.planner.listing.WorkListings;
+import lanewright.planner.proposal.GradeProposal;
+import lanewright.survey.Reading;
+import lanewright.survey.Survey;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,6 +51,13 @@ import org.jspecify.annotations.Nullable;
 public final class OutcomeJson {
 
     private static final int VERSION = 1;
+
+    /** Doubles with the fewest digits that mean them, the same on every Java. */
+    private static final JsonFactory FACTORY =
+            JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
+
+    /** Packed from {@code docs}, where it is published. */
+    private static final String SCHEMA = "/lanewright/planner/outcome.schema.json";
 
     private final Outcome outcome;
     private final UnitSystem units;
@@ -62,7 +74,7 @@ public final class OutcomeJson {
         var bytes = new ByteArrayOutputStream(1 << 16);
         var indenter = new DefaultIndenter(" ", "\n");
         var printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
-        try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
+        try (JsonGenerator json = FACTORY.createGenerator(bytes)) {
             json.setPrettyPrinter(printer);
             new OutcomeJson(outcome, json).write();
         } catch (IOException e) {
@@ -74,7 +86,7 @@ public final class OutcomeJson {
 
     /** The schema that the outcome keeps to. */
     public static String schema() {
-        try (InputStream in = OutcomeJson.class.getResourceAsStream("outcome.schema.json")) {
+        try (InputStream in = OutcomeJson.class.getResourceAsStream(SCHEMA)) {
             if (in == null) {
                 throw new IllegalStateException("outcome.schema.json is not packed");
             }
@@ -118,12 +130,17 @@ public final class OutcomeJson {
         json.writeStringField("units", word(units));
         json.writeStringField("currency", outcome.plan().currency());
         frame();
+        survey();
         json.writeFieldName("headline");
         saying(outcome.headline());
         answers();
         findings();
         assumptions();
         sections();
+        GradeProposal laid = outcome.laid();
+        if (laid != null) {
+            laid(laid);
+        }
         json.writeArrayFieldStart("tables");
         for (Listing listing : listings(outcome)) {
             table(listing);
@@ -137,6 +154,59 @@ public final class OutcomeJson {
         json.writeStringField("name", outcome.survey().frame().name());
         number("zeroEast", outcome.survey().originX());
         number("zeroNorth", outcome.survey().originY());
+        json.writeEndObject();
+    }
+
+    private void survey() throws IOException {
+        Survey survey = outcome.survey();
+        json.writeObjectFieldStart("survey");
+        json.writeNumberField("points", survey.size());
+        json.writeNumberField("lines", survey.lines().size());
+        json.writeNumberField("probes", survey.probes().size());
+        number("heightError", survey.heightError());
+        json.writeArrayFieldStart("readings");
+        for (Reading reading : survey.readings()) {
+            json.writeStartObject();
+            json.writeStringField("file", reading.file());
+            json.writeNumberField("points", reading.points());
+            json.writeNumberField("lines", reading.lines());
+            json.writeNumberField("probes", reading.probes());
+            json.writeArrayFieldStart("understood");
+            for (Reading.Understood each : reading.understood()) {
+                json.writeStartObject();
+                json.writeStringField("what", each.what());
+                json.writeStringField("answer", each.answer());
+                json.writeStringField("why", each.why());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void laid(GradeProposal laid) throws IOException {
+        json.writeObjectFieldStart("laidGrade");
+        json.writeArrayFieldStart("points");
+        for (VerticalPoint point : laid.points()) {
+            json.writeStartObject();
+            number("station", point.station());
+            number("height", point.height());
+            number("curve", point.curve());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("reasons");
+        for (Saying reason : laid.reasons()) {
+            saying(reason);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("waysOut");
+        for (GradeProposal.WayOut way : laid.ways()) {
+            saying(way.says());
+        }
+        json.writeEndArray();
         json.writeEndObject();
     }
 
