@@ -40,7 +40,9 @@ class WaterTest {
             new WaterTables(StraightLane.LIMITS, SPACING, SPACING);
 
     /** A valley that falls south (y down) and is lowest at x = 50. */
-    private static final DoubleBinaryOperator VALLEY = (x, y) -> 0.05 * Math.abs(x - 50) + 0.03 * y;
+    private static double valley(double x, double y) {
+        return 0.05 * Math.abs(x - 50) + 0.03 * y;
+    }
 
     /** A level lane across it, on up to 2.2 m of fill. */
     private static final StraightLane FILL =
