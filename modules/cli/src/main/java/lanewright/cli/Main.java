@@ -12,7 +12,12 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         version = "Lanewright 0.1.0",
         description = "Turns survey points into the whole plan for a gravel lane.",
-        subcommands = {StoneCommand.class},
+        subcommands = {
+            StartCommand.class,
+            GradeCommand.class,
+            CheckCommand.class,
+            StoneCommand.class
+        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",
