@@ -16,6 +16,7 @@ import picocli.CommandLine.Command;
             StartCommand.class,
             GradeCommand.class,
             CheckCommand.class,
+            MakeCommand.class,
             StoneCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
