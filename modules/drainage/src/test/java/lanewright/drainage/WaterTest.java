@@ -210,7 +210,7 @@ class WaterTest {
     private static WaterReport report(StraightLane line, List<ExistingPipe> pipes) {
         // Land 40 m either side of the lane and 12 m past its ends, in half-metre cells.
         ArrayMesh ground = ArrayMesh.sheet(-12, -40, 248, 160, 0.5, line.ground());
-        ArrayMesh finished = ArrayMesh.sheet(-12, -40, 248, 160, 0.5, line::finished);
+        ArrayMesh finished = ArrayMesh.sheet(-12, -40, 248, 160, 0.5, line.finished());
         List<Section> sections = line.sections(5);
         var side =
                 new SideShape(

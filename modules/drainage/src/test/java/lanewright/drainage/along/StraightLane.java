@@ -1,7 +1,9 @@
 package lanewright.drainage.along;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
 import lanewright.lane.line.Place;
@@ -165,13 +167,23 @@ public record StraightLane(
         return ground.applyAsDouble(station, -offset);
     }
 
-    /** Height of the finished surface anywhere. */
-    public double finished(double x, double y) {
+    /** Height of the finished surface anywhere; each station's sides are worked out once. */
+    public DoubleBinaryOperator finished() {
+        Map<Double, SideResult> left = new HashMap<>();
+        Map<Double, SideResult> right = new HashMap<>();
+        return (x, y) ->
+                x < 0 || x > length
+                        ? ground.applyAsDouble(x, y)
+                        : finished(
+                                x,
+                                y,
+                                y > 0
+                                        ? left.computeIfAbsent(x, at -> side(at, -1))
+                                        : right.computeIfAbsent(x, at -> side(at, 1)));
+    }
+
+    private double finished(double x, double y, SideResult side) {
         double outside = ground.applyAsDouble(x, y);
-        if (x < 0 || x > length) {
-            return outside;
-        }
-        SideResult side = side(x, y > 0 ? -1 : 1);
         double top = profile.applyAsDouble(x);
         double out = Math.abs(y);
         Corner met = side.catchPoint();
