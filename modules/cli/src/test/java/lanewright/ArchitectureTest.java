@@ -131,6 +131,26 @@ class ArchitectureTest {
     }
 
     @Test
+    void sectionsAndBuiltSurfaceDoNotKnowEachOther() {
+        noClasses()
+                .that()
+                .resideInAPackage("lanewright.lane.surface..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("lanewright.lane.section..", "lanewright.lane.volume..")
+                .because("the true solid checks the volumes from sections, and must not read one")
+                .check(OURS);
+        noClasses()
+                .that()
+                .resideInAnyPackage("lanewright.lane.section..", "lanewright.lane.volume..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("lanewright.lane.surface..")
+                .because("the true solid checks the volumes from sections, and must not feed them")
+                .check(OURS);
+    }
+
+    @Test
     void referenceSystemLibraryOnlyInSurvey() {
         onlyIn(
                 List.of("survey"),

@@ -103,9 +103,9 @@ final class Order {
         int place = 0;
         int turned = 0;
         for (int bit = BITS - 1; bit >= 0; bit--) {
-            int quadrant = (column >> bit & 1) << 1 | row >> bit & 1;
+            int quadrant = ((column >> bit) & 1) << 1 | ((row >> bit) & 1);
             int step = STEPS[turned << 2 | quadrant];
-            place = place << 2 | step & 3;
+            place = (place << 2) | (step & 3);
             turned = step >> 2;
         }
         return place;

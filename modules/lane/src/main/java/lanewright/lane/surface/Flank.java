@@ -341,7 +341,7 @@ final class Flank {
                 return Kind.OPEN;
             }
             if (ditched && (side.ditch().rule() == DitchRule.ALWAYS || low < below - SAME_HEIGHT)) {
-                return ditch(at, z, innerAt, low);
+                return ditch(z, innerAt, low);
             }
             if (Math.abs(z - there) <= SAME_HEIGHT) {
                 slope(SurfacePart.FILL_SLOPE, at, z, z, true);
@@ -363,7 +363,7 @@ final class Flank {
             return cut ? Kind.CUT : Kind.FILL;
         }
 
-        private Kind ditch(double at, double z, double innerAt, double low) {
+        private Kind ditch(double z, double innerAt, double low) {
             slope(SurfacePart.FORESLOPE, innerAt, z, low, true);
             double outerAt = innerAt + side.ditch().bottom();
             double met = ground.meet(innerAt, low, 0, outerAt);
