@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
+import lanewright.measure.Kind;
 import lanewright.measure.Listing;
 import lanewright.measure.Listing.Column;
 import lanewright.measure.Quantity;
@@ -53,6 +54,21 @@ public final class FindingListings {
             case LOOK -> "look here";
             case NOTE -> "note";
         };
+    }
+
+    /** How many findings there are of each level, worst first. */
+    public static Listing levels(List<Finding> findings) {
+        var rows = new ArrayList<List<Saying>>();
+        for (Finding.Level level : Finding.Level.values()) {
+            long count = findings.stream().filter(f -> f.level() == level).count();
+            rows.add(List.of(Listing.cell(level(level)), Listing.cell(Quantity.count(count))));
+        }
+        return new Listing(
+                "findings-by-level",
+                "How many findings",
+                List.of(Column.words("Level"), Column.of("Findings", Kind.COUNT)),
+                rows,
+                0);
     }
 
     /** A place in words. */

@@ -29,6 +29,7 @@ import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Where;
 import lanewright.planner.listing.EarthListings;
+import lanewright.planner.listing.FindingListings;
 import lanewright.planner.listing.GradeListings;
 import lanewright.planner.listing.SectionListings;
 import lanewright.planner.listing.ShapeListings;
@@ -120,6 +121,7 @@ public final class OutcomeJson {
         all.add(WorkListings.order(outcome.order()));
         all.add(WorkListings.cautions(outcome.cautions()));
         all.add(WorkListings.stakes(outcome.stakes()));
+        all.add(FindingListings.levels(outcome.findings()));
         return all;
     }
 
@@ -254,6 +256,7 @@ public final class OutcomeJson {
         number("offset", where.offset());
         number("x", where.x());
         number("y", where.y());
+        json.writeStringField("words", FindingListings.place(where).in(units));
         json.writeEndObject();
     }
 

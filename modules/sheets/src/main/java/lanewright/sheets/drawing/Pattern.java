@@ -47,7 +47,7 @@ public enum Pattern {
             case NONE -> {}
             case HATCH -> hatch(left, top, right, bottom, true, sink);
             case HATCH_BACK -> hatch(left, top, right, bottom, false, sink);
-            case DOTS -> staggered(left, top, right, bottom, 3.6, 3.1, DOT, sink);
+            case DOTS -> staggered(left, top, right, bottom, 4.4, 3.4, DOT, sink);
             case DASHES -> staggered(left, top, right, bottom, 5, 2.4, 2.4, sink);
             case LEVEL -> level(left, top, right, bottom, sink);
             case STONES_SMALL -> staggered(left, top, right, bottom, 2.2, 1.9, DOT, sink);

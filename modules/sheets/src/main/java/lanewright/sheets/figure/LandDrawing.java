@@ -160,7 +160,7 @@ public final class LandDrawing {
         double north = slopeNorth * exaggerated;
         double light =
                 (east - north + Math.sqrt(2)) / (2 * Math.sqrt(1 + east * east + north * north));
-        return (int) Math.max(196, Math.min(252, Math.round(178 + 84 * light)));
+        return (int) Math.max(205, Math.min(252, Math.round(190 + 72 * light)));
     }
 
     private void arrow(Pen pen, Land.Feature flow) {

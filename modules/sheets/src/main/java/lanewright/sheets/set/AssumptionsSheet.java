@@ -2,7 +2,6 @@ package lanewright.sheets.set;
 
 import java.util.List;
 import lanewright.measure.Assumption;
-import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.listing.FindingListings;
 import lanewright.sheets.page.Flow;
@@ -15,22 +14,14 @@ final class AssumptionsSheet {
     private AssumptionsSheet() {}
 
     static Sheet of(List<Assumption> assumptions, UnitSystem units) {
-        long published =
-                assumptions.stream().filter(a -> a.mark() == Assumption.Mark.PUBLISHED).count();
-        long yours = assumptions.stream().filter(a -> a.mark() == Assumption.Mark.YOURS).count();
         var flow =
                 new Flow(
                         Paper.of(units),
                         units,
                         "Assumptions",
                         "What do the answers rest on?",
-                        Quantity.count(assumptions.size()).in(units)
-                                + " things that were not measured: "
-                                + Quantity.count(yours).in(units)
-                                + " from your plan, "
-                                + Quantity.count(published).in(units)
-                                + " published, the others common practice or a rule of this"
-                                + " program.");
+                        "These things, which were not measured: each is yours, published,"
+                                + " common practice, or a rule of this program.");
         flow.para(
                 "Change one in the plan where you know better; every figure in this set follows.");
         if (!assumptions.isEmpty()) {

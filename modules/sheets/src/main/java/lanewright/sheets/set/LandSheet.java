@@ -21,7 +21,6 @@ import lanewright.measure.Progress;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
-import lanewright.planner.listing.GradeListings;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Role;
@@ -100,7 +99,7 @@ final class LandSheet {
                         "Plan",
                         "Where does the lane run?",
                         answer);
-        double legend = 62;
+        double legend = 52;
         double height = flow.left() - legend - 8;
         MapScale scale = LandDrawing.scale(land, units, flow.width(), height);
         measured(scale, LandDrawing.seen(land, scale, flow.width(), height));
@@ -121,9 +120,6 @@ final class LandSheet {
                             Type.NOTE,
                             Anchor.START);
                 });
-        if (!beside.alignment().arcs().isEmpty()) {
-            flow.table(GradeListings.bends(beside.alignment()));
-        }
         return flow.sheet();
     }
 

@@ -60,6 +60,7 @@ public final class PlanSet {
                         says(Topic.LINE)));
         sheets.add(
                 ProfileSheet.of(
+                        outcome.design().alignment(),
                         outcome.design().profile(),
                         outcome.sections().sections(),
                         outcome.water(),

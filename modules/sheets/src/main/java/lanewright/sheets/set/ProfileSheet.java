@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
+import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Profile;
 import lanewright.lane.section.Section;
 import lanewright.measure.UnitSystem;
@@ -35,6 +36,7 @@ final class ProfileSheet {
     private ProfileSheet() {}
 
     static Sheet of(
+            Alignment alignment,
             Profile profile,
             List<Section> sections,
             WaterReport water,
@@ -64,6 +66,9 @@ final class ProfileSheet {
                     });
         }
         flow.table(GradeListings.points(profile));
+        if (!alignment.arcs().isEmpty()) {
+            flow.table(GradeListings.bends(alignment));
+        }
         if (!water.sags().isEmpty()) {
             flow.table(WaterListings.sags(water));
         }

@@ -71,6 +71,7 @@ public final class ToySet {
                                 Quantity.length(40))));
         sheets.add(
                 ProfileSheet.of(
+                        toy.design.alignment(),
                         toy.design.profile(),
                         toy.sections.sections(),
                         toy.water,

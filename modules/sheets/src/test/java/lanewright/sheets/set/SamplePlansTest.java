@@ -1,0 +1,158 @@
+package lanewright.sheets.set;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.ByteArrayOutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lanewright.measure.Progress;
+import lanewright.planner.document.PlanFile;
+import lanewright.planner.run.Outcome;
+import lanewright.planner.run.Run;
+import lanewright.sheets.drawing.Mark;
+import lanewright.sheets.drawing.Role;
+import lanewright.sheets.folder.PlanFolder;
+import lanewright.sheets.page.LayoutCheck;
+import lanewright.sheets.paint.PdfBook;
+import org.junit.jupiter.api.Test;
+
+/** The sheets of the samples, as an owner would get them. */
+class SamplePlansTest {
+
+    private static final List<String> SAMPLES = List.of("marrow-fold", "wickle-bank");
+
+    /** A station, or a number with commas and decimals. */
+    private static final Pattern NUMBER =
+            Pattern.compile("\\d+\\+\\d+(?:\\.\\d+)?|\\d[\\d,]*(?:\\.\\d+)?");
+
+    private static final TreeMap<String, Outcome> OUTCOMES = new TreeMap<>();
+
+    private static Outcome outcome(String sample) throws Exception {
+        Outcome known = OUTCOMES.get(sample);
+        if (known == null) {
+            Path folder = top().resolve("sample-surveys").resolve(sample);
+            byte[] plan = Files.readAllBytes(folder.resolve("plan.json"));
+            known = new Run(folder).outcome(PlanFile.read("plan.json", plan), Progress.NONE);
+            OUTCOMES.put(sample, known);
+        }
+        return known;
+    }
+
+    private static Path top() {
+        Path here = Path.of("").toAbsolutePath();
+        while (!Files.isDirectory(here.resolve("sample-surveys"))) {
+            here = here.getParent();
+        }
+        return here;
+    }
+
+    @Test
+    void noWordOverlapsAnotherOrIsCutOffOnAnyPageOfAnySample() throws Exception {
+        for (String sample : SAMPLES) {
+            List<PdfBook.Leaf> leaves = PlanSet.of(outcome(sample));
+            for (int i = 0; i < leaves.size(); i++) {
+                assertEquals(
+                        List.of(),
+                        LayoutCheck.of(leaves.get(i).drawing()),
+                        sample + ", page " + (i + 1));
+            }
+        }
+    }
+
+    @Test
+    void everyFigureOnASheetIsInTheOutcome() throws Exception {
+        for (String sample : SAMPLES) {
+            Outcome outcome = outcome(sample);
+            Set<String> known = new TreeSet<>();
+            for (PlanFolder.Entry entry : PlanFiles.of(outcome)) {
+                if (entry.name().equals("outcome.json")) {
+                    var bytes = new ByteArrayOutputStream();
+                    entry.content().write(bytes);
+                    known = numbersIn(bytes.toByteArray());
+                }
+            }
+            var missing = new ArrayList<String>();
+            List<PdfBook.Leaf> leaves = PlanSet.of(outcome);
+            for (int i = 0; i < leaves.size(); i++) {
+                for (Mark.Words words : figures(leaves.get(i).drawing().marks())) {
+                    for (String number : numbers(words.text())) {
+                        if (!known.contains(number)) {
+                            missing.add("page " + (i + 1) + ": " + number + " in " + words.text());
+                        }
+                    }
+                }
+            }
+            assertEquals(List.of(), missing, sample);
+        }
+    }
+
+    /** All words but those that only say how a thing is drawn: axes, contours, scales, pages. */
+    private static List<Mark.Words> figures(List<Mark> marks) {
+        var words = new ArrayList<Mark.Words>();
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Words said && said.role() != Role.RULER) {
+                words.add(said);
+            } else if (mark instanceof Mark.Framed framed) {
+                words.addAll(figures(framed.marks()));
+            }
+        }
+        return words;
+    }
+
+    private static Set<String> numbersIn(byte[] json) throws Exception {
+        var known = new TreeSet<String>();
+        try (JsonParser parser = new JsonFactory().createParser(json)) {
+            for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
+                if (token == JsonToken.VALUE_STRING) {
+                    known.addAll(numbers(parser.getText()));
+                }
+            }
+        }
+        return known;
+    }
+
+    private static List<String> numbers(String text) {
+        var numbers = new ArrayList<String>();
+        Matcher matcher = NUMBER.matcher(text);
+        while (matcher.find()) {
+            numbers.add(matcher.group());
+        }
+        return numbers;
+    }
+
+    @Test
+    void theFolderHoldsSheetsTablesAndMaps() throws Exception {
+        var names = new TreeSet<String>();
+        for (PlanFolder.Entry entry : PlanFiles.of(outcome("marrow-fold"))) {
+            assertTrue(names.add(entry.name()), entry.name() + " twice");
+        }
+        assertTrue(
+                names.containsAll(
+                        List.of(
+                                "outcome.json",
+                                "sheets.pdf",
+                                "pictures/plan.svg",
+                                "tables/areas.csv",
+                                "tables/volumes.csv",
+                                "tables/stakes.csv",
+                                "tables/loads.csv",
+                                "tables/findings.csv",
+                                "maps/lane.geojson",
+                                "maps/limits.geojson",
+                                "maps/catch-lines.geojson",
+                                "maps/low-spots.geojson",
+                                "maps/stakes.geojson")),
+                names.toString());
+    }
+}
