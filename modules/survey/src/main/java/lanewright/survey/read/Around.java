@@ -1,7 +1,8 @@
 package lanewright.survey.read;
 
 import java.util.Arrays;
-import lanewright.survey.Survey;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Whether the height of a point fits those around it. A plane is laid through the nearest points on
@@ -35,12 +36,10 @@ final class Around {
 
     private static final int QUARTERS = 4;
 
-    private final Survey survey;
-    private final Cells cells;
-    private final int mostOfCell;
+    /** No more than so many of each cell are asked: enough, and bounded where points crowd. */
+    private static final int MOST_OF_CELL = 16;
 
-    private final double[] sums = new double[1];
-    private int seen;
+    private final Cells cells;
 
     /** The nearest points of each quarter of the compass, and the squares of their distances. */
     private final int[] nearest = new int[QUARTERS * NEAREST];
@@ -49,48 +48,77 @@ final class Around {
 
     private double off;
 
-    Around(Survey survey, Cells cells, int mostOfCell) {
-        this.survey = survey;
+    Around(Cells cells) {
         this.cells = cells;
-        this.mostOfCell = mostOfCell;
     }
 
-    /** True if the height of a point does not fit those around it. */
-    boolean isOdd(int i) {
-        double z = survey.z(i);
-        sums[0] = 0;
-        seen = 0;
-        cells.around(i, 1, mostOfCell, this::add);
-        if (seen >= FEW_AROUND && Math.abs(z - sums[0] / seen) < CLOSE_TO_MEAN) {
-            return false;
+    /**
+     * Points whose height does not fit those around them, by number, with how far they lie above
+     * the plane through those around them, m; below is negative.
+     */
+    Map<Integer, Double> odd() {
+        Map<Integer, Double> odd = new TreeMap<>();
+        double[] sums = sums();
+        for (int row = 0; row < cells.rows(); row++) {
+            for (int column = 0; column < cells.columns(); column++) {
+                if (cells.from(column, row) < cells.to(column, row)) {
+                    cell(column, row, sums, odd);
+                }
+            }
         }
-        return againstPlane(i, seen >= 4 * FEW_AROUND ? 1 : 2);
+        return odd;
     }
 
-    /** How far a point lies above the plane through those around it, m; below is negative. */
-    double off(int i) {
-        isOdd(i);
-        return off;
+    /** Sum of heights in each cell. */
+    private double[] sums() {
+        double[] sums = new double[cells.columns() * cells.rows()];
+        for (int row = 0; row < cells.rows(); row++) {
+            for (int column = 0; column < cells.columns(); column++) {
+                double sum = 0;
+                for (int k = cells.from(column, row); k < cells.to(column, row); k++) {
+                    sum += cells.z(k);
+                }
+                sums[row * cells.columns() + column] = sum;
+            }
+        }
+        return sums;
     }
 
-    private boolean add(int other) {
-        sums[0] += survey.z(other);
-        seen++;
-        return true;
+    private void cell(int column, int row, double[] sums, Map<Integer, Double> odd) {
+        int west = Math.max(0, column - 1);
+        int east = Math.min(cells.columns() - 1, column + 1);
+        double sum = 0;
+        int seen = 0;
+        for (int r = Math.max(0, row - 1); r <= Math.min(cells.rows() - 1, row + 1); r++) {
+            for (int c = west; c <= east; c++) {
+                sum += sums[r * cells.columns() + c];
+            }
+            seen += cells.to(east, r) - cells.from(west, r);
+        }
+        for (int k = cells.from(column, row); k < cells.to(column, row); k++) {
+            double mean = (sum - cells.z(k)) / (seen - 1);
+            boolean close = seen > FEW_AROUND && Math.abs(cells.z(k) - mean) < CLOSE_TO_MEAN;
+            if (!close && againstPlane(k, column, row, seen > 4 * FEW_AROUND ? 1 : 2)) {
+                odd.put(cells.point(k), off);
+            }
+        }
     }
 
-    private boolean againstPlane(int i, int reach) {
-        double x = survey.x(i);
-        double y = survey.y(i);
+    private boolean againstPlane(int k, int column, int row, int reach) {
+        double x = cells.x(k);
+        double y = cells.y(k);
         Arrays.fill(squares, Double.POSITIVE_INFINITY);
-        cells.around(
-                i,
-                reach,
-                mostOfCell,
-                other -> {
-                    keep(other, survey.x(other) - x, survey.y(other) - y);
-                    return true;
-                });
+        int north = Math.min(cells.rows() - 1, row + reach);
+        int east = Math.min(cells.columns() - 1, column + reach);
+        for (int r = Math.max(0, row - reach); r <= north; r++) {
+            for (int c = Math.max(0, column - reach); c <= east; c++) {
+                int from = cells.from(c, r);
+                int to = Math.min(cells.to(c, r), from + MOST_OF_CELL);
+                for (int other = from; other < to; other++) {
+                    keep(other, cells.x(other) - x, cells.y(other) - y);
+                }
+            }
+        }
         int count = 0;
         double distance = 0;
         for (double square : squares) {
@@ -99,12 +127,13 @@ final class Around {
                 distance += Math.sqrt(square);
             }
         }
-        return count >= FEW_AROUND && isOff(i, count, distance / count);
+        return count >= FEW_AROUND && isOff(k, count, distance / count);
     }
 
     private void keep(int other, double dx, double dy) {
         double square = dx * dx + dy * dy;
-        // Another shot at the very place says nothing of the ground around it.
+        // The point itself, or another shot at the very place, says nothing of the ground around
+        // it.
         if (square == 0) {
             return;
         }
@@ -129,9 +158,9 @@ final class Around {
         double sz = 0;
         for (int k = 0; k < squares.length; k++) {
             if (squares[k] < Double.POSITIVE_INFINITY) {
-                sx += survey.x(nearest[k]) - survey.x(i);
-                sy += survey.y(nearest[k]) - survey.y(i);
-                sz += survey.z(nearest[k]);
+                sx += cells.x(nearest[k]) - cells.x(i);
+                sy += cells.y(nearest[k]) - cells.y(i);
+                sz += cells.z(nearest[k]);
             }
         }
         double mx = sx / count;
@@ -145,9 +174,9 @@ final class Around {
         double zz = 0;
         for (int k = 0; k < squares.length; k++) {
             if (squares[k] < Double.POSITIVE_INFINITY) {
-                double dx = survey.x(nearest[k]) - survey.x(i) - mx;
-                double dy = survey.y(nearest[k]) - survey.y(i) - my;
-                double dz = survey.z(nearest[k]) - mz;
+                double dx = cells.x(nearest[k]) - cells.x(i) - mx;
+                double dy = cells.y(nearest[k]) - cells.y(i) - my;
+                double dz = cells.z(nearest[k]) - mz;
                 xx += dx * dx;
                 xy += dx * dy;
                 yy += dy * dy;
@@ -164,7 +193,7 @@ final class Around {
         }
         double b = (yy * xz - xy * yz) / determinant;
         double c = (xx * yz - xy * xz) / determinant;
-        off = survey.z(i) - (mz - b * mx - c * my);
+        off = cells.z(i) - (mz - b * mx - c * my);
         double left = Math.max(0, zz - b * xz - c * yz);
         double error = Math.sqrt(left / (count - 3) * (1 + leverage));
         return Math.abs(off) > BLUNDER_LEAST

@@ -16,16 +16,6 @@ final class Cells {
     /** So many points are enough to see where the middle of the survey is. */
     private static final int LOOKED_AT = 20_000;
 
-    /** Takes one point; false if no more are wanted. */
-    interface Visitor {
-        boolean visit(int point);
-    }
-
-    /** Takes two points. */
-    interface PairVisitor {
-        void visit(int one, int other);
-    }
-
     private final Survey survey;
     private final double west;
     private final double south;
@@ -34,8 +24,16 @@ final class Cells {
     private final double side;
     private final int columns;
     private final int rows;
+
+    /** First place of each cell in the order below, and one more at the end. */
     private final int[] start;
+
+    /** Points in the order of their cells, with their coordinates side by side for speed. */
     private final int[] order;
+
+    private final double[] xs;
+    private final double[] ys;
+    private final double[] zs;
 
     Cells(Survey survey) {
         this.survey = survey;
@@ -63,20 +61,29 @@ final class Cells {
         rows = (int) (height() / side) + 1;
         start = new int[columns * rows + 1];
         order = new int[n];
+        xs = new double[n];
+        ys = new double[n];
+        zs = new double[n];
         fill();
     }
 
     private void fill() {
         int n = survey.size();
+        int[] cell = new int[n];
         for (int i = 0; i < n; i++) {
-            start[cell(i) + 1]++;
+            cell[i] = row(survey.y(i)) * columns + column(survey.x(i));
+            start[cell[i] + 1]++;
         }
         for (int c = 0; c < columns * rows; c++) {
             start[c + 1] += start[c];
         }
         int[] next = Arrays.copyOf(start, columns * rows);
         for (int i = 0; i < n; i++) {
-            order[next[cell(i)]++] = i;
+            int at = next[cell[i]]++;
+            order[at] = i;
+            xs[at] = survey.x(i);
+            ys[at] = survey.y(i);
+            zs[at] = survey.z(i);
         }
     }
 
@@ -97,93 +104,50 @@ final class Cells {
         return Math.hypot(dx, dy);
     }
 
-    private int column(double x) {
+    /** How many columns of cells there are. */
+    int columns() {
+        return columns;
+    }
+
+    /** How many rows of cells there are. */
+    int rows() {
+        return rows;
+    }
+
+    /** Column of a place, from 0; the outermost one if it lies outside. */
+    int column(double x) {
         return (int) Math.max(0, Math.min(columns - 1, (x - west) / side));
     }
 
-    private int row(double y) {
+    /** Row of a place, from 0. */
+    int row(double y) {
         return (int) Math.max(0, Math.min(rows - 1, (y - south) / side));
     }
 
-    private int cell(int i) {
-        return row(survey.y(i)) * columns + column(survey.x(i));
+    /** Where the points of a cell begin in the order of cells; cells of a row follow each other. */
+    int from(int column, int row) {
+        return start[row * columns + column];
     }
 
-    /**
-     * Visits the points in the cells around the cell of a point, the point itself left out.
-     *
-     * @param reach how many cells to each side
-     * @param most how many points of each cell at most
-     * @return false if the visitor wanted no more
-     */
-    boolean around(int i, int reach, int most, Visitor visitor) {
-        int column = column(survey.x(i));
-        int row = row(survey.y(i));
-        for (int r = Math.max(0, row - reach); r <= Math.min(rows - 1, row + reach); r++) {
-            int from = Math.max(0, column - reach);
-            int to = Math.min(columns - 1, column + reach);
-            for (int c = from; c <= to; c++) {
-                int first = start[r * columns + c];
-                int end = start[r * columns + c + 1];
-                int last = end - first > most ? first + most : end;
-                for (int k = first; k < last; k++) {
-                    if (order[k] != i && !visitor.visit(order[k])) {
-                        return false;
-                    }
-                }
-            }
-        }
-        return true;
+    /** Where they end. */
+    int to(int column, int row) {
+        return start[row * columns + column + 1];
     }
 
-    /** Visits every two points that lie closer to each other than {@code distance}, m, once. */
-    void pairsWithin(double distance, PairVisitor visitor) {
-        for (int row = 0; row < rows; row++) {
-            for (int column = 0; column < columns; column++) {
-                int cell = row * columns + column;
-                for (int k = start[cell]; k < start[cell + 1]; k++) {
-                    rest(order[k], k + 1, start[cell + 1], distance, visitor);
-                    ahead(order[k], column, row, distance, visitor);
-                }
-            }
-        }
+    /** Number in the survey of the {@code k}-th point in the order of cells. */
+    int point(int k) {
+        return order[k];
     }
 
-    /** Looks into the neighbouring cells that were not visited yet, if they are near enough. */
-    private void ahead(int i, int column, int row, double distance, PairVisitor visitor) {
-        double x = survey.x(i);
-        double y = survey.y(i);
-        boolean nearEast = column(x + distance) > column;
-        boolean nearWest = column(x - distance) < column;
-        boolean nearNorth = row(y + distance) > row;
-        if (nearEast) {
-            whole(i, column + 1, row, distance, visitor);
-        }
-        if (nearNorth) {
-            whole(i, column, row + 1, distance, visitor);
-            if (nearEast) {
-                whole(i, column + 1, row + 1, distance, visitor);
-            }
-            if (nearWest) {
-                whole(i, column - 1, row + 1, distance, visitor);
-            }
-        }
+    double x(int k) {
+        return xs[k];
     }
 
-    private void whole(int i, int column, int row, double distance, PairVisitor visitor) {
-        int cell = row * columns + column;
-        rest(i, start[cell], start[cell + 1], distance, visitor);
+    double y(int k) {
+        return ys[k];
     }
 
-    private void rest(int i, int from, int to, double distance, PairVisitor visitor) {
-        double x = survey.x(i);
-        double y = survey.y(i);
-        for (int k = from; k < to; k++) {
-            double dx = survey.x(order[k]) - x;
-            double dy = survey.y(order[k]) - y;
-            if (dx * dx + dy * dy < distance * distance) {
-                visitor.visit(i, order[k]);
-            }
-        }
+    double z(int k) {
+        return zs[k];
     }
 }

@@ -398,7 +398,9 @@ final class GeoJsonReader {
             samples.add(
                     new Reading.Sample(
                             feature.line(),
-                            shape.type().word() + " of " + shape.size() + " places",
+                            shape.size() == 1
+                                    ? shape.type().word()
+                                    : shape.type().word() + " of " + shape.size() + " places",
                             "height " + Words.fixed(z, 3) + " m"));
         }
     }

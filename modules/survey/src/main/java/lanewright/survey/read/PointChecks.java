@@ -3,6 +3,7 @@ package lanewright.survey.read;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
@@ -28,9 +29,6 @@ final class PointChecks {
 
     /** Heights closer than this are the same, m. */
     private static final double SAME_HEIGHT = 0.001;
-
-    /** No more than so many of each cell are looked at: enough, and bounded where points crowd. */
-    private static final int MOST_OF_CELL = 16;
 
     /** A point is far from the rest beyond so many times the width of the middle of the survey. */
     private static final double FAR_TIMES = 5;
@@ -69,19 +67,17 @@ final class PointChecks {
         }
         var same = new Told();
         var other = new Told();
-        cells.pairsWithin(
-                SAME_PLACE,
-                (a, b) -> {
-                    int first = Math.min(a, b);
-                    int second = Math.max(a, b);
-                    double apart = Math.abs(survey.z(first) - survey.z(second));
-                    if (apart >= SAME_HEIGHT) {
-                        other.add(first, second);
-                    } else if (!inLine.get(first) || !inLine.get(second)) {
-                        // Lines that meet share a point; that is no blemish.
-                        same.add(first, second);
-                    }
-                });
+        for (long pair : Twins.of(cells, SAME_PLACE)) {
+            int first = Twins.first(pair);
+            int second = Twins.second(pair);
+            double apart = Math.abs(survey.z(first) - survey.z(second));
+            if (apart >= SAME_HEIGHT) {
+                other.add(first, second);
+            } else if (!inLine.get(first) || !inLine.get(second)) {
+                // Lines that meet share a point; that is no blemish.
+                same.add(first, second);
+            }
+        }
         other.tell(
                 "same-place-other-height",
                 Level.LOOK,
@@ -139,25 +135,22 @@ final class PointChecks {
 
     private void blunders() {
         var odd = new Told();
-        var around = new Around(survey, cells, MOST_OF_CELL);
-        for (int i = 0; i < survey.size(); i++) {
-            if (around.isOdd(i)) {
-                odd.add(i);
-            }
-        }
+        var around = new Around(cells);
+        Map<Integer, Double> off = around.odd();
+        off.keySet().forEach(odd::add);
         odd.tell(
                 "height-does-not-fit",
                 Level.LOOK,
                 point -> {
-                    double off = around.off(point[0]);
+                    double above = off.getOrDefault(point[0], 0.0);
                     return Saying.of(
                             "The shot from "
                                     + source(point[0])
                                     + " is {} high, {} "
-                                    + (off > 0 ? "above" : "below")
+                                    + (above > 0 ? "above" : "below")
                                     + " what those around it say",
                             Quantity.height(survey.z(point[0])),
-                            Quantity.height(Math.abs(off)));
+                            Quantity.height(Math.abs(above)));
                 },
                 "shots do not fit the heights around them",
                 "Check the rod reading and the rod height; if the ground is so, leave it");

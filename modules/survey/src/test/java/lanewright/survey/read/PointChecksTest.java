@@ -1,6 +1,7 @@
 package lanewright.survey.read;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
@@ -90,14 +91,41 @@ class PointChecksTest {
             }
         }
         Set<Integer> found = new HashSet<>();
-        new Cells(made)
-                .pairsWithin(
-                        0.001,
-                        (a, b) -> {
-                            assertEquals(1, Math.abs(a - b));
-                            assertTrue(found.add(Math.min(a, b)), "told twice");
-                        });
+        for (long pair : Twins.of(new Cells(made), 0.001)) {
+            assertEquals(Twins.first(pair) + 1, Twins.second(pair));
+            assertTrue(found.add(Twins.first(pair)), "told twice");
+        }
         assertEquals(expected, found);
+    }
+
+    @Test
+    void crowdedPointsAreSearchedLikeAllOthers() {
+        var random = new SplittableRandom(11);
+        SurveyBuilder survey = Survey.builder();
+        // Half of the points on one square metre, the rest over a square kilometre.
+        for (int i = 0; i < 20_000; i++) {
+            double wide = i % 2 == 0 ? 1 : 1000;
+            survey.point(wide * random.nextDouble(), wide * random.nextDouble(), 5);
+        }
+        Survey made = survey.build();
+        Set<Integer> gone = new HashSet<>();
+        for (long pair : Twins.of(new Cells(made), 0.001)) {
+            assertTrue(apart(made, Twins.first(pair), Twins.second(pair)) < 0.001);
+            gone.add(Twins.second(pair));
+        }
+        assertTrue(gone.size() > 50, "few twins: " + gone.size());
+        for (int a = 0; a < made.size(); a += 2) {
+            for (int b = a + 2; b < made.size(); b += 2) {
+                boolean both = !gone.contains(a) && !gone.contains(b);
+                assertFalse(both && apart(made, a, b) < 0.001, a + " and " + b + " are left");
+            }
+        }
+    }
+
+    private static double apart(Survey survey, int a, int b) {
+        double dx = survey.x(a) - survey.x(b);
+        double dy = survey.y(a) - survey.y(b);
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     @Test
