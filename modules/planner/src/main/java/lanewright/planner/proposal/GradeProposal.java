@@ -36,6 +36,11 @@ public record GradeProposal(
      */
     public record WayOut(double station, Saying says) {}
 
+    /** True if the limits collide so that the grade must not be built as it is. */
+    public boolean mustStop() {
+        return collisions.stream().anyMatch(each -> each.level() == Finding.Level.STOP);
+    }
+
     /** The same grade with one more reason. */
     public GradeProposal because(Saying reason) {
         List<Saying> more = new ArrayList<>(reasons);
