@@ -9,7 +9,6 @@ import lanewright.earthwork.EarthworkReport;
 import lanewright.ground.Ground;
 import lanewright.lane.line.Arc;
 import lanewright.lane.line.Profile;
-import lanewright.lane.shape.CrossFall;
 import lanewright.lane.shape.LaneDesign;
 import lanewright.lane.shape.TypicalSection;
 import lanewright.lane.volume.LaneVolumes;
@@ -144,15 +143,13 @@ final class Answers {
         String fall =
                 switch (first.fall()) {
                     case CROWN -> "falling {} to both sides";
-                    case SHED_LEFT -> "falling {} to the left";
-                    case SHED_RIGHT -> "falling {} to the right";
+                    case SHED_LEFT -> "falling {} to the left in one plane";
+                    case SHED_RIGHT -> "falling {} to the right in one plane";
                 };
         boolean more = design.typical().size() > 1;
-        boolean shed = first.fall() != CrossFall.CROWN;
         return Saying.of(
                 "{} wide, "
                         + fall
-                        + (shed ? " right across" : "")
                         + ", on {} of stone"
                         + (more ? "; other stretches have shapes of their own." : " all along."),
                 Quantity.length(first.width()),
