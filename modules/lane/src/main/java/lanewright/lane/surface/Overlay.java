@@ -19,6 +19,9 @@ final class Overlay {
     private static final int LOWEST = 4;
     private static final int VALUES = 5;
 
+    /** A triangle is covered if this share of it is; else there may be a hole to look beyond. */
+    private static final double ALL = 1 - 1e-9;
+
     private final Ground ground;
     private final VertexField topsoil;
     private final @Nullable VertexField bearing;
@@ -83,13 +86,25 @@ final class Overlay {
             return;
         }
         turn++;
-        double covered = 0;
-        int depth = 0;
-        for (int k = -1; k < 3; k++) {
-            double x = k < 0 ? (px[0] + px[1] + px[2]) / 3 : px[k];
-            double y = k < 0 ? (py[0] + py[1] + py[2]) / 3 : py[k];
-            depth = push(ground.triangleAt(x, y), depth);
+        double covered =
+                flood(
+                        push(
+                                ground.triangleAt(
+                                        (px[0] + px[1] + px[2]) / 3, (py[0] + py[1] + py[2]) / 3),
+                                0));
+        for (int k = 0; k < 3 && covered < twice / 2 * ALL; k++) {
+            covered += flood(push(ground.triangleAt(px[k], py[k]), 0));
         }
+        area += twice / 2;
+        uncovered += Math.max(0, twice / 2 - covered);
+    }
+
+    /**
+     * Goes from the triangles on the stack to all that lie under the one above, next to each other.
+     */
+    private double flood(int first) {
+        double covered = 0;
+        int depth = first;
         while (depth > 0) {
             int t = stack[--depth];
             double shared = overlap(t);
@@ -100,8 +115,7 @@ final class Overlay {
                 }
             }
         }
-        area += twice / 2;
-        uncovered += Math.max(0, twice / 2 - covered);
+        return covered;
     }
 
     private void swap() {

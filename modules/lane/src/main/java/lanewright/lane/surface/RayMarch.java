@@ -102,38 +102,60 @@ final class RayMarch {
         Ray a = first;
         for (int i = 1; i <= parts; i++) {
             Ray b = i == parts ? end : cast(first.station() + length * i / parts, false);
-            between(a, b, cast((a.station() + b.station()) / 2, false));
+            between(a, b);
             a = b;
         }
         return end;
     }
 
     /** Adds the rays that are needed after {@code a}, and {@code b}. */
-    private void between(Ray a, Ray b, Ray middle) {
+    private void between(Ray a, Ray b) {
         progress.check();
-        double length = b.station() - a.station();
-        double cut = length <= FOUND ? Double.NaN : cutAt(a, b, middle);
+        double length = length(a, b);
+        if (length <= FOUND) {
+            rays.add(b);
+            return;
+        }
+        double cut = a.leadsTo(b) ? cutAt(a, b) : 0.5;
+        Ray middle = null;
+        if (Double.isNaN(cut) && !isPlain(a, b)) {
+            middle = cast((a.station() + b.station()) / 2, false);
+            cut = bends(a, b, middle) ? 0.5 : Double.NaN;
+        }
         if (Double.isNaN(cut)) {
             rays.add(b);
             return;
         }
-        double station = a.station() + cut * length;
-        Ray at = cut == 0.5 ? middle : cast(station, false);
-        between(a, at, cast((a.station() + station) / 2, false));
-        between(at, b, cast((station + b.station()) / 2, false));
+        Ray at = middle == null ? cast(a.station() + cut * length, false) : middle;
+        between(a, at);
+        between(at, b);
     }
 
-    /** Share of the way at which to cut, or NaN if a straight line is true. */
-    private double cutAt(Ray a, Ray b, Ray middle) {
-        if (!a.leadsTo(b)) {
-            return 0.5;
+    /** True if the lane runs straight from one ray to the next, across and in height. */
+    private boolean isPlain(Ray a, Ray b) {
+        double middle = (a.station() + b.station()) / 2;
+        return design.alignment().curvature(middle) == 0
+                && design.profile().rate(middle) == 0
+                && a.lane().leftFall() == b.lane().leftFall()
+                && a.lane().rightFall() == b.lane().rightFall()
+                && a.dx() == b.dx()
+                && a.dy() == b.dy();
+    }
+
+    private boolean bends(Ray a, Ray b, Ray middle) {
+        for (boolean right : new boolean[] {false, true}) {
+            if (!a.leadsTo(middle, right) || bends(a, b, middle, right)) {
+                return true;
+            }
         }
+        return false;
+    }
+
+    /** Share of the way at which the ground asks for a cut, or NaN if it does not. */
+    private double cutAt(Ray a, Ray b) {
         double worst = TRUE;
         double cut = Double.NaN;
         for (boolean right : new boolean[] {false, true}) {
-            if (!a.leadsTo(middle, right) || bends(a, b, middle, right)) {
-                return 0.5;
-            }
             Stray decision = decisionStray(a, b, right);
             if (decision.off > 0) {
                 return keep(decision.share, length(a, b));
