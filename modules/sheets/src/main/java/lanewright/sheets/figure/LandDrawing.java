@@ -88,7 +88,8 @@ public final class LandDrawing {
                     outline(contour.x(), contour.y(), false));
         }
         for (Land.Feature feature : land.features()) {
-            if (!feature.filled()) {
+            // A way of water that rises and ends in one cell has no length to draw.
+            if (!feature.filled() && feature.x().length > 1) {
                 inside.line(feature.role(), outline(feature));
                 if (feature.role() == Role.FLOW) {
                     arrow(inside, feature);
