@@ -276,6 +276,18 @@ public final class ProfileDrawing {
         for (int i = 1; i < points.size(); i++) {
             grade(pen, scale, room, points.get(i - 1), points.get(i), plot);
         }
+        for (Pool pool : pools) {
+            depth(pen, scale, room, pool, plot);
+        }
+    }
+
+    private void depth(Pen pen, Scale scale, LayoutCheck.Room room, Pool pool, Box plot) {
+        double middle = (pool.from() + pool.to()) / 2;
+        if (middle < from || middle > to) {
+            return;
+        }
+        String words = Words.fine(Quantity.length(pool.level() - pool.bottom()), units) + " deep";
+        place(pen, room, words, scale.x(middle), scale.y(pool.bottom()) + NOTE + 2, true, plot);
     }
 
     private double finishedAt(double station, double otherwise) {
