@@ -2,9 +2,7 @@ package lanewright.ground;
 
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /** Puts old facets and patches together into one mesh. */
 final class PatchAssembly {
@@ -176,18 +174,26 @@ final class PatchAssembly {
         return laid.patch.corner.length;
     }
 
-    /** Makes neighbours of the triangles that meet along patches' sides and rims. */
+    /**
+     * Makes neighbours of the triangles that meet along patches' sides and rims. Sides without a
+     * neighbour wait in a list at the lower of their two vertices until the other comes by.
+     */
     private void join() {
-        Map<Long, Integer> open = new HashMap<>();
+        int[] first = new int[vertices];
+        int[] next = new int[neighbour.length];
+        Arrays.fill(first, Mesh.NONE);
         for (int s = 0; s < neighbour.length; s++) {
             if (neighbour[s] != Mesh.NONE) {
                 continue;
             }
-            int a = corner[s - s % 3 + Mesh.next(s % 3)];
-            int b = corner[s - s % 3 + Mesh.last(s % 3)];
-            Integer other = open.remove(PatchDrawing.key(b, a));
-            if (other == null) {
-                open.put(PatchDrawing.key(a, b), s);
+            int low = Math.min(begin(s), end(s));
+            int other = first[low];
+            while (other != Mesh.NONE && !(begin(other) == end(s) && end(other) == begin(s))) {
+                other = next[other];
+            }
+            if (other == Mesh.NONE) {
+                next[s] = first[low];
+                first[low] = s;
             } else {
                 neighbour[s] = other / 3;
                 neighbour[other] = s / 3;
@@ -196,5 +202,13 @@ final class PatchAssembly {
                 breaks.set(other, line);
             }
         }
+    }
+
+    private int begin(int side) {
+        return corner[side - side % 3 + Mesh.next(side % 3)];
+    }
+
+    private int end(int side) {
+        return corner[side - side % 3 + Mesh.last(side % 3)];
     }
 }
