@@ -59,7 +59,7 @@ public final class MassDiagram {
         for (int i = 1; i < station.length; i++) {
             double a = ordinate[i - 1];
             double b = ordinate[i];
-            if (a < 0 && b > 0 || a > 0 && b < 0) {
+            if ((a < 0 && b > 0) || (a > 0 && b < 0)) {
                 found.add(station[i - 1] + (station[i] - station[i - 1]) * (a / (a - b)));
             } else if (b == 0 && a != 0 && i < station.length - 1) {
                 found.add(station[i]);

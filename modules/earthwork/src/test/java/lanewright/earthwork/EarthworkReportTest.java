@@ -121,9 +121,7 @@ class EarthworkReportTest {
             z[i] = height.applyAsDouble(x[i], y[i]);
         }
         return Ground.of(
-                Survey.builder().points(x, y, z).build(),
-                GroundOptions.WHOLE_HULL,
-                Progress.NONE);
+                Survey.builder().points(x, y, z).build(), GroundOptions.WHOLE_HULL, Progress.NONE);
     }
 
     private static EarthworkReport report(Ground ground, double bearing, double interval)

@@ -1,7 +1,6 @@
 package lanewright.lane.surface;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import lanewright.ground.Ground;
 import lanewright.ground.Patch;
@@ -94,7 +93,7 @@ public final class CompositeSurface {
                 for (List<Ray> stretch : stretches) {
                     PatchMaker.Made made = new PatchMaker().make(stretch);
                     patches.add(made.patch());
-                    parts.addAll(Arrays.asList(made.parts()));
+                    parts.addAll(made.parts());
                 }
                 Patched patched = built.ground().with(patches, progress);
                 if (patched.refused().isEmpty() || tries == MOST_TRIES) {

@@ -41,8 +41,8 @@ final class GroundRun {
         }
         boolean bare =
                 first == count
-                        || first == 0 && line.distance(0) > middle
-                        || first > 0 && line.gapAfter(first - 1);
+                        || (first == 0 && line.distance(0) > middle)
+                        || (first > 0 && line.gapAfter(first - 1));
         if (bare) {
             return new GroundRun(out, height, 0, true);
         }

@@ -26,7 +26,7 @@ final class PatchMaker {
     private final BitSet lines = new BitSet();
 
     /** A patch, and what each of its triangles is part of. */
-    record Made(Patch patch, SurfacePart[] parts) {}
+    record Made(Patch patch, List<SurfacePart> parts) {}
 
     /** One side of a ray as vertices going outward, each at an edge of a strip. */
     private static final class Chain {
@@ -77,7 +77,7 @@ final class PatchMaker {
         double[] z = vertices.stream().mapToDouble(v -> v[2]).toArray();
         Patch patch =
                 new Patch(x, y, z, Arrays.copyOf(corners, 3 * count), rim(all, right, left), lines);
-        return new Made(patch, Arrays.copyOf(parts, count));
+        return new Made(patch, List.of(Arrays.copyOf(parts, count)));
     }
 
     private static int[] rim(List<Across> all, List<Integer> right, List<Integer> left) {
@@ -265,7 +265,7 @@ final class PatchMaker {
             for (int k = 0; k < 3; k++) {
                 int a = corners[3 * t + (k + 1) % 3];
                 int b = corners[3 * t + (k + 2) % 3];
-                if (a == p && b == q || a == q && b == p) {
+                if ((a == p && b == q) || (a == q && b == p)) {
                     lines.set(3 * t + k);
                 }
             }

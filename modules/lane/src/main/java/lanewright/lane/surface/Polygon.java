@@ -76,7 +76,7 @@ final class Polygon {
             if (test[i] >= 0) {
                 copy(count++, i, i, 0, carried);
             }
-            if (test[i] > 0 && test[j] < 0 || test[i] < 0 && test[j] > 0) {
+            if ((test[i] > 0 && test[j] < 0) || (test[i] < 0 && test[j] > 0)) {
                 copy(count++, i, j, test[i] / (test[i] - test[j]), carried);
             }
         }

@@ -207,7 +207,7 @@ final class RayMarch {
             double zb = fb.finished(strip, outer);
             double up = Math.abs(fm.finished(strip, outer) - za - share * (zb - za));
             boolean onGround = outer && fa.isClosed();
-            if (aside > TRUE || !onGround && up > TRUE) {
+            if (aside > TRUE || (!onGround && up > TRUE)) {
                 return true;
             }
         }
