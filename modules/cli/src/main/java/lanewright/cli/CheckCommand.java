@@ -11,7 +11,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
-        description = "Works a plan out and says what it finds; writes nothing.",
+        description =
+                "Works a plan out and says how the survey was read and all that is found; writes nothing.",
         footer = {"", "Example:", "  lanewright check plan.json"})
 final class CheckCommand implements Callable<Integer> {
 
@@ -22,7 +23,8 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws CommandFailure {
         var line = spec.commandLine();
         Outcome outcome = new Desk(line.getErr()).run(plan.path());
-        Summary.print(line.getOut(), outcome);
+        Summary.readings(line.getOut(), outcome.survey().readings());
+        Summary.printAll(line.getOut(), outcome);
         return (outcome.mustStop() ? Exit.STOP : Exit.DONE).code();
     }
 }

@@ -4,8 +4,8 @@ package lanewright.cli;
 enum Exit {
     /** Done. */
     DONE(0, "done"),
-    /** Done, but the plan must not be built as it stands: see the findings. */
-    STOP(1, "done, but the plan must not be built as it stands: see the findings"),
+    /** Checked or laid, but the plan must not be built as it stands: see the findings. */
+    STOP(1, "checked or laid, but the plan must not be built as it stands: see the findings"),
     /** The command was not understood. */
     USAGE(2, "the command was not understood"),
     /** A survey, a plan or a quantity cannot be used as it stands. */

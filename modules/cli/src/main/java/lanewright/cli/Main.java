@@ -22,7 +22,7 @@ import picocli.CommandLine.Command;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",
-            "1:done, but the plan must not be built as it stands: see the findings",
+            "1:checked or laid, but the plan must not be built as it stands: see the findings",
             "2:the command was not understood",
             "3:a survey, a plan or a quantity cannot be used as it stands",
             "4:a file cannot be read or written",
@@ -40,9 +40,11 @@ public final class Main implements Runnable {
     public static void main(String[] arguments) {
         var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        Interrupt.listen();
         int code = run(out, err, arguments);
         out.flush();
         err.flush();
+        Interrupt.ended();
         System.exit(code);
     }
 

@@ -33,7 +33,7 @@ final class ProgressLine implements Progress, AutoCloseable {
 
     @Override
     public boolean isCancelled() {
-        return Thread.currentThread().isInterrupted();
+        return Interrupt.isAsked() || Thread.currentThread().isInterrupted();
     }
 
     @Override

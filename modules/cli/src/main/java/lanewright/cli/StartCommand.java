@@ -148,23 +148,7 @@ final class StartCommand implements Callable<Integer> {
         Desk desk = new Desk(spec.commandLine().getErr());
         Run.LaidGrade laid = desk.lay(folder, first);
         Desk.save(plan, PlanFile.write(first.plan().with(laid.written()), true));
-        laid.survey()
-                .readings()
-                .forEach(
-                        reading -> {
-                            out.println("Read " + reading.file() + ":");
-                            reading.understood()
-                                    .forEach(
-                                            u ->
-                                                    out.println(
-                                                            "  "
-                                                                    + u.what()
-                                                                    + ": "
-                                                                    + u.answer()
-                                                                    + " ("
-                                                                    + u.why()
-                                                                    + ")"));
-                        });
+        Summary.readings(out, laid.survey().readings());
         out.println("Laid a first grade:");
         GradeCommand.report(out, laid, first.plan().units());
         out.println();

@@ -8,6 +8,7 @@ import lanewright.measure.UnitSystem;
 import lanewright.planner.listing.FindingListings;
 import lanewright.planner.run.Answer;
 import lanewright.planner.run.Outcome;
+import lanewright.survey.Reading;
 
 /** The answers on a terminal. */
 final class Summary {
@@ -17,7 +18,42 @@ final class Summary {
 
     private Summary() {}
 
+    /** What was understood of each survey file. */
+    static void readings(PrintWriter out, List<Reading> readings) {
+        for (Reading reading : readings) {
+            out.println(
+                    "Read "
+                            + reading.file()
+                            + ": "
+                            + reading.points()
+                            + " points, "
+                            + reading.lines()
+                            + " lines, "
+                            + reading.probes()
+                            + " probe holes");
+            for (Reading.Understood each : reading.understood()) {
+                out.println("  " + each.what() + ": " + each.answer() + " (" + each.why() + ")");
+            }
+        }
+        out.println();
+    }
+
+    /** The answers, and every finding. */
+    static void printAll(PrintWriter out, Outcome outcome) {
+        answers(out, outcome);
+        UnitSystem units = outcome.plan().units();
+        out.println();
+        out.println(outcome.findings().isEmpty() ? "Nothing was found." : "All that was found:");
+        outcome.findings().forEach(finding -> finding(out, finding, units));
+    }
+
+    /** The answers, and what to look at first. */
     static void print(PrintWriter out, Outcome outcome) {
+        answers(out, outcome);
+        findings(out, outcome.findings(), outcome.plan().units());
+    }
+
+    private static void answers(PrintWriter out, Outcome outcome) {
         UnitSystem units = outcome.plan().units();
         out.println(outcome.plan().name());
         out.println(outcome.headline().in(units));
@@ -26,7 +62,6 @@ final class Summary {
             out.println(mark(answer.mark()) + answer.question());
             out.println("    " + answer.says().in(units));
         }
-        findings(out, outcome.findings(), units);
     }
 
     private static String mark(Answer.Mark mark) {
@@ -43,16 +78,8 @@ final class Summary {
             out.println();
             out.println("Look at these first:");
         }
-        for (Finding finding : look.subList(0, Math.min(MOST, look.size()))) {
-            String place = FindingListings.place(finding.where()).in(units);
-            out.println(
-                    "  "
-                            + FindingListings.level(finding.level())
-                            + ": "
-                            + (place.isEmpty() ? "" : place + ": ")
-                            + finding.says().in(units));
-            out.println("      " + finding.remedy().in(units));
-        }
+        look.subList(0, Math.min(MOST, look.size()))
+                .forEach(finding -> finding(out, finding, units));
         int more = look.size() - Math.min(MOST, look.size());
         int notes = findings.size() - look.size();
         if (more > 0 || notes > 0) {
@@ -63,5 +90,18 @@ final class Summary {
                             + notes
                             + " notes, all in the findings sheet");
         }
+    }
+
+    private static void finding(PrintWriter out, Finding finding, UnitSystem units) {
+        String place = FindingListings.place(finding.where()).in(units);
+        String says = finding.says().in(units);
+        boolean placed = place.isEmpty() || says.contains(place);
+        out.println(
+                "  "
+                        + FindingListings.level(finding.level())
+                        + ": "
+                        + (placed ? "" : place + ": ")
+                        + says);
+        out.println("      " + finding.remedy().in(units));
     }
 }

@@ -214,11 +214,15 @@ public final class PlanFile {
         }
         merged.remove("points");
         merged.remove("reasons");
+        Node why = merged.remove("why");
         for (String name : List.of("points", "reasons")) {
             Node value = newGrade.values().get(name);
             if (value != null) {
                 merged.put(name, value);
             }
+        }
+        if (why != null) {
+            merged.put("why", why);
         }
         Map<String, Node> members = new LinkedHashMap<>(tree.values());
         members.put("grade", new Node.Members(Node.At.NOWHERE, merged));

@@ -1,0 +1,151 @@
+package lanewright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands on a plan, on a plane of 5 %. */
+class PlanCommandsTest {
+
+    @TempDir Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @BeforeEach
+    void survey() throws IOException {
+        var points = new StringBuilder("name,easting,northing,height,code\n");
+        int number = 1;
+        for (int x = -40; x <= 540; x += 20) {
+            for (int y = -100; y <= 100; y += 20) {
+                points.append(number++).append(',').append(x).append(',').append(y);
+                points.append(',').append(400 + x / 20.0).append(",ground\n");
+            }
+        }
+        Files.writeString(folder.resolve("points.csv"), points);
+    }
+
+    private int run(String... arguments) {
+        out.getBuffer().setLength(0);
+        err.getBuffer().setLength(0);
+        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+    }
+
+    private String plan() {
+        return folder.resolve("plan.json").toString();
+    }
+
+    private int start() {
+        return run(
+                "start",
+                "--points",
+                folder.resolve("points.csv").toString(),
+                "--unit",
+                "ft",
+                "--from",
+                "0 ft, 0 ft",
+                "--to",
+                "500 ft, 0 ft",
+                "--plan",
+                plan());
+    }
+
+    @Test
+    void fromPointsToAPlanFolder() throws IOException {
+        assertEquals(0, start(), err.toString());
+        assertTrue(out.toString().contains("points.csv"), out.toString());
+        String written = Files.readString(folder.resolve("plan.json"));
+        assertTrue(written.contains("\"why\""), written);
+        assertTrue(written.contains("\"reasons\""), written);
+
+        assertEquals(0, run("check", plan()), err.toString());
+        assertTrue(out.toString().contains("How much stone?"), out.toString());
+
+        Path target = folder.resolve("made");
+        assertEquals(0, run("make", plan(), "--into", target.toString()), err.toString());
+        assertTrue(out.toString().contains(target.toString()), out.toString());
+        assertTrue(Files.size(target.resolve("sheets.pdf")) > 0);
+
+        byte[] before = Files.readAllBytes(target.resolve("outcome.json"));
+        Files.writeString(folder.resolve("plan.json"), written.replace("12 ft", "12"));
+        assertEquals(3, run("make", plan(), "--into", target.toString()));
+        assertTrue(err.toString().contains("12 has no unit"), err.toString());
+        assertTrue(err.toString().contains("plan.json, line "), err.toString());
+        assertArrayEquals(before, Files.readAllBytes(target.resolve("outcome.json")));
+        try (Stream<Path> left = Files.list(folder)) {
+            assertEquals(
+                    List.of("made", "plan.json", "points.csv"),
+                    left.map(path -> path.getFileName().toString()).sorted().toList());
+        }
+    }
+
+    @Test
+    void aPlanThatIsThereIsNeverWrittenOver() throws IOException {
+        Files.writeString(folder.resolve("plan.json"), "mine");
+        assertEquals(4, start());
+        assertEquals("mine", Files.readString(folder.resolve("plan.json")));
+    }
+
+    @Test
+    void aGradeIsReplacedOnlyWhenAsked() throws IOException {
+        start();
+        assertEquals(3, run("grade", plan()));
+        assertTrue(err.toString().contains("--replace"), err.toString());
+        String before = Files.readString(folder.resolve("plan.json"));
+        assertEquals(0, run("grade", plan(), "--replace"), err.toString());
+        assertEquals(before, Files.readString(folder.resolve("plan.json")));
+    }
+
+    @Test
+    void whatIsMissingIsNamedWithWhatToDo() {
+        assertEquals(4, run("check", folder.resolve("none.json").toString()));
+        assertTrue(err.toString().contains("lanewright start"), err.toString());
+        assertEquals(2, run("chek", plan()));
+        assertTrue(err.toString().contains("check"), err.toString());
+        assertEquals(2, run("start", "--points", "points.csv"));
+        assertTrue(err.toString().contains("--from"), err.toString());
+    }
+
+    @Test
+    void aSurveyWithTwoReadingsIsRefusedWithWhatToDeclare() throws IOException {
+        Files.writeString(
+                folder.resolve("points.csv"),
+                "1,100.0,200.0,50.0\n2,110.0,200.0,50.1\n3,110.0,215.0,50.2\n4,100.0,215.0,50.3\n");
+        assertEquals(3, start());
+        assertTrue(err.toString().contains("columns"), err.toString());
+        assertFalse(Files.exists(folder.resolve("plan.json")));
+    }
+
+    @Test
+    void helpLoadsNeitherReferenceSystemsNorPdf() throws IOException, InterruptedException {
+        Process process =
+                new ProcessBuilder(
+                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                                "-Xlog:class+load",
+                                "-cp",
+                                System.getProperty("java.class.path"),
+                                "lanewright.cli.Main",
+                                "--help")
+                        .redirectErrorStream(true)
+                        .start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(0, process.waitFor());
+        assertTrue(said.contains("Usage: lanewright"), said);
+        for (String library : List.of("org.geotools", "org.hsqldb", "org.apache.pdfbox")) {
+            assertFalse(said.contains(library), library);
+        }
+    }
+}
