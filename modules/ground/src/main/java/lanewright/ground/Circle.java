@@ -22,6 +22,9 @@ final class Circle {
      */
     private static final double PAIR_BOUND = 0x1p-95;
 
+    /** Below this size products may lose their last digits below the smallest double. */
+    private static final double TINY = 0x1p-600;
+
     /** Grids in whole metres and binary parts of one are counted in steps this small. */
     private static final double PER_METRE = 64;
 
@@ -57,11 +60,8 @@ final class Circle {
                         + (Math.abs(ca) + Math.abs(ac)) * liftB
                         + (Math.abs(ab) + Math.abs(ba)) * liftC;
         double bound = BOUND * size;
-        if (determinant > bound) {
-            return 1;
-        }
-        if (-determinant > bound) {
-            return -1;
+        if (Math.abs(determinant) > bound && bound > TINY) {
+            return determinant > 0 ? 1 : -1;
         }
         if (isRectangle(ax, ay, bx, by, cx, cy, dx, dy)) {
             return 0;
@@ -150,8 +150,7 @@ final class Circle {
         term(cdx, cdxLow, cdy, cdyLow, adx, adxLow, ady, adyLow, bdx, bdxLow, bdy, bdyLow);
         add(sum, sumLow, high, low);
         double bound = PAIR_BOUND * size;
-        // Below this size the low halves could vanish.
-        if (size > 0x1p-600 && Math.abs(high) > bound) {
+        if (size > TINY && Math.abs(high) > bound) {
             return high > 0 ? 1 : -1;
         }
         return 0;

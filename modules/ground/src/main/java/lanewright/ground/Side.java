@@ -30,7 +30,7 @@ final class Side {
         double right = (qy - py) * (vx - px);
         double area = left - right;
         double bound = BOUND * (Math.abs(left) + Math.abs(right));
-        if (area > bound || -area > bound) {
+        if ((area > bound || -area > bound) && bound > TINY) {
             return area;
         }
         return careful(px, py, qx, qy, vx, vy, area);
@@ -48,7 +48,7 @@ final class Side {
                 && isExact(vy, py, by)) {
             double left = ax * by;
             double right = ay * bx;
-            if ((left == 0 || Math.abs(left) > TINY) && (right == 0 || Math.abs(right) > TINY)) {
+            if (isSafe(left, ax, by) && isSafe(right, ay, bx)) {
                 double lowLeft = Math.fma(ax, by, -left);
                 double lowRight = Math.fma(ay, bx, -right);
                 if (left == right) {
@@ -60,6 +60,11 @@ final class Side {
             }
         }
         return signed(exact(px, py, qx, qy, vx, vy), area);
+    }
+
+    /** True if a product is zero because a factor is, or far from the smallest double. */
+    private static boolean isSafe(double product, double a, double b) {
+        return a == 0 || b == 0 || Math.abs(product) > TINY;
     }
 
     /**
