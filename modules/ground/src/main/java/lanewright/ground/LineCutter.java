@@ -14,6 +14,12 @@ import java.util.BitSet;
  */
 public final class LineCutter {
 
+    /**
+     * A side both of whose ends lie further than this before the end of the line is crossed for
+     * sure, m: far over the rounding of a survey's coordinates. Nearer ones are tested exactly.
+     */
+    private static final double NEAR = 1e-6;
+
     private final Mesh mesh;
     private final Locator locator;
     private final int[] hull;
@@ -25,6 +31,7 @@ public final class LineCutter {
     private double dirX;
     private double dirY;
     private double length;
+    private double nearEnd;
     private boolean tieIsLeft;
 
     private int size;
@@ -70,6 +77,7 @@ public final class LineCutter {
         }
         dirX = (x1 - x0) / length;
         dirY = (y1 - y0) / length;
+        nearEnd = length - NEAR;
         tieIsLeft = true;
         walk();
         if (size == 0) {
@@ -79,38 +87,67 @@ public final class LineCutter {
         return finish();
     }
 
+    /**
+     * Walks from triangle to triangle. Between them lies a side with one end on the right of the
+     * line and one on the left; of the next triangle only the corner ahead is new.
+     */
     private void walk() {
         size = 0;
         int t = begin();
-        while (t != Mesh.NONE) {
-            int k = exit(t);
-            if (k < 0) {
-                return;
-            }
-            int a = mesh.corner[3 * t + Mesh.next(k)];
-            int b = mesh.corner[3 * t + Mesh.last(k)];
-            boolean bare = !mesh.isSolid(t) && !alongRim(t);
-            double end = Side.of(mesh.x[a], mesh.y[a], mesh.x[b], mesh.y[b], qx, qy);
-            if (end >= 0) {
-                setGap(bare);
+        int out = t == Mesh.NONE ? -1 : exit(t);
+        if (out < 0) {
+            return;
+        }
+        int right = mesh.corner[3 * t + Mesh.next(out)];
+        int left = mesh.corner[3 * t + Mesh.last(out)];
+        double sideRight = side(right);
+        double sideLeft = side(left);
+        double alongRight = along(right);
+        double alongLeft = along(left);
+        while (true) {
+            setGap(!mesh.isSolid(t) && !alongRim(t));
+            if ((alongRight >= nearEnd || alongLeft >= nearEnd) && reaches(right, left)) {
                 addEnd(t, qx, qy, length);
                 return;
             }
-            setGap(bare);
-            addCrossing(a, b);
-            t = mesh.neighbour[3 * t + k];
-            if (t == Mesh.NONE) {
-                setGap(true);
-                t = enter(distance[size - 1]);
+            if (right < left) {
+                addCrossing(right, left, sideRight, sideLeft, alongRight, alongLeft);
+            } else {
+                addCrossing(left, right, sideLeft, sideRight, alongLeft, alongRight);
             }
+            int next = mesh.neighbour[3 * t + out];
+            if (next == Mesh.NONE) {
+                // The hull is convex: a line that leaves it does not come back.
+                return;
+            }
+            int in = mesh.sideTo(next, t);
+            int ahead = mesh.corner[3 * next + in];
+            double sideAhead = side(ahead);
+            if (isLeft(sideAhead)) {
+                left = ahead;
+                sideLeft = sideAhead;
+                alongLeft = along(ahead);
+                out = Mesh.next(in);
+            } else {
+                right = ahead;
+                sideRight = sideAhead;
+                alongRight = along(ahead);
+                out = Mesh.last(in);
+            }
+            t = next;
         }
+    }
+
+    /** True if the line ends before it crosses this side, or on it. */
+    private boolean reaches(int right, int left) {
+        return Side.of(mesh.x[right], mesh.y[right], mesh.x[left], mesh.y[left], qx, qy) >= 0;
     }
 
     /** The triangle in which the line starts, its first point written down; -1 if it meets none. */
     private int begin() {
         int t = locator.find(px, py);
         if (t == Mesh.NONE) {
-            return enter(Double.NEGATIVE_INFINITY);
+            return enter();
         }
         int holds = t;
         for (int k = 0; k < 3; k++) {
@@ -140,7 +177,7 @@ public final class LineCutter {
                 return t;
             }
         }
-        return enter(0);
+        return Mesh.NONE;
     }
 
     private int beginOnSide(int t, int k) {
@@ -180,7 +217,10 @@ public final class LineCutter {
     }
 
     private boolean isLeft(int v) {
-        double side = side(v);
+        return isLeft(side(v));
+    }
+
+    private boolean isLeft(double side) {
         return side > 0 || (side == 0 && tieIsLeft);
     }
 
@@ -196,41 +236,32 @@ public final class LineCutter {
         return false;
     }
 
-    /** The triangle by which the line next comes in from outside the hull; -1 if it does not. */
-    private int enter(double after) {
-        int best = Mesh.NONE;
-        int bestSide = 0;
-        double bestAt = Double.POSITIVE_INFINITY;
+    /** The triangle by which the line comes in from outside the hull; -1 if it does not. */
+    private int enter() {
         for (int rim : hull) {
             int t = rim / 3;
             int k = rim % 3;
             int a = mesh.corner[3 * t + Mesh.next(k)];
             int b = mesh.corner[3 * t + Mesh.last(k)];
-            if (isLeft(a)
-                    && !isLeft(b)
+            double sideA = side(a);
+            double sideB = side(b);
+            if (isLeft(sideA)
+                    && !isLeft(sideB)
                     && Side.of(mesh.x[a], mesh.y[a], mesh.x[b], mesh.y[b], px, py) <= 0
                     && Side.of(mesh.x[a], mesh.y[a], mesh.x[b], mesh.y[b], qx, qy) > 0) {
-                double at = along(a, b, side(a), side(b));
-                if (at > after && at < bestAt) {
-                    bestAt = at;
-                    best = t;
-                    bestSide = k;
+                if (a < b) {
+                    addCrossing(a, b, sideA, sideB, along(a), along(b));
+                } else {
+                    addCrossing(b, a, sideB, sideA, along(b), along(a));
                 }
+                return t;
             }
         }
-        if (best != Mesh.NONE) {
-            addCrossing(
-                    mesh.corner[3 * best + Mesh.next(bestSide)],
-                    mesh.corner[3 * best + Mesh.last(bestSide)]);
-        }
-        return best;
+        return Mesh.NONE;
     }
 
-    private double along(int a, int b, double sideA, double sideB) {
-        double part = sideA / (sideA - sideB);
-        double x = mesh.x[a] + part * (mesh.x[b] - mesh.x[a]);
-        double y = mesh.y[a] + part * (mesh.y[b] - mesh.y[a]);
-        return (x - px) * dirX + (y - py) * dirY;
+    private double along(int v) {
+        return (mesh.x[v] - px) * dirX + (mesh.y[v] - py) * dirY;
     }
 
     private void setGap(boolean bare) {
@@ -239,18 +270,21 @@ public final class LineCutter {
         }
     }
 
-    private void addCrossing(int one, int other) {
-        int a = Math.min(one, other);
-        int b = Math.max(one, other);
-        double sideA = side(a);
-        double sideB = side(b);
+    /** Ends in the order of their numbers, so that a side is crossed alike from both sides. */
+    private void addCrossing(
+            int a, int b, double sideA, double sideB, double alongA, double alongB) {
         if (sideA == 0) {
-            addVertex(a, (mesh.x[a] - px) * dirX + (mesh.y[a] - py) * dirY);
+            addVertex(a, alongA);
         } else if (sideB == 0) {
-            addVertex(b, (mesh.x[b] - px) * dirX + (mesh.y[b] - py) * dirY);
+            addVertex(b, alongB);
         } else {
             double part = sideA / (sideA - sideB);
-            add(along(a, b, sideA, sideB), mesh.z[a] + part * (mesh.z[b] - mesh.z[a]), a, b, part);
+            add(
+                    alongA + part * (alongB - alongA),
+                    mesh.z[a] + part * (mesh.z[b] - mesh.z[a]),
+                    a,
+                    b,
+                    part);
         }
     }
 

@@ -51,7 +51,8 @@ class DelaunayTest {
         List<int[]> theirs = new ArrayList<>();
         for (Vertex[] corners : library(ground)) {
             Integer[] named =
-                    Arrays.stream(corners).limit(3)
+                    Arrays.stream(corners)
+                            .limit(3)
                             .map(c -> numbers.get(new CoordinateXY(c.getX(), c.getY())))
                             .toArray(Integer[]::new);
             theirs.add(new int[] {named[0], named[1], named[2]});
@@ -119,8 +120,14 @@ class DelaunayTest {
 
     private static boolean onCircle(Ground ground, int[] c, int v) {
         return Shots.exactCircle(
-                        ground.x(c[0]), ground.y(c[0]), ground.x(c[1]), ground.y(c[1]),
-                        ground.x(c[2]), ground.y(c[2]), ground.x(v), ground.y(v))
+                        ground.x(c[0]),
+                        ground.y(c[0]),
+                        ground.x(c[1]),
+                        ground.y(c[1]),
+                        ground.x(c[2]),
+                        ground.y(c[2]),
+                        ground.x(v),
+                        ground.y(v))
                 == 0;
     }
 
@@ -148,8 +155,7 @@ class DelaunayTest {
 
     @Test
     @Tag("outside")
-    @DisplayName(
-            "Triangles of 52 spot heights | J. C. Davis 1973, table; JTS 1.20.0 | read")
+    @DisplayName("Triangles of 52 spot heights | J. C. Davis 1973, table; JTS 1.20.0 | read")
     void spotHeightsGiveTheTrianglesOfAnotherLibrary() throws IOException {
         double[][] points = Shots.openData("davis-spot-heights.csv");
         assertEquals(52, points.length);
@@ -231,7 +237,11 @@ class DelaunayTest {
             int c = next.get(b);
             assertTrue(
                     Shots.exactSide(
-                                    mesh.x[at], mesh.y[at], mesh.x[b], mesh.y[b], mesh.x[c],
+                                    mesh.x[at],
+                                    mesh.y[at],
+                                    mesh.x[b],
+                                    mesh.y[b],
+                                    mesh.x[c],
                                     mesh.y[c])
                             >= 0,
                     what);

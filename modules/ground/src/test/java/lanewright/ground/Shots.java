@@ -116,8 +116,7 @@ final class Shots {
     }
 
     /** Twice the area of a triangle in whole decimal arithmetic: its sign. */
-    static int exactSide(
-            double px, double py, double qx, double qy, double vx, double vy) {
+    static int exactSide(double px, double py, double qx, double qy, double vx, double vy) {
         BigDecimal left = minus(qx, px).multiply(minus(vy, py));
         BigDecimal right = minus(qy, py).multiply(minus(vx, px));
         return left.compareTo(right);
