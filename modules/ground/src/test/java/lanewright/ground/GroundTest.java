@@ -4,157 +4,30 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Arrays;
+import java.lang.reflect.Array;
+import java.lang.reflect.Field;
+import java.lang.reflect.Modifier;
+import java.util.ArrayDeque;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.SplittableRandom;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
 import lanewright.measure.Progress;
 import lanewright.survey.Boundary;
+import lanewright.survey.Probe;
 import lanewright.survey.Ring;
 import lanewright.survey.Survey;
 import lanewright.survey.SurveyBuilder;
-import lanewright.survey.SurveyLine;
+import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.triangulate.DelaunayTriangulationBuilder;
 
 class GroundTest {
 
-    private static final GeometryFactory JTS = new GeometryFactory();
-
-    private static Ground of(double[][] points, int[]... chains) {
-        double[] x = new double[points.length];
-        double[] y = new double[points.length];
-        double[] z = new double[points.length];
-        for (int i = 0; i < points.length; i++) {
-            x[i] = points[i][0];
-            y[i] = points[i][1];
-            z[i] = points[i][2];
-        }
-        SurveyBuilder builder = Survey.builder().points(x, y, z);
-        for (int[] chain : chains) {
-            builder.line(new SurveyLine(SurveyLine.Kind.BREAKLINE, "edge", chain));
-        }
-        return Ground.of(builder.build(), GroundOptions.USUAL, Progress.NONE);
-    }
-
-    private static double[][] random(int n, int seed) {
-        var random = new SplittableRandom(seed);
-        double[][] points = new double[n][];
-        for (int i = 0; i < n; i++) {
-            points[i] =
-                    new double[] {
-                        random.nextDouble(100), random.nextDouble(100), random.nextDouble(10)
-                    };
-        }
-        return points;
-    }
-
-    private static double[][] grid(int n) {
-        double[][] points = new double[n * n][];
-        for (int i = 0; i < n * n; i++) {
-            int column = i % n;
-            int row = i / n;
-            points[i] = new double[] {column, row, (column * 7 + row * 13) % 5};
-        }
-        return points;
-    }
-
-    /** A line must agree with the facets under it, and be as long as the ground under it. */
-    private static void check(
-            Ground ground, double x0, double y0, double x1, double y1, String seed) {
-        GroundLine line = ground.across(x0, y0, x1, y1);
-        double covered = 0;
-        LineString cut =
-                JTS.createLineString(
-                        new Coordinate[] {new Coordinate(x0, y0), new Coordinate(x1, y1)});
-        for (int t = 0; t < ground.triangleCount(); t++) {
-            Coordinate[] ring = new Coordinate[4];
-            for (int k = 0; k < 4; k++) {
-                ring[k] =
-                        new Coordinate(
-                                ground.x(ground.corner(t, k % 3)),
-                                ground.y(ground.corner(t, k % 3)));
-            }
-            Polygon facet = JTS.createPolygon(ring);
-            if (!facet.getEnvelopeInternal().intersects(cut.getEnvelopeInternal())) {
-                continue;
-            }
-            Geometry piece = facet.intersection(cut);
-            covered += piece.getLength() * (alongSide(facet, piece) ? 0.5 : 1);
-        }
-        double walked = 0;
-        for (int i = 0; i + 1 < line.size(); i++) {
-            double length = line.distance(i + 1) - line.distance(i);
-            assertTrue(length >= 0, seed);
-            if (!line.gapAfter(i)) {
-                walked += length;
-                if (length > 1e-9) {
-                    double mx = (line.x(i) + line.x(i + 1)) / 2;
-                    double my = (line.y(i) + line.y(i + 1)) / 2;
-                    double height = ground.heightAt(mx, my);
-                    if (!Double.isNaN(height)) {
-                        assertEquals(height, (line.z(i) + line.z(i + 1)) / 2, 1e-7, seed);
-                    }
-                }
-            }
-        }
-        assertEquals(covered, walked, 1e-9, seed);
-    }
-
-    private static boolean alongSide(Polygon facet, Geometry piece) {
-        return piece.getLength() > 1e-9
-                && facet.getBoundary().intersection(piece).getLength() > 1e-9;
-    }
-
-    @Test
-    void linesAgreeWithTheFacetsUnderThem() {
-        Ground ground = of(random(400, 1));
-        var random = new SplittableRandom(7);
-        for (int i = 0; i < 300; i++) {
-            check(
-                    ground,
-                    random.nextDouble(-20, 120),
-                    random.nextDouble(-20, 120),
-                    random.nextDouble(-20, 120),
-                    random.nextDouble(-20, 120),
-                    "line " + i);
-        }
-    }
-
-    @Test
-    void linesThroughVerticesAndAlongSidesOfAGrid() {
-        Ground ground = of(grid(12));
-        var random = new SplittableRandom(3);
-        for (int i = 0; i < 400; i++) {
-            double x0 = random.nextInt(-1, 13);
-            double y0 = random.nextInt(-1, 13);
-            double x1 = random.nextInt(-1, 13);
-            double y1 = random.nextInt(-1, 13);
-            if ((x0 != x1 || y0 != y1) && inside(x0, y0, x1, y1)) {
-                check(
-                        ground,
-                        x0,
-                        y0,
-                        x1,
-                        y1,
-                        "line " + i + ": " + x0 + "," + y0 + " " + x1 + "," + y1);
-            }
-        }
-    }
-
-    private static boolean inside(double... values) {
-        // Along the rim JTS sees one facet where it sees two inside; the rim has its own test.
-        return !(values[0] == values[2] && (values[0] <= 0 || values[0] >= 11))
-                && !(values[1] == values[3] && (values[1] <= 0 || values[1] >= 11));
-    }
-
     @Test
     void aLineAlongTheRimHasGroundUnderIt() {
-        Ground ground = of(grid(5));
+        Ground ground = Shots.ground(Shots.grid(5, 1, 0));
         for (double[] line :
                 new double[][] {
                     {0, 0, 4, 0}, {4, 0, 0, 0}, {4, 0, 4, 4}, {0, 4, 0, -3}, {-2, 4, 6, 4}
@@ -167,24 +40,14 @@ class GroundTest {
 
     @Test
     void aHoleIsAGap() {
-        double[][] points = grid(9);
-        SurveyBuilder builder = Survey.builder();
-        double[] x = new double[81];
-        double[] y = new double[81];
-        double[] z = new double[81];
-        for (int i = 0; i < 81; i++) {
-            x[i] = points[i][0];
-            y[i] = points[i][1];
-            z[i] = points[i][2];
-        }
-        builder.points(x, y, z);
-        builder.boundary(
+        SurveyBuilder survey = Shots.survey(Shots.grid(9, 1, 0));
+        survey.boundary(
                 new Boundary(
                         new Ring(
                                 new double[] {0.5, 7.5, 7.5, 0.5},
                                 new double[] {0.5, 0.5, 7.5, 7.5}),
                         List.of(new Ring(new double[] {3, 5, 5, 3}, new double[] {3, 3, 5, 5}))));
-        Ground ground = Ground.of(builder.build(), GroundOptions.USUAL, Progress.NONE);
+        Ground ground = Shots.ground(survey);
         GroundLine line = ground.across(-1, 4.3, 9, 4.3);
         double walked = 0;
         int gaps = 0;
@@ -199,64 +62,116 @@ class GroundTest {
         assertEquals(5, walked, 1e-9);
         assertTrue(Double.isNaN(ground.heightAt(4, 4)));
         assertFalse(Double.isNaN(ground.heightAt(2, 4)));
-        GroundLine along = ground.across(3, 0, 3, 9);
-        assertTrue(along.isWhole());
+        assertTrue(ground.across(3, 0, 3, 9).isWhole());
     }
 
     @Test
-    void breaklinesAreChainsOfEdgesAlsoWhereTheyCross() {
-        double[][] points = random(2000, 5);
-        Ground ground = of(points, new int[] {0, 1, 2}, new int[] {3, 4, 5}, new int[] {6, 7});
-        assertTrue(ground.findings().stream().noneMatch(f -> f.code().equals("breakline-lost")));
-        int[][] pairs = {{0, 1}, {1, 2}, {3, 4}, {4, 5}, {6, 7}};
-        for (int[] pair : pairs) {
-            GroundLine line =
-                    ground.across(
-                            points[pair[0]][0],
-                            points[pair[0]][1],
-                            points[pair[1]][0],
-                            points[pair[1]][1]);
-            for (int i = 0; i < line.size(); i++) {
-                double share = line.share(i);
-                assertTrue(
-                        line.from(i) == line.to(i) || share < 1e-6 || share > 1 - 1e-6,
-                        "point " + i);
+    void aSurveyWhollyBeyondItsBoundaryIsNoGround() {
+        SurveyBuilder survey = Shots.survey(Shots.scattered(100, 1, 10));
+        survey.boundary(
+                new Boundary(new Ring(new double[] {50, 60, 55}, new double[] {50, 50, 60})));
+        Ground ground = Shots.ground(survey);
+        assertEquals(0, ground.triangleCount());
+        assertTrue(ground.findings().stream().anyMatch(f -> f.code().equals("no-ground")));
+        assertEquals(0, ground.across(0, 0, 10, 10).size());
+    }
+
+    @Test
+    void probeHolesOnShotsSidesAndTheRimKeepTheSurface() {
+        double[][] points = Shots.grid(6, 2, 0);
+        SurveyBuilder survey = Shots.survey(points);
+        double[][] places = {{2, 2}, {3, 2}, {3, 3}, {4.0004, 5.2}, {0, 5}, {10, 10}, {6.1, 7.3}};
+        for (double[] place : places) {
+            survey.probe(new Probe("", place[0], place[1], 0.2, false, Double.NaN, false, ""));
+        }
+        survey.probe(new Probe("far", 11, 3, 0.2, false, Double.NaN, false, ""));
+        Ground bare = Shots.ground(points);
+        Ground ground = Shots.ground(survey);
+        assertEquals(36 + 5, ground.vertexCount());
+        assertEquals(
+                1,
+                ground.findings().stream().filter(f -> f.code().equals("probe-outside")).count());
+        int marked = 0;
+        for (int v = 0; v < ground.vertexCount(); v++) {
+            marked += ground.isProbe(v) ? 1 : 0;
+        }
+        assertEquals(places.length, marked);
+        for (double x = 0; x <= 10; x += 0.125) {
+            for (double y = 0; y <= 10; y += 0.125) {
+                assertEquals(bare.heightAt(x, y), ground.heightAt(x, y), 1e-9, x + ", " + y);
             }
         }
     }
 
     @Test
-    void unconstrainedTrianglesAreThoseOfAnotherLibrary() {
-        double[][] points = random(3000, 9);
-        Ground ground = Ground.of(survey(points), GroundOptions.WHOLE_HULL, Progress.NONE);
-        var builder = new DelaunayTriangulationBuilder();
-        builder.setSites(Arrays.stream(points).map(p -> new Coordinate(p[0], p[1])).toList());
-        Geometry triangles = builder.getTriangles(JTS);
-        double area = 0;
-        for (int t = 0; t < ground.triangleCount(); t++) {
-            area += ground.mesh().twiceArea(t) / 2;
+    void surveyAndGroundTogetherKeepAtMost110BytesAPoint() {
+        SurveyBuilder builder = Survey.builder().file("shots.csv");
+        double[][] points = Shots.scattered(200_000, 12, 450);
+        for (int i = 0; i < points.length; i++) {
+            builder.point(
+                    points[i][0], points[i][1], points[i][2], i % 3 == 0 ? "grass" : "edge", i + 2);
         }
-        assertEquals(
-                JTS.createMultiPointFromCoords(
-                                Arrays.stream(points)
-                                        .map(p -> new Coordinate(p[0], p[1]))
-                                        .toArray(Coordinate[]::new))
-                        .convexHull()
-                        .getArea(),
-                area,
-                1e-6);
-        assertTrue(Math.abs(triangles.getNumGeometries() - ground.triangleCount()) < 20);
+        Survey survey = builder.build();
+        Ground ground = Ground.of(survey, GroundOptions.USUAL, Progress.NONE);
+        double each = (double) bytes(survey, ground) / points.length;
+        assertTrue(each <= 110, each + " bytes a point");
+        assertTrue(each > 80, each + " bytes a point: something was not counted");
     }
 
-    private static Survey survey(double[][] points) {
-        double[] x = new double[points.length];
-        double[] y = new double[points.length];
-        double[] z = new double[points.length];
-        for (int i = 0; i < points.length; i++) {
-            x[i] = points[i][0];
-            y[i] = points[i][1];
-            z[i] = points[i][2];
+    /** Bytes of all arrays that the given objects hold on to; everything else is small change. */
+    private static long bytes(Object... roots) {
+        Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+        Deque<Object> open = new ArrayDeque<>(List.of(roots));
+        long bytes = 0;
+        while (!open.isEmpty()) {
+            Object at = open.remove();
+            if (!seen.add(at)) {
+                continue;
+            }
+            if (at.getClass().isArray()) {
+                bytes += 16 + (long) Array.getLength(at) * width(at.getClass().getComponentType());
+                continue;
+            }
+            if (at instanceof java.util.BitSet bits) {
+                bytes += bits.size() / 8;
+                continue;
+            }
+            for (Class<?> c = at.getClass();
+                    c != null && c.getName().startsWith("lanewright");
+                    c = c.getSuperclass()) {
+                for (Field field : c.getDeclaredFields()) {
+                    if (!Modifier.isStatic(field.getModifiers())) {
+                        field.setAccessible(true);
+                        Object value = Assertions.assertDoesNotThrow(() -> field.get(at));
+                        if (value != null && !field.getType().isPrimitive()) {
+                            open.add(value);
+                        }
+                    }
+                }
+            }
         }
-        return Survey.builder().points(x, y, z).build();
+        return bytes;
+    }
+
+    private static int width(Class<?> type) {
+        return type == double.class || type == long.class ? 8 : type == byte.class ? 1 : 4;
+    }
+
+    @Test
+    void buildingStopsWhenAsked() {
+        var impatient =
+                new Progress() {
+                    @Override
+                    public void report(double done, String doing) {}
+
+                    @Override
+                    public boolean isCancelled() {
+                        return true;
+                    }
+                };
+        Survey survey = Shots.survey(Shots.scattered(100, 1, 10)).build();
+        Assertions.assertThrows(
+                CancellationException.class,
+                () -> Ground.of(survey, GroundOptions.USUAL, impatient));
     }
 }
