@@ -57,6 +57,7 @@ sealed interface Node {
     }
 
     /** A number, as it was written. */
+    @SuppressWarnings("JavaLangClash") // a number of a document, and always called Node.Number
     record Number(At at, String value) implements Node {
         @Override
         public String kind() {

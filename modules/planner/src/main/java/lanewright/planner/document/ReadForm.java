@@ -244,7 +244,7 @@ final class ReadForm<P> implements Form<P> {
                 try {
                     parts.add(read(reading, members, place, fieldOf(name), each));
                 } catch (Unmade e) {
-                    continue; // noted; go on with the next one
+                    // The reading has noted what is wrong; the next one is read all the same.
                 }
             } else {
                 reading.refuse(
@@ -300,7 +300,7 @@ final class ReadForm<P> implements Form<P> {
         boolean onMap = east != null && north != null;
         boolean onEarth = longitude != null && latitude != null;
         boolean mixed = (east != null || north != null) && (longitude != null || latitude != null);
-        if (mixed || !onMap && !onEarth) {
+        if (mixed || (!onMap && !onEarth)) {
             reading.refuse(
                     object.at(),
                     path,

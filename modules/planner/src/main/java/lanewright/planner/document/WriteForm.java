@@ -39,7 +39,10 @@ final class WriteForm<P> implements Form<P> {
             String field,
             Function<Form<P>, P> description) {
         var form = new WriteForm<>(units, explain, given, field);
-        description.apply(form);
+        P written = description.apply(form);
+        if (written == null) {
+            throw new IllegalStateException("a description made nothing of " + field);
+        }
         if (!form.why.isEmpty()) {
             form.members.put("why", new Node.Members(Node.At.NOWHERE, form.why));
         }

@@ -61,7 +61,10 @@ public final class FindingListings {
         var rows = new ArrayList<List<Saying>>();
         for (Finding.Level level : Finding.Level.values()) {
             long count = findings.stream().filter(f -> f.level() == level).count();
-            rows.add(List.of(Listing.cell(level(level)), Listing.cell(Quantity.count(count))));
+            rows.add(
+                    List.of(
+                            Listing.cell(level(level)),
+                            Listing.cell(Quantity.count((double) count))));
         }
         return new Listing(
                 "findings-by-level",

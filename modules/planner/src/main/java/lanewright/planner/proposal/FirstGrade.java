@@ -170,7 +170,7 @@ public final class FirstGrade {
                     new GradeSearch(knots, narrower, land, sagsAnywhere, noSag).heights();
             if (heights != null) {
                 for (int i = 0; i < heights.length; i++) {
-                    boolean pinned = knots.pinned[i] || i > 0 && knots.pinned[i - 1];
+                    boolean pinned = knots.pinned[i] || (i > 0 && knots.pinned[i - 1]);
                     if (!knots.fixed[i] && !pinned) {
                         heights[i] = multiple(Math.rint(heights[i] / neat), neat);
                     }

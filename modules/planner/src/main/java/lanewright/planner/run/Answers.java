@@ -83,7 +83,7 @@ final class Answers {
         quantities.add(Quantity.count(ground.triangleCount()));
         quantities.add(Quantity.count(survey.probes().size()));
         if (look > 1) {
-            quantities.add(Quantity.count(look));
+            quantities.add(Quantity.count((double) look));
         }
         return new Saying(pattern, quantities);
     }
