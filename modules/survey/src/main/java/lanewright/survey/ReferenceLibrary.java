@@ -19,6 +19,9 @@ final class ReferenceLibrary {
     /** The library warns of what the readers here say themselves, with file and remedy. */
     private static final Logger LIBRARY = Logger.getLogger("org.geotools");
 
+    /** The same for the library of pictures under it. */
+    private static final Logger PICTURES = Logger.getLogger("com.sun.media.jai");
+
     private static boolean ready;
 
     private ReferenceLibrary() {}
@@ -32,6 +35,7 @@ final class ReferenceLibrary {
         // home.
         PREFERENCES.setLevel(Level.SEVERE);
         LIBRARY.setLevel(Level.SEVERE);
+        PICTURES.setLevel(Level.SEVERE);
         if (System.getProperty(DATABASE_FOLDER) != null) {
             return;
         }

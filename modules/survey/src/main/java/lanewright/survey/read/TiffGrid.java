@@ -4,6 +4,7 @@ import java.awt.Rectangle;
 import java.awt.image.Raster;
 import java.awt.image.RenderedImage;
 import java.io.IOException;
+import java.util.concurrent.CancellationException;
 import lanewright.measure.Progress;
 import lanewright.survey.Frame;
 import lanewright.survey.SurveyException;
@@ -48,19 +49,16 @@ final class TiffGrid {
         try {
             reader = open();
             begin(reader);
+            TiffStrips.refuseIfCutOff(file.path());
             coverage = reader.read(null);
             cells(coverage, progress);
         } catch (IOException | TransformException broken) {
             throw broken(broken);
-        } catch (IllegalArgumentException
-                | IllegalStateException
-                | IndexOutOfBoundsException
-                | NegativeArraySizeException
-                | ArithmeticException
-                | NullPointerException
-                | ClassCastException
-                | UnsupportedOperationException broken) {
-            // The library under the reader says "broken file" in all these ways.
+        } catch (CancellationException cancelled) {
+            throw cancelled;
+        } catch (RuntimeException broken) {
+            // The libraries under the reader say "broken file" in any way they like: with
+            // exceptions of their own, plain ones, and array indices out of bounds.
             throw broken(broken);
         } finally {
             if (coverage != null) {
@@ -85,13 +83,17 @@ final class TiffGrid {
     }
 
     private SurveyException broken(Exception cause) {
-        String reason = cause.getMessage();
+        String reason = "";
+        for (Throwable each = cause; each != null; each = each.getCause()) {
+            String words = each.getMessage();
+            reason = words == null || words.isBlank() ? reason : words;
+        }
         var said =
                 new SurveyException(
                         file.path(),
                         0,
                         "the GeoTIFF cannot be read"
-                                + (reason == null || reason.isBlank()
+                                + (reason.isEmpty()
                                         ? ""
                                         : ": "
                                                 + reason.lines()

@@ -21,7 +21,9 @@ class MalformedInputTest {
 
     private static List<BadFile> all() {
         List<BadFile> all = new ArrayList<>(BadText.all());
-        all.addAll(BadOthers.all());
+        all.addAll(BadLayouts.all());
+        all.addAll(BadGeoJson.all());
+        all.addAll(BadGridsAndProbes.all());
         return all;
     }
 

@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
 import lanewright.measure.LengthUnit;
 import lanewright.measure.Progress;
 import lanewright.survey.Frame;
@@ -12,8 +16,11 @@ import lanewright.survey.SurveyException;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class OpenDataTest {
+
+    @TempDir private Path folder;
 
     private static Survey read(SurveyFile file) throws SurveyException {
         return SurveyReader.read(SurveyRequest.of(file), Progress.NONE);
@@ -108,6 +115,20 @@ class OpenDataTest {
         assertEquals(1076, survey.z(highest));
         assertEquals(73_617_913, sum);
         assertEquals(297 * 403 + 219, highest, "rows run from the north");
+    }
+
+    @Test
+    void tiffThatIsCutOffIsNotTakenForLandAtSeaLevel() throws IOException, SurveyException {
+        byte[] whole = Files.readAllBytes(Written.openData("jacksboro-fault.tif"));
+        byte[] half = Arrays.copyOf(whole, whole.length / 2);
+        SurveyFile file =
+                SurveyFile.of(Written.bytes(folder, "half.tif", half), Holds.GRID)
+                        .heightUnit(LengthUnit.METRE);
+        SurveyRequest request = SurveyRequest.of(file).in(Frame.epsg(32616));
+        SurveyException refused =
+                assertThrows(
+                        SurveyException.class, () -> SurveyReader.read(request, Progress.NONE));
+        assertTrue(refused.getMessage().contains("cut off"), refused.getMessage());
     }
 
     @Test

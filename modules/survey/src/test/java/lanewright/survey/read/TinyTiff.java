@@ -24,6 +24,11 @@ final class TinyTiff {
      * @param rowsPerStrip rows in a strip
      */
     static byte[] of(int width, int height, int bands, int rowsPerStrip) {
+        return of(width, height, bands, rowsPerStrip, 1);
+    }
+
+    /** The same with a kind of compression claimed: 1 for none, 8 for deflate. */
+    static byte[] of(int width, int height, int bands, int rowsPerStrip, int compression) {
         ByteBuffer tiff = ByteBuffer.allocate(512).order(ByteOrder.LITTLE_ENDIAN);
         tiff.put((byte) 'I').put((byte) 'I').putShort((short) 42).putInt(8);
         int strips = (height + rowsPerStrip - 1) / rowsPerStrip;
@@ -34,7 +39,7 @@ final class TinyTiff {
             {256, LONG, 1, width},
             {257, LONG, 1, height},
             {258, SHORT, 1, 8},
-            {259, SHORT, 1, 1},
+            {259, SHORT, 1, compression},
             {262, SHORT, 1, bands == 3 ? 2 : 1},
             {273, LONG, 1, 400},
             {277, SHORT, 1, bands},
