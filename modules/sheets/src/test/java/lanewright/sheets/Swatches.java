@@ -39,7 +39,7 @@ public final class Swatches {
         flow.figure(330, Swatches::roles);
         flow.head("A long table");
         flow.table(listing(70));
-        return flow.sheet().finished("Marrow Fold lane", "Local rules come first.", 1, 2);
+        return flow.sheet().finished("Marrow Fold lane", "", "Local rules come first.", 1, 2);
     }
 
     private static void roles(Pen pen, Box box) {

@@ -67,6 +67,9 @@ public final class PlanFolder {
         }
     }
 
+    /** Folders left behind by writing that was cut short, before we give up. */
+    private static final int MOST_LEFTOVERS = 100;
+
     private final Path target;
     private final Path parent;
 
@@ -95,7 +98,7 @@ public final class PlanFolder {
 
     private void write(List<Entry> entries, Progress progress) throws IOException {
         refuseStrangers();
-        Path fresh = Files.createTempDirectory(parent, "." + target.getFileName() + "-new-");
+        Path fresh = besides("new");
         try {
             var names = new TreeSet<String>();
             for (int i = 0; i < entries.size(); i++) {
@@ -168,7 +171,7 @@ public final class PlanFolder {
             Files.move(fresh, target);
             return;
         }
-        Path old = Files.createTempDirectory(parent, "." + target.getFileName() + "-old-");
+        Path old = besides("old");
         Path kept = old.resolve("plan");
         Files.move(target, kept);
         try {
@@ -179,6 +182,18 @@ public final class PlanFolder {
             throw failed;
         }
         remove(old);
+    }
+
+    /** A new folder beside the target, open to the same people as any other that is made there. */
+    private Path besides(String what) throws IOException {
+        for (int i = 0; i < MOST_LEFTOVERS; i++) {
+            Path folder = parent.resolve("." + target.getFileName() + "-" + what + "-" + i);
+            if (!Files.exists(folder)) {
+                return Files.createDirectory(folder);
+            }
+        }
+        throw new FileAlreadyExistsException(
+                parent.toString(), null, "holds too many leftovers of plans; clear it up");
     }
 
     private static void remove(Path folder) throws IOException {

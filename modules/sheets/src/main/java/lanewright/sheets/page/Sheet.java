@@ -25,22 +25,23 @@ public record Sheet(String name, Paper paper, List<List<Mark>> pages) {
      * The pages with their title blocks.
      *
      * @param plan name of the plan
+     * @param date as the owner wrote it; may be empty
      * @param caution said at the foot of every page
      * @param first number of the first of these pages in the set
      * @param of number of pages in the set
      */
-    public List<Drawing> finished(String plan, String caution, int first, int of) {
+    public List<Drawing> finished(String plan, String date, String caution, int first, int of) {
         var drawings = new ArrayList<Drawing>();
         for (int i = 0; i < pages.size(); i++) {
             var pen = new Pen();
             pages.get(i).forEach(pen::add);
-            titleBlock(pen, plan, caution, first + i, of);
+            titleBlock(pen, plan, date, caution, first + i, of);
             drawings.add(pen.drawing(paper.width(), paper.height()));
         }
         return drawings;
     }
 
-    private void titleBlock(Pen pen, String plan, String caution, int number, int of) {
+    private void titleBlock(Pen pen, String plan, String date, String caution, int number, int of) {
         double left = Flow.MARGIN;
         double right = paper.width() - Flow.MARGIN;
         double top = paper.height() - Flow.FOOT + 12;
@@ -56,7 +57,13 @@ public record Sheet(String name, Paper paper, List<List<Mark>> pages) {
                 Anchor.START);
         pen.words(
                 Role.RULER,
-                name + "  ·  sheet " + number + " of " + of,
+                Type.cut(date, Type.NOTE, false, third / 2)
+                        + (date.isBlank() ? "" : "  ·  ")
+                        + name
+                        + "  ·  sheet "
+                        + number
+                        + " of "
+                        + of,
                 right,
                 base,
                 Type.NOTE,

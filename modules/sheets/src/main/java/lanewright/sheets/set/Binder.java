@@ -21,12 +21,16 @@ final class Binder {
      * The pages of the whole set.
      *
      * @param plan name of the plan
+     * @param date as the owner wrote it; may be empty
      * @param cover makes the cover from the list of the other sheets; asked again until the number
      *     of its own pages agrees with what the list says
      * @param sheets the others, in order
      */
     static List<PdfBook.Leaf> bind(
-            String plan, Function<List<CoverSheet.Entry>, Sheet> cover, List<Sheet> sheets) {
+            String plan,
+            String date,
+            Function<List<CoverSheet.Entry>, Sheet> cover,
+            List<Sheet> sheets) {
         int guess = 1;
         Sheet front = cover.apply(index(guess, sheets));
         while (front.pages().size() != guess) {
@@ -40,7 +44,7 @@ final class Binder {
         var leaves = new ArrayList<PdfBook.Leaf>();
         int number = 1;
         for (Sheet sheet : all) {
-            List<Drawing> pages = sheet.finished(plan, CAUTION, number, of);
+            List<Drawing> pages = sheet.finished(plan, date, CAUTION, number, of);
             for (int i = 0; i < pages.size(); i++) {
                 leaves.add(new PdfBook.Leaf(i == 0 ? sheet.name() : "", pages.get(i)));
             }

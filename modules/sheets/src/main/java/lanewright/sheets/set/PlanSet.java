@@ -92,10 +92,9 @@ public final class PlanSet {
         sheets.add(StakeSheet.of(outcome.stakes(), units, says(Topic.FIELD)));
         sheets.add(FindingsSheet.of(outcome.findings(), units));
         sheets.add(AssumptionsSheet.of(outcome.assumptions(), units));
-        String name = outcome.plan().name();
-        String date = outcome.plan().date();
         return Binder.bind(
-                date.isBlank() ? name : name + "  ·  " + date,
+                outcome.plan().name(),
+                outcome.plan().date(),
                 index -> CoverSheet.of(cover(), index, units),
                 sheets);
     }

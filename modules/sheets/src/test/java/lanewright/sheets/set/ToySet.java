@@ -122,7 +122,10 @@ public final class ToySet {
         var assumptions = new ArrayList<Assumption>(toy.stone.assumptions());
         sheets.add(AssumptionsSheet.of(assumptions, units));
         return Binder.bind(
-                "Marrow Fold lane", index -> CoverSheet.of(cover(toy), index, units), sheets);
+                "Marrow Fold lane",
+                "spring of 2031",
+                index -> CoverSheet.of(cover(toy), index, units),
+                sheets);
     }
 
     private static WorkFacts facts(ToyPlan toy) {
