@@ -3,7 +3,9 @@ package lanewright.lane.surface;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import lanewright.ground.Ground;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.DesignRefused;
@@ -322,7 +324,7 @@ class TrueSolidTest {
                     + " Simpson's rule, exact for a quadratic area | derived")
     void fillAcrossAVValley() throws DesignRefused {
         // the valley's bottom runs along x at y = 50; its sides rise 10 % to both ends
-        List<double[]> points = new java.util.ArrayList<>();
+        List<double[]> points = new ArrayList<>();
         for (double x : new double[] {-60, -20, 20, 60}) {
             points.add(at(x, -10, 6));
             points.add(at(x, 50, 0));
@@ -398,11 +400,11 @@ class TrueSolidTest {
     /** One lane on irregular ground, the whole world turned, shifted or mirrored. */
     private static TrueSolid turned(double degrees, double dx, double dy, boolean mirrored)
             throws DesignRefused {
-        var random = new java.util.SplittableRandom(5);
+        var random = new SplittableRandom(5);
         double c = Math.cos(Math.toRadians(degrees));
         double s = Math.sin(Math.toRadians(degrees));
         double m = mirrored ? -1 : 1;
-        List<double[]> points = new java.util.ArrayList<>();
+        List<double[]> points = new ArrayList<>();
         for (int i = 0; i < 900; i++) {
             double x = -50 + random.nextDouble(120);
             double y = -30 + random.nextDouble(160);
