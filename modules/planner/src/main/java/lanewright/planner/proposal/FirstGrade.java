@@ -192,7 +192,8 @@ public final class FirstGrade {
                 double before = (heights[i] - heights[i - 1]) / knots.length(i - 1);
                 double after = (heights[i + 1] - heights[i]) / knots.length(i);
                 double change = Math.abs(after - before);
-                keep = change > NO_CHANGE;
+                boolean held = knots.fixed[i] || knots.pinned[i] || knots.pinned[i - 1];
+                keep = held || change > NO_CHANGE;
                 double room =
                         multiple(
                                 GradeSearch.room(knots, i, kept.unit()) / kept.unit(), kept.unit());
