@@ -7,13 +7,18 @@ import java.util.List;
 import lanewright.measure.Progress;
 
 /**
- * Lines of equal height, exact on the triangles. A vertex that lies exactly at the height of a
- * contour counts as lying above it, so every contour is a simple line, closed or from rim to rim.
+ * Lines of equal height, exact on the triangles, higher ground on their left. A vertex that lies
+ * exactly at the height of a contour counts as lying above it, so every contour is one simple line,
+ * closed or from rim to rim; a flat at that height is passed along the side where ground falls, and
+ * a hilltop that only just reaches it makes none.
  */
 public final class Contours {
 
     /** More levels than this make no picture that anyone can read. */
     private static final int MOST_LEVELS = 2000;
+
+    /** Levels traced from one look at all triangles. */
+    private static final int AT_ONCE = 32;
 
     private final Mesh mesh;
     private final Progress progress;
@@ -58,18 +63,55 @@ public final class Contours {
             throw new IllegalArgumentException(
                     "over " + MOST_LEVELS + " contours at an interval of " + interval + " m");
         }
-        for (long level = first; level <= last; level++) {
+        for (long from = first; from <= last; from += AT_ONCE) {
+            progress.report(
+                    (double) (from - first) / Math.max(1, last - first), "tracing contours");
             progress.check();
-            level(level * interval);
+            levels(from, (int) Math.min(AT_ONCE, last - from + 1), interval);
         }
         return contours;
     }
 
-    private void level(double height) {
+    /**
+     * Traces some levels, each from the list of triangles that can hold it: going through all
+     * triangles for every level would take most of the time.
+     */
+    private void levels(long from, int count, double interval) {
+        int[] begin = new int[count + 1];
+        int[] triangles = new int[0];
+        for (int pass = 0; pass < 2; pass++) {
+            for (int t = 0; t < mesh.solid; t++) {
+                double a = mesh.z[mesh.corner[3 * t]];
+                double b = mesh.z[mesh.corner[3 * t + 1]];
+                double c = mesh.z[mesh.corner[3 * t + 2]];
+                // A level more at both ends than the exact test below will find, for rounding.
+                double low = Math.floor(Math.min(a, Math.min(b, c)) / interval) - from;
+                double high = Math.floor(Math.max(a, Math.max(b, c)) / interval) + 1 - from;
+                for (int k = (int) Math.max(0, low); k <= Math.min(count - 1, high); k++) {
+                    if (pass == 0) {
+                        begin[k + 1]++;
+                    } else {
+                        triangles[begin[k]++] = t;
+                    }
+                }
+            }
+            if (pass == 0) {
+                for (int k = 0; k < count; k++) {
+                    begin[k + 1] += begin[k];
+                }
+                triangles = new int[begin[count]];
+            }
+        }
+        // Now begin[k] is where level k ends.
         BitSet seen = new BitSet(mesh.solid);
-        for (int t = 0; t < mesh.solid; t++) {
-            if (!seen.get(t) && out(t, height) >= 0) {
-                follow(t, height, seen);
+        for (int k = 0; k < count; k++) {
+            double height = (from + k) * interval;
+            seen.clear();
+            for (int i = k == 0 ? 0 : begin[k - 1]; i < begin[k]; i++) {
+                int t = triangles[i];
+                if (!seen.get(t) && out(t, height) >= 0) {
+                    follow(t, height, seen);
+                }
             }
         }
     }
@@ -139,6 +181,9 @@ public final class Contours {
                 break;
             }
             t = next;
+        }
+        if (closed && size > 1 && x[size - 1] == x[0] && y[size - 1] == y[0]) {
+            size--;
         }
         if (size > 1) {
             contours.add(
