@@ -119,6 +119,27 @@ public final class Ground {
         return t == Mesh.NONE ? Double.NaN : mesh.height(t, x, y);
     }
 
+    /**
+     * Longest side of the triangle under a place, m in plan, or NaN where there is no ground. The
+     * ground between two shots is taken to be straight, so the further they stand apart, the less
+     * the height there is to be trusted.
+     */
+    public double longestSideAt(double x, double y) {
+        int t = triangleAt(x, y);
+        if (t == Mesh.NONE) {
+            return Double.NaN;
+        }
+        double longest = 0;
+        for (int k = 0; k < 3; k++) {
+            int a = corner(t, k);
+            int b = corner(t, Mesh.next(k));
+            double dx = x(a) - x(b);
+            double dy = y(a) - y(b);
+            longest = Math.max(longest, Math.sqrt(dx * dx + dy * dy));
+        }
+        return longest;
+    }
+
     /** Height at a place of the plane of triangle {@code t}, m. */
     public double heightOn(int t, double x, double y) {
         return mesh.height(t, x, y);

@@ -169,6 +169,7 @@ public final class Run {
         findings.addAll(land.findings());
         findings.addAll(depth.findings());
         findings.addAll(depth.alongLane(line));
+        findings.addAll(GroundTrust.alongLane(land, line));
         if (laid != null) {
             findings.addAll(laid.collisions());
             findings.add(LaidFinding.of(laid, lane));
