@@ -30,25 +30,25 @@ public record Style(
     /** Dash and gap lengths, pt. */
     public enum Dash {
         /** A whole line. */
-        NONE(),
+        NONE,
         /** Short dashes. */
-        SHORT(2.5, 2),
+        SHORT,
         /** Middle dashes. */
-        MIDDLE(5, 2.5),
+        MIDDLE,
         /** Long dashes. */
-        LONG(10, 3),
+        LONG,
         /** Dash and dot. */
-        DASH_DOT(8, 2.5, 1.2, 2.5);
-
-        private final double[] lengths;
-
-        Dash(double... lengths) {
-            this.lengths = lengths;
-        }
+        DASH_DOT;
 
         /** Dash and gap in turn, pt. */
         public double[] lengths() {
-            return lengths.clone();
+            return switch (this) {
+                case NONE -> new double[0];
+                case SHORT -> new double[] {2.5, 2};
+                case MIDDLE -> new double[] {5, 2.5};
+                case LONG -> new double[] {10, 3};
+                case DASH_DOT -> new double[] {8, 2.5, 1.2, 2.5};
+            };
         }
     }
 
