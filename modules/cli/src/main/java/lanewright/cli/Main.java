@@ -41,7 +41,15 @@ public final class Main implements Runnable {
         var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         Interrupt.listen();
-        int code = run(out, err, arguments);
+        int code;
+        try {
+            code = run(out, err, arguments);
+        } catch (OutOfMemoryError e) {
+            err.println(
+                    "The survey is too large for the memory that Java was given. Thin it, clip it to"
+                            + " the lane, or give more, such as LANEWRIGHT_JAVA=-Xmx4g.");
+            code = Exit.INPUT.code();
+        }
         out.flush();
         err.flush();
         Interrupt.ended();

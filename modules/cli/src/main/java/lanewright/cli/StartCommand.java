@@ -69,6 +69,14 @@ final class StartCommand implements Callable<Integer> {
     private @Nullable String unit;
 
     @Option(
+            names = "--columns",
+            paramLabel = "NAMES",
+            description =
+                    "Order of the columns of points, such as \"name, northing, easting, height, code\","
+                            + " where the file does not say.")
+    private @Nullable String columns;
+
+    @Option(
             names = "--height-unit",
             paramLabel = "m|ft|ftUS",
             description = "Unit of its heights, if another.")
@@ -213,14 +221,22 @@ final class StartCommand implements Callable<Integer> {
                             isGeographic(path) ? null : unit(unit),
                             unit(heightUnit),
                             bare.depthUnit(),
-                            bare.columns(),
+                            holds == Holds.POINTS && !isGeographic(path) ? columns : null,
                             bare.separator(),
                             bare.decimal(),
                             bare.epsg(),
-                            bare.coordinates(),
+                            isGeographic(path) && isLocal()
+                                    ? SurveyPart.Coordinates.LOCAL
+                                    : bare.coordinates(),
                             bare.heightProperty(),
                             bare.kindProperty()));
         }
+    }
+
+    /** Places in plain coordinates and no frame on the earth: then GeoJSON is plain too. */
+    private boolean isLocal() {
+        boolean degrees = from.contains("°") || from.contains("deg");
+        return frame == null ? !degrees : frame.equals("local");
     }
 
     /** GeoJSON is in degrees by its standard, so only its heights have a unit to be told. */

@@ -11,6 +11,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -48,19 +49,27 @@ class PlanCommandsTest {
         return folder.resolve("plan.json").toString();
     }
 
-    private int start() {
-        return run(
-                "start",
-                "--points",
-                folder.resolve("points.csv").toString(),
-                "--unit",
-                "ft",
-                "--from",
-                "0 ft, 0 ft",
-                "--to",
-                "500 ft, 0 ft",
-                "--plan",
-                plan());
+    private int start(String... more) {
+        return startTo("500 ft, 0 ft", more);
+    }
+
+    private int startTo(String place, String... more) {
+        var words = new ArrayList<>(List.of(more));
+        words.addAll(
+                0,
+                List.of(
+                        "start",
+                        "--points",
+                        folder.resolve("points.csv").toString(),
+                        "--unit",
+                        "ft",
+                        "--from",
+                        "0 ft, 0 ft",
+                        "--to",
+                        place,
+                        "--plan",
+                        plan()));
+        return run(words.toArray(String[]::new));
     }
 
     @Test
@@ -127,6 +136,15 @@ class PlanCommandsTest {
         assertEquals(3, start());
         assertTrue(err.toString().contains("columns"), err.toString());
         assertFalse(Files.exists(folder.resolve("plan.json")));
+        start("--columns", "name, easting, northing, height");
+        assertFalse(err.toString().contains("columns"), err.toString());
+    }
+
+    @Test
+    void aPlaceOffTheSurveyIsNamed() {
+        assertEquals(3, startTo("5000 ft, 0 ft", "--by", "250 ft, 20 ft"));
+        assertTrue(err.toString().contains("far end"), err.toString());
+        assertTrue(err.toString().contains("outside the surveyed ground"), err.toString());
     }
 
     @Test

@@ -6,11 +6,17 @@ import java.util.List;
 import lanewright.ground.Ground;
 import lanewright.ground.VertexField;
 import lanewright.lane.line.Alignment;
+import lanewright.lane.line.DesignRefused;
 import lanewright.lane.line.VerticalPoint;
 import lanewright.lane.shape.Stretch;
 import lanewright.lane.shape.TypicalSection;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Level;
+import lanewright.measure.Finding.Topic;
 import lanewright.measure.LengthUnit;
+import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
+import lanewright.measure.Where;
 import lanewright.planner.document.GradePart;
 import lanewright.planner.document.Plan;
 import lanewright.planner.proposal.FirstGrade;
@@ -35,13 +41,18 @@ final class GradeLaying {
 
     private GradeLaying() {}
 
-    /** The grade that the program suggests. */
+    /**
+     * The grade that the program suggests.
+     *
+     * @throws DesignRefused if an end without a given height lies off the surveyed ground
+     */
     static GradeProposal lay(
             Plan plan,
             Alignment line,
             Ground ground,
             VertexField topsoil,
-            List<Stretch<TypicalSection>> shapes) {
+            List<Stretch<TypicalSection>> shapes)
+            throws DesignRefused {
         GroundAlong land =
                 GroundAlong.of(
                         line,
@@ -52,18 +63,18 @@ final class GradeLaying {
         return FirstGrade.of(land, limits(plan, line, ground));
     }
 
-    private static GradeLimits limits(Plan plan, Alignment line, Ground ground) {
+    private static GradeLimits limits(Plan plan, Alignment line, Ground ground)
+            throws DesignRefused {
         GradePart grade = plan.grade();
         double length = line.length();
         double unit = plan.units() == UnitSystem.US ? LengthUnit.FOOT.metres() : 1;
         double start = plan.ends().road().height();
         if (Double.isNaN(start)) {
-            // No ground at the road: the first height that is known, so that a grade can be shown.
-            start = neat(firstKnown(line, ground), unit);
+            start = neat(known(line, ground, 0, "beginning"), unit);
         }
         double end = plan.ends().far().height();
         if (Double.isNaN(end)) {
-            end = neat(ground.heightAt(line.x(length), line.y(length)) + END_ABOVE, unit);
+            end = neat(known(line, ground, length, "far end") + END_ABOVE, unit);
         }
         List<GradeLimits.Fixed> through = new ArrayList<>();
         for (GradePart.Through point : grade.through()) {
@@ -91,14 +102,31 @@ final class GradeLaying {
         return Math.rint(Math.rint(height / unit * 100) * unit / 100 * 1e6) / 1e6;
     }
 
-    private static double firstKnown(Alignment line, Ground ground) {
-        for (double s = 0; s <= line.length(); s += STEP) {
-            double height = ground.heightAt(line.x(s), line.y(s));
-            if (!Double.isNaN(height)) {
-                return height;
-            }
+    /** Height of the ground at an end of the lane, which must be known to begin a grade from. */
+    private static double known(Alignment line, Ground ground, double station, String which)
+            throws DesignRefused {
+        double x = line.x(station);
+        double y = line.y(station);
+        double height = ground.heightAt(x, y);
+        if (Double.isNaN(height)) {
+            throw new DesignRefused(
+                    List.of(
+                            Finding.of(
+                                    "end-outside-ground",
+                                    Level.STOP,
+                                    Topic.LINE,
+                                    Where.station(station).at(x, y),
+                                    Saying.plain(
+                                            "The "
+                                                    + which
+                                                    + " of the lane lies outside the surveyed"
+                                                    + " ground, and its height is not given."),
+                                    Saying.plain(
+                                            "Look whether east and north changed places or the unit"
+                                                    + " is another; shoot the ground there, or give the"
+                                                    + " height under ends."))));
         }
-        return 0;
+        return height;
     }
 
     private static TypicalSection at(List<Stretch<TypicalSection>> shapes, double station) {
