@@ -12,7 +12,13 @@ final class ProgressLine implements Progress, AutoCloseable {
     private static final int WIDTH = 24;
 
     private final PrintWriter err;
+
+    /**
+     * Java 22 and later have a console without a terminal too; then the line goes into the pipe.
+     */
+    @SuppressWarnings("SystemConsoleNull")
     private final boolean shown = System.console() != null;
+
     private final long begun = System.nanoTime();
     private int longest;
 

@@ -230,12 +230,16 @@ public final class ToyPlan {
                 List.of(ditch),
                 List.of(),
                 List.of(),
-                List.of(new Sags.Sag(112, Sags.WayOut.values()[0], Sags.WayOut.values()[1])),
+                List.of(
+                        new Sags.Sag(
+                                112,
+                                List.of(Sags.WayOut.values()).get(0),
+                                List.of(Sags.WayOut.values()).get(1))),
                 List.of(
                         new Descents.Descent(
                                 Descents.Way.LANE, 190, 120, 70, 4.9, 60, 12, "A table, 1998")),
                 new RoadEnd(null, 0, 20, 0, 0),
-                List.of(new PlacedPipe(pipe, PlacedPipe.State.values()[1], null)),
+                List.of(new PlacedPipe(pipe, List.of(PlacedPipe.State.values()).get(1), null)),
                 0.5,
                 findings(),
                 List.of());

@@ -2,6 +2,7 @@ package lanewright.sheets.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import lanewright.lane.section.SectionLine;
 
@@ -14,6 +15,7 @@ final class Between {
     private Between() {}
 
     /** A ring of offsets and heights, m. */
+    @SuppressWarnings("ArrayRecordComponent") // made here, drawn at once, never kept
     record Ring(double[] offsets, double[] heights) {}
 
     /**
@@ -50,7 +52,7 @@ final class Between {
         return line.offset(line.size() - 1);
     }
 
-    private static void gather(TreeSet<Double> stops, SectionLine line, double from, double to) {
+    private static void gather(Set<Double> stops, SectionLine line, double from, double to) {
         for (int i = 0; i < line.size(); i++) {
             if (line.offset(i) >= from && line.offset(i) <= to) {
                 stops.add(line.offset(i));

@@ -11,12 +11,14 @@ import lanewright.sheets.drawing.Role;
 public final class Land {
 
     /** A line or area on the map; the coordinates are kept as given and must not be changed. */
+    @SuppressWarnings("ArrayRecordComponent") // kept as given, a map has very many of them
     record Feature(Role role, double[] x, double[] y, boolean closed, boolean filled) {}
 
     /** Words about a place; those of low rank are left out first where there is no room. */
     record Label(String words, double x, double y, Role role, boolean bold, int rank) {}
 
     /** A contour with its height in words. */
+    @SuppressWarnings("ArrayRecordComponent") // kept as given, a map has very many of them
     record Contour(double[] x, double[] y, boolean heavy, String words) {}
 
     /** A tick across the lane, with its station. */

@@ -94,17 +94,19 @@ public final class ProfileDrawing {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (Section section : sections) {
-            for (ToDoubleFunction<Section> height : List.of(GROUND, FINISHED, SUBGRADE)) {
+            List<ToDoubleFunction<Section>> heights =
+                    List.of(
+                            ProfileDrawing::ground,
+                            Section::profileHeight,
+                            ProfileDrawing::subgrade);
+            for (ToDoubleFunction<Section> height : heights) {
                 double z = height.applyAsDouble(section);
                 if (Double.isFinite(z)) {
                     low = Math.min(low, z);
                     high = Math.max(high, z);
                 }
             }
-            for (double z :
-                    new double[] {
-                        LEFT_DITCH.applyAsDouble(section), RIGHT_DITCH.applyAsDouble(section)
-                    }) {
+            for (double z : new double[] {leftDitch(section), rightDitch(section)}) {
                 low = Double.isFinite(z) ? Math.min(low, z) : low;
             }
         }
@@ -119,13 +121,21 @@ public final class ProfileDrawing {
         return new double[] {low, Math.max(high, low + 0.5)};
     }
 
-    private static final ToDoubleFunction<Section> GROUND = section -> section.ground().at(0);
-    private static final ToDoubleFunction<Section> FINISHED = Section::profileHeight;
-    private static final ToDoubleFunction<Section> SUBGRADE = section -> section.subgrade().at(0);
-    private static final ToDoubleFunction<Section> LEFT_DITCH =
-            section -> height(section.left().ditchInner());
-    private static final ToDoubleFunction<Section> RIGHT_DITCH =
-            section -> height(section.right().ditchInner());
+    private static double ground(Section section) {
+        return section.ground().at(0);
+    }
+
+    private static double subgrade(Section section) {
+        return section.subgrade().at(0);
+    }
+
+    private static double leftDitch(Section section) {
+        return height(section.left().ditchInner());
+    }
+
+    private static double rightDitch(Section section) {
+        return height(section.right().ditchInner());
+    }
 
     private static double height(@org.jspecify.annotations.Nullable Corner corner) {
         return corner == null ? Double.NaN : corner.height();
@@ -144,11 +154,11 @@ public final class ProfileDrawing {
         var inside = new Pen();
         pools(inside, scale);
         hatches(inside, scale);
-        curve(inside, Role.DITCH_LEFT, LEFT_DITCH, scale);
-        curve(inside, Role.DITCH_RIGHT, RIGHT_DITCH, scale);
-        curve(inside, Role.SUBGRADE, SUBGRADE, scale);
-        curve(inside, Role.GROUND_LINE, GROUND, scale);
-        curve(inside, Role.FINISHED, FINISHED, scale);
+        curve(inside, Role.DITCH_LEFT, ProfileDrawing::leftDitch, scale);
+        curve(inside, Role.DITCH_RIGHT, ProfileDrawing::rightDitch, scale);
+        curve(inside, Role.SUBGRADE, ProfileDrawing::subgrade, scale);
+        curve(inside, Role.GROUND_LINE, ProfileDrawing::ground, scale);
+        curve(inside, Role.FINISHED, Section::profileHeight, scale);
         labels(inside, scale, room, plot);
         pen.framed(plot, inside);
         pen.frame(Role.FRAME, plot);
@@ -189,8 +199,8 @@ public final class ProfileDrawing {
             Section b = sections.get(i);
             double groundA = a.stripped().at(0);
             double groundB = b.stripped().at(0);
-            double subA = SUBGRADE.applyAsDouble(a);
-            double subB = SUBGRADE.applyAsDouble(b);
+            double subA = subgrade(a);
+            double subB = subgrade(b);
             if (b.station() > a.station() && Double.isFinite(groundA + groundB + subA + subB)) {
                 piece(
                         pen,
@@ -376,8 +386,8 @@ public final class ProfileDrawing {
                     plot.bottom(),
                     scale.x(section.station()),
                     plot.bottom() + 3);
-            String down = shown(GROUND.applyAsDouble(section));
-            String on = shown(FINISHED.applyAsDouble(section));
+            String down = shown(ground(section));
+            String on = shown(section.profileHeight());
             double size = NOTE;
             if (x - lastX >= 2 * size * 0.6) {
                 turned(pen, Role.NOTE, down, x, ground);

@@ -41,6 +41,7 @@ public final class LayoutCheck {
     }
 
     /** The box round some words, turned with them: four corners. */
+    @SuppressWarnings("ArrayRecordComponent") // lives for one look at a page
     private record Placed(String text, double[] x, double[] y, double top, double bottom) {
         static Placed of(Mark.Words words) {
             double left = words.start() - words.x();

@@ -25,6 +25,7 @@ final class Beside {
     }
 
     /** A line on the map: eastings and northings, local m. */
+    @SuppressWarnings("ArrayRecordComponent") // made here, drawn at once, never kept
     record Path(double[] x, double[] y) {
 
         /** This line and another one walked back, as one ring. */

@@ -46,7 +46,7 @@ final class FindingsSheet {
 
     private static String count(List<Finding> findings, Finding.Level level, UnitSystem units) {
         long count = findings.stream().filter(f -> f.level() == level).count();
-        return Quantity.count(count).in(units);
+        return Quantity.count((double) count).in(units);
     }
 
     private static String head(Finding.Level level) {

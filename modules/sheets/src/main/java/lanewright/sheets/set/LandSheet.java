@@ -58,6 +58,7 @@ final class LandSheet {
      * @param y local northings, m
      * @param closed whether it is an outline
      */
+    @SuppressWarnings("ArrayRecordComponent") // kept as given
     record Thing(Role role, String words, double[] x, double[] y, boolean closed) {}
 
     private final Survey survey;

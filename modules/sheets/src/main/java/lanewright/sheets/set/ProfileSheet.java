@@ -104,11 +104,9 @@ final class ProfileSheet {
         var pools = new ArrayList<ProfileDrawing.Pool>();
         for (Pool pool : water.after()) {
             Pool.Beside beside = pool.beside();
-            boolean near =
-                    beside != null
-                            && (beside.inLimits()
-                                    || (beside.leftmost() < NEAR && beside.rightmost() > -NEAR));
-            if (near) {
+            if (beside != null
+                    && (beside.inLimits()
+                            || (beside.leftmost() < NEAR && beside.rightmost() > -NEAR))) {
                 pools.add(
                         new ProfileDrawing.Pool(
                                 beside.from(),

@@ -78,7 +78,8 @@ final class StoneSheet {
             stops.add(loads.get(0).from());
             loads.forEach(load -> stops.add(load.to()));
             LayerStone.Reach reach = layer.reach();
-            boolean runsOut = reach != null && reach.shortBy() > 0;
+            double outAt = reach != null && reach.shortBy() > 0 ? reach.station() : Double.NaN;
+            boolean runsOut = !Double.isNaN(outAt);
             String words =
                     layer.supply().role()
                             + ": "
@@ -95,10 +96,10 @@ final class StoneSheet {
                             runsOut
                                     ? words
                                             + "; in hand to "
-                                            + Words.fine(Quantity.station(reach.station()), units)
+                                            + Words.fine(Quantity.station(outAt), units)
                                     : words,
                             stops,
-                            runsOut ? reach.station() : Double.NaN));
+                            outAt));
         }
         return strip;
     }

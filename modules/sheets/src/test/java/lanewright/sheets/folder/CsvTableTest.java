@@ -39,9 +39,12 @@ class CsvTableTest {
                     + " quotes | from memory")
     void cellsAreQuotedAndLinesEndAsTheStandardSays() {
         assertEquals(
-                "Station,Volume (m³),Note\r\n"
-                        + "0+381.0,1234.4,\"a, \"\"b\"\"\nc\"\r\n"
-                        + "\"\",,'=1+1\r\n",
+                String.join(
+                        "\r\n",
+                        "Station,Volume (m³),Note",
+                        "0+381.0,1234.4,\"a, \"\"b\"\"\nc\"",
+                        "\"\",,'=1+1",
+                        ""),
                 CsvTable.of(LISTING, UnitSystem.METRIC));
     }
 

@@ -173,7 +173,7 @@ public final class ToySet {
                                             + " so that it is likely to be broken into two lines",
                                     Quantity.length(12),
                                     Quantity.station(108)),
-                            CoverSheet.Mark.values()[answers.size() % 3]));
+                            List.of(CoverSheet.Mark.values()).get(answers.size() % 3)));
         }
         return new CoverSheet.Content(
                 "Marrow Fold lane",
