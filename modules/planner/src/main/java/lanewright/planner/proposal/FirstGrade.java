@@ -32,9 +32,6 @@ public final class FirstGrade {
     /** A change of grade under this needs no curve: 0.1 %, our choice. */
     private static final double NO_CURVE = 0.001;
 
-    /** Points that change the grade by less than this are left out. */
-    private static final double NO_CHANGE = 5e-5;
-
     /** The steepest grade is let go in steps of this, after a first small one. */
     private static final double STEEPER = 1.08;
 
@@ -182,30 +179,28 @@ public final class FirstGrade {
         return heights == null ? null : points(knots, heights, kept);
     }
 
-    private List<VerticalPoint> points(Knots knots, double[] heights, GradeLimits kept) {
+    private static List<VerticalPoint> points(Knots knots, double[] heights, GradeLimits kept) {
+        List<Integer> stay = Thinning.of(knots, heights, kept);
         List<VerticalPoint> points = new ArrayList<>();
-        int n = heights.length;
-        for (int i = 0; i < n; i++) {
+        for (int k = 0; k < stay.size(); k++) {
+            int i = stay.get(k);
             double curve = 0;
-            boolean keep = i == 0 || i == n - 1;
-            if (!keep) {
-                double before = (heights[i] - heights[i - 1]) / knots.length(i - 1);
-                double after = (heights[i + 1] - heights[i]) / knots.length(i);
-                double change = Math.abs(after - before);
-                boolean held = knots.fixed[i] || knots.pinned[i] || knots.pinned[i - 1];
-                keep = held || change > NO_CHANGE;
-                double room =
-                        multiple(
-                                GradeSearch.room(knots, i, kept.unit()) / kept.unit(), kept.unit());
+            if (k > 0 && k + 1 < stay.size()) {
+                int last = stay.get(k - 1);
+                int next = stay.get(k + 1);
+                double back = knots.station[i] - knots.station[last];
+                double ahead = knots.station[next] - knots.station[i];
+                double change =
+                        Math.abs(
+                                (heights[next] - heights[i]) / ahead
+                                        - (heights[i] - heights[last]) / back);
+                double room = Math.floor(Math.min(back, ahead) / kept.unit() + 1e-6);
                 if (change > NO_CURVE && kept.curve() > 0) {
-                    double whole =
-                            multiple(Math.ceil(kept.curve() * change / kept.unit()), kept.unit());
-                    curve = Math.min(whole, room);
+                    double whole = Math.ceil(kept.curve() * change / kept.unit() - 1e-6);
+                    curve = multiple(Math.min(whole, room), kept.unit());
                 }
             }
-            if (keep) {
-                points.add(new VerticalPoint(knots.station[i], heights[i], curve));
-            }
+            points.add(new VerticalPoint(knots.station[i], heights[i], curve));
         }
         return points;
     }
