@@ -166,17 +166,26 @@ public final class FirstGrade {
             double[] heights =
                     new GradeSearch(knots, narrower, land, sagsAnywhere, noSag).heights();
             if (heights != null) {
-                for (int i = 0; i < heights.length; i++) {
-                    boolean pinned = knots.pinned[i] || (i > 0 && knots.pinned[i - 1]);
-                    if (!knots.fixed[i] && !pinned) {
-                        heights[i] = multiple(Math.rint(heights[i] / neat), neat);
-                    }
-                }
+                round(knots, heights, neat);
                 return points(knots, heights, kept);
             }
         }
         double[] heights = new GradeSearch(knots, kept, land, sagsAnywhere, noSag).heights();
         return heights == null ? null : points(knots, heights, kept);
+    }
+
+    /** Rounds heights that are free; two round a fixed height in their middle stay even to it. */
+    private static void round(Knots knots, double[] heights, double neat) {
+        for (int i = 0; i < heights.length; i++) {
+            if (knots.pinned[i]) {
+                double pin = (knots.base[i] + knots.base[i + 1]) / 2;
+                double over = multiple(Math.rint((heights[i] - pin) / neat), neat);
+                heights[i] = multiple(pin + over, 1);
+                heights[i + 1] = multiple(pin - over, 1);
+            } else if (!knots.fixed[i] && !(i > 0 && knots.pinned[i - 1])) {
+                heights[i] = multiple(Math.rint(heights[i] / neat), neat);
+            }
+        }
     }
 
     private static List<VerticalPoint> points(Knots knots, double[] heights, GradeLimits kept) {

@@ -70,9 +70,12 @@ final class Knots {
             fixed.add(new Knot(limits.tie(), height, true, false, false));
         }
         for (GradeLimits.Fixed through : limits.through()) {
-            double half = Math.max(LEAST, apart) / 2;
-            fixed.add(new Knot(through.station() - half, through.height(), false, true, false));
-            fixed.add(new Knot(through.station() + half, through.height(), false, false, false));
+            double half = Math.ceil(apart / 2 / limits.unit()) * limits.unit();
+            fixed.add(
+                    new Knot(neat(through.station() - half), through.height(), false, true, false));
+            fixed.add(
+                    new Knot(
+                            neat(through.station() + half), through.height(), false, false, false));
         }
         boolean free = Double.isNaN(limits.end());
         double end = free ? freeEnd : limits.end();
@@ -96,8 +99,7 @@ final class Knots {
                     double even = last.station() + gap * k / pieces;
                     all.add(
                             new Knot(
-                                    Math.rint(Math.rint(even / limits.unit()) * limits.unit() * 1e6)
-                                            / 1e6,
+                                    neat(Math.rint(even / limits.unit()) * limits.unit()),
                                     Double.NaN,
                                     false,
                                     false,
@@ -107,6 +109,11 @@ final class Knots {
             all.add(knot);
         }
         return Optional.of(new Knots(all));
+    }
+
+    /** Without the tail that multiplying leaves: to a micrometre. */
+    private static double neat(double metres) {
+        return Math.rint(metres * 1e6) / 1e6;
     }
 
     int size() {
