@@ -1,5 +1,7 @@
 package lanewright.bench;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import lanewright.ground.Ground;
@@ -38,6 +40,9 @@ public class LineBench {
 
     private static final GeometryFactory SHAPES = new GeometryFactory();
 
+    /** Agreement asked of both ways before timing, m. */
+    private static final double AGREE = 1e-9;
+
     private LineCutter cutter;
     private STRtree index;
     private Ground ground;
@@ -60,12 +65,41 @@ public class LineBench {
         }
         index.build();
         for (int i = 0; i < 100; i++) {
-            double apart = Math.abs(libraryLength() - ourLength());
-            if (!(apart < 1e-9)) {
-                throw new IllegalStateException("lines differ by " + apart + " m");
-            }
+            compare();
             at++;
         }
+    }
+
+    /** Both must cross sides of facets at the same places, to a millionth of a millimetre. */
+    private void compare() {
+        double[] e = ends();
+        GroundLine line = cutter.cut(e[0], e[1], e[2], e[3]);
+        List<Double> theirs = new ArrayList<>();
+        LineString straight = straight(e);
+        for (Object facet : index.query(straight.getEnvelopeInternal())) {
+            for (Coordinate end : ((Geometry) facet).intersection(straight).getCoordinates()) {
+                theirs.add(end.distance(straight.getCoordinateN(0)));
+            }
+        }
+        Collections.sort(theirs);
+        int i = 0;
+        for (double place : theirs) {
+            while (i + 1 < line.size() && line.distance(i) < place - AGREE) {
+                i++;
+            }
+            if (!(Math.abs(line.distance(i) - place) <= AGREE)) {
+                throw new IllegalStateException("no point of ours at " + place + " m");
+            }
+        }
+        double apart = Math.abs(libraryLength() - ourLength());
+        if (!(apart < AGREE)) {
+            throw new IllegalStateException("lines differ by " + apart + " m");
+        }
+    }
+
+    private static LineString straight(double[] e) {
+        return SHAPES.createLineString(
+                new Coordinate[] {new Coordinate(e[0], e[1]), new Coordinate(e[2], e[3])});
     }
 
     /** Ends of the line at one station of a lane that winds across the ground. */
@@ -86,10 +120,7 @@ public class LineBench {
     }
 
     private double libraryLength() {
-        double[] e = ends();
-        LineString line =
-                SHAPES.createLineString(
-                        new Coordinate[] {new Coordinate(e[0], e[1]), new Coordinate(e[2], e[3])});
+        LineString line = straight(ends());
         double length = 0;
         List<?> near = index.query(line.getEnvelopeInternal());
         for (Object facet : near) {
