@@ -5,16 +5,21 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * Quantities in words that lose nothing, for files: {@link Parse} reads the very same value again
- * (a station to a hundredth of a micrometre). Where {@link Words} is made for reading, this is made
- * for keeping.
+ * Quantities in words that lose nothing, for files: {@link Parse} reads the same value again, to
+ * two units in the last place of a double (a station to a hundredth of a micrometre). Where {@link
+ * Words} is made for reading, this is made for keeping.
  */
 public final class Written {
 
-    /** So many digits are enough for any double, and so many for most. */
-    private static final int MOST_DIGITS = 17;
+    /** So many digits are enough for any double turned into another unit, and so many for most. */
+    private static final int MOST_DIGITS = 20;
 
     private static final int FEW_DIGITS = 12;
+
+    /**
+     * Up to here a value may be off by two units in its last place: 12 ft, not 12.000000000000001.
+     */
+    private static final int SHORT_DIGITS = 14;
 
     private Written() {}
 
@@ -68,14 +73,14 @@ public final class Written {
         return in(value, unit, unit.symbol());
     }
 
-    /** The fewest digits that read back as the same double. */
+    /** The fewest digits that read back as the value. */
     private static String in(double value, Unit unit, String symbol) {
-        BigDecimal shown =
-                decimal(value).divide(unit.exact(BigDecimal.ONE), MathContext.DECIMAL128);
+        BigDecimal shown = exact(value).divide(unit.exact(BigDecimal.ONE), MathContext.DECIMAL128);
         BigDecimal kept = shown;
         for (int digits = FEW_DIGITS; digits <= MOST_DIGITS; digits++) {
             kept = shown.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-            if (unit.toSi(kept) == value) {
+            double off = digits <= SHORT_DIGITS ? 2 * Math.ulp(value) : 0;
+            if (Math.abs(unit.toSi(kept) - value) <= off) {
                 break;
             }
         }
@@ -93,10 +98,15 @@ public final class Written {
     }
 
     private static BigDecimal decimal(double value) {
+        exact(value);
+        return BigDecimal.valueOf(value);
+    }
+
+    private static BigDecimal exact(double value) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("only finite numbers can be written: " + value);
         }
-        return BigDecimal.valueOf(value);
+        return new BigDecimal(value);
     }
 
     private static String digits(BigDecimal number) {
