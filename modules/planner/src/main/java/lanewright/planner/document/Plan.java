@@ -60,6 +60,98 @@ public record Plan(
         }
     }
 
+    /** The same plan in other units. */
+    public Plan with(UnitSystem newUnits) {
+        return new Plan(
+                name,
+                note,
+                date,
+                newUnits,
+                currency,
+                survey,
+                benchmarks,
+                line,
+                ends,
+                grade,
+                shapes,
+                along,
+                ditchBottoms,
+                stone,
+                earth,
+                water,
+                hazards,
+                work);
+    }
+
+    /** The same plan on another survey. */
+    public Plan with(SurveyPart newSurvey) {
+        return new Plan(
+                name,
+                note,
+                date,
+                units,
+                currency,
+                newSurvey,
+                benchmarks,
+                line,
+                ends,
+                grade,
+                shapes,
+                along,
+                ditchBottoms,
+                stone,
+                earth,
+                water,
+                hazards,
+                work);
+    }
+
+    /** The same plan on another line. */
+    public Plan with(LinePart newLine) {
+        return new Plan(
+                name,
+                note,
+                date,
+                units,
+                currency,
+                survey,
+                benchmarks,
+                newLine,
+                ends,
+                grade,
+                shapes,
+                along,
+                ditchBottoms,
+                stone,
+                earth,
+                water,
+                hazards,
+                work);
+    }
+
+    /** The same plan with other ends. */
+    public Plan with(EndsPart newEnds) {
+        return new Plan(
+                name,
+                note,
+                date,
+                units,
+                currency,
+                survey,
+                benchmarks,
+                line,
+                newEnds,
+                grade,
+                shapes,
+                along,
+                ditchBottoms,
+                stone,
+                earth,
+                water,
+                hazards,
+                work);
+    }
+
     /** The same plan with another grade. */
     public Plan with(GradePart newGrade) {
         return new Plan(
@@ -73,6 +165,193 @@ public record Plan(
                 line,
                 ends,
                 newGrade,
+                shapes,
+                along,
+                ditchBottoms,
+                stone,
+                earth,
+                water,
+                hazards,
+                work);
+    }
+
+    /** The same plan with other stone. */
+    public Plan with(StonePart newStone) {
+        return new Plan(
+                name,
+                note,
+                date,
+                units,
+                currency,
+                survey,
+                benchmarks,
+                line,
+                ends,
+                grade,
+                shapes,
+                along,
+                ditchBottoms,
+                newStone,
+                earth,
+                water,
+                hazards,
+                work);
+    }
+
+    /** The same plan with other soil. */
+    public Plan with(EarthPart newEarth) {
+        return new Plan(
+                name,
+                note,
+                date,
+                units,
+                currency,
+                survey,
+                benchmarks,
+                line,
+                ends,
+                grade,
+                shapes,
+                along,
+                ditchBottoms,
+                stone,
+                newEarth,
+                water,
+                hazards,
+                work);
+    }
+
+    /** The same plan with other water. */
+    public Plan with(WaterPart newWater) {
+        return new Plan(
+                name,
+                note,
+                date,
+                units,
+                currency,
+                survey,
+                benchmarks,
+                line,
+                ends,
+                grade,
+                shapes,
+                along,
+                ditchBottoms,
+                stone,
+                earth,
+                newWater,
+                hazards,
+                work);
+    }
+
+    /** The same plan with other hazards. */
+    public Plan with(HazardPart newHazards) {
+        return new Plan(
+                name,
+                note,
+                date,
+                units,
+                currency,
+                survey,
+                benchmarks,
+                line,
+                ends,
+                grade,
+                shapes,
+                along,
+                ditchBottoms,
+                stone,
+                earth,
+                water,
+                newHazards,
+                work);
+    }
+
+    /** The same plan, measured and staked another way. */
+    public Plan with(WorkPart newWork) {
+        return new Plan(
+                name,
+                note,
+                date,
+                units,
+                currency,
+                survey,
+                benchmarks,
+                line,
+                ends,
+                grade,
+                shapes,
+                along,
+                ditchBottoms,
+                stone,
+                earth,
+                water,
+                hazards,
+                newWork);
+    }
+
+    /** The same plan with other shapes across and along. */
+    public Plan shaped(
+            List<ShapePart> newShapes,
+            List<ShapePart.Along> newAlong,
+            List<ShapePart.OwnDitch> newBottoms) {
+        return new Plan(
+                name,
+                note,
+                date,
+                units,
+                currency,
+                survey,
+                benchmarks,
+                line,
+                ends,
+                grade,
+                newShapes,
+                newAlong,
+                newBottoms,
+                stone,
+                earth,
+                water,
+                hazards,
+                work);
+    }
+
+    /** The same plan under another name. */
+    public Plan called(String newName) {
+        return new Plan(
+                newName,
+                note,
+                date,
+                units,
+                currency,
+                survey,
+                benchmarks,
+                line,
+                ends,
+                grade,
+                shapes,
+                along,
+                ditchBottoms,
+                stone,
+                earth,
+                water,
+                hazards,
+                work);
+    }
+
+    /** The same plan with other points of known height. */
+    public Plan levelled(List<Benchmark> newBenchmarks) {
+        return new Plan(
+                name,
+                note,
+                date,
+                units,
+                currency,
+                survey,
+                newBenchmarks,
+                line,
+                ends,
+                grade,
                 shapes,
                 along,
                 ditchBottoms,

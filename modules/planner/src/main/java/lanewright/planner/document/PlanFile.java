@@ -201,32 +201,27 @@ public final class PlanFile {
     }
 
     /**
+     * This file after an edit: what changed is written in, and everything else stays as its owner
+     * wrote it. The result is read as any file is, so that it holds exactly what it says.
+     *
+     * @param edited the plan as it shall be
+     * @throws PlanException if that plan cannot stand, with the field that is wrong
+     */
+    public PlanFile with(Plan edited) throws PlanException {
+        Node.Members before = WriteForm.write(plan.units(), false, plan, "", PlanForm::plan);
+        Node.Members after = WriteForm.write(edited.units(), false, edited, "", PlanForm::plan);
+        return of("the plan", Edit.members(tree, before, after), readVersion);
+    }
+
+    /**
      * The text of the plan with this grade in it and everything else as its owner wrote it. Only
      * line ends and indents are made even.
      */
     public String textWith(GradePart grade) {
-        Node.Members written =
+        Node.Members before = WriteForm.write(plan.units(), false, plan, "", PlanForm::plan);
+        Node.Members after =
                 WriteForm.write(plan.units(), false, plan.with(grade), "", PlanForm::plan);
-        Node.Members newGrade = (Node.Members) member(written, "grade");
-        Map<String, Node> merged = new LinkedHashMap<>();
-        if (tree.values().get("grade") instanceof Node.Members old) {
-            merged.putAll(old.values());
-        }
-        merged.remove("points");
-        merged.remove("reasons");
-        Node why = merged.remove("why");
-        for (String name : List.of("points", "reasons")) {
-            Node value = newGrade.values().get(name);
-            if (value != null) {
-                merged.put(name, value);
-            }
-        }
-        if (why != null) {
-            merged.put("why", why);
-        }
-        Map<String, Node> members = new LinkedHashMap<>(tree.values());
-        members.put("grade", new Node.Members(Node.At.NOWHERE, merged));
-        return JsonText.of(new Node.Members(Node.At.NOWHERE, members));
+        return JsonText.of(Edit.members(tree, before, after));
     }
 
     /** The text of the plan in the version of this program, otherwise as its owner wrote it. */
@@ -249,13 +244,5 @@ public final class PlanFile {
     /** The JSON Schema of the plan. */
     public static String schema() {
         return JsonText.of(SchemaForm.of(PlanForm::plan));
-    }
-
-    private static Node member(Node.Members members, String name) {
-        Node found = members.values().get(name);
-        if (found == null) {
-            throw new IllegalStateException(name + " was not written");
-        }
-        return found;
     }
 }

@@ -57,6 +57,25 @@ final class Answers {
         return made.answers;
     }
 
+    /** The answers that need neither water nor stakes, in the same order. */
+    static List<Answer> rough(
+            List<Finding> findings,
+            Survey survey,
+            Ground ground,
+            LaneDesign design,
+            LaneVolumes volumes,
+            EarthworkReport earth,
+            StoneReport stone) {
+        var made = new Answers(findings);
+        made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey, ground));
+        made.add(Topic.LINE, "Where does the lane run?", line(design));
+        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile()));
+        made.add(Topic.SHAPE, "How is it shaped?", shape(design));
+        made.add(Topic.EARTH, "How much topsoil and dirt?", earth(volumes, earth));
+        made.add(Topic.STONE, "How much stone?", stone(stone));
+        return made.answers;
+    }
+
     private void add(Topic topic, String question, Saying says) {
         boolean look =
                 findings.stream()

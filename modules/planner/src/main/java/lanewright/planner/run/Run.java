@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import lanewright.drainage.WaterOptions;
 import lanewright.drainage.WaterReport;
@@ -54,7 +55,8 @@ import lanewright.survey.read.SurveyRequest;
  * From a plan to its outcome, stage after stage. Each stage is a pure function of what goes into
  * it, and its last result is kept as long as that is equal: run again after an edit, only what the
  * edit touched is computed again, and the outcome is the same to the last bit as from a fresh
- * start. Used by one thread at a time.
+ * start. Used by one thread at a time, except that {@link #settled} may run beside {@link #draft}:
+ * the two share no kept stage.
  */
 public final class Run {
 
@@ -71,6 +73,7 @@ public final class Run {
     private final Kept<BuiltSurface> built = new Kept<>();
     private final Kept<TrueSolid> solid = new Kept<>();
     private final Kept<CompositeSurface> composite = new Kept<>();
+    private final Kept<EarthworkReport> roughEarth = new Kept<>();
     private final Kept<EarthworkReport> earth = new Kept<>();
     private final Kept<WaterReport> water = new Kept<>();
     private final Kept<StoneReport> stone = new Kept<>();
@@ -95,13 +98,28 @@ public final class Run {
      */
     public Outcome outcome(PlanFile file, Progress progress)
             throws SurveyException, DesignRefused, PlanException {
+        return settled(draft(file, progress.part(0, 0.55)), progress.part(0.55, 1));
+    }
+
+    /**
+     * What the sections of a lane tell, which is quickly known: all but the true solid, water, and
+     * what rests on them.
+     *
+     * @param file the plan as it was read
+     * @param progress told of the work, and asked whether to go on
+     * @throws SurveyException if the survey cannot be read
+     * @throws DesignRefused if the lane cannot be laid out as it is asked for
+     * @throws PlanException if the plan names something that is in no table
+     */
+    public Draft draft(PlanFile file, Progress progress)
+            throws SurveyException, DesignRefused, PlanException {
         Plan plan = file.plan();
         checkNames(plan);
-        Survey measured = survey(plan, progress.part(0, 0.25));
+        Survey measured = survey(plan, progress.part(0, 0.45));
         Ground land =
                 ground.of(
                         List.of(measured),
-                        () -> Ground.of(measured, GroundOptions.USUAL, progress.part(0.25, 0.45)));
+                        () -> Ground.of(measured, GroundOptions.USUAL, progress.part(0.45, 0.8)));
         refuseEmpty(land);
         var places = new Places(measured.frame(), measured.originX(), measured.originY());
         Depths depth =
@@ -114,28 +132,82 @@ public final class Run {
                 plan.grade().points().isEmpty() ? lay(plan, line, land, depth, progress) : null;
         GradePart grade = laid == null ? plan.grade() : GradeLaying.written(plan, laid);
         LaneDesign lane = design(plan, line, grade);
-        SectionSet cut = cut(sections, lane, land, depth, progress.part(0.45, 0.55));
+        SectionSet cut = cut(sections, lane, land, depth, progress.part(0.8, 1));
         LaneVolumes amounts = volumes.of(List.of(cut), () -> LaneVolumes.of(cut));
+        EarthOptions soils = soils(plan);
+        EarthworkReport dirt =
+                roughEarth.of(
+                        List.of(cut, amounts, soils),
+                        () -> EarthworkReport.of(cut, amounts, null, soils));
+        StoneReport rock =
+                stone.of(
+                        List.of(plan.stone(), lane, amounts),
+                        () -> Supplies.report(plan.stone(), lane, amounts));
+
+        List<Finding> findings = new ArrayList<>();
+        findings.addAll(measured.findings());
+        findings.addAll(land.findings());
+        findings.addAll(depth.findings());
+        findings.addAll(depth.alongLane(line));
+        findings.addAll(GroundTrust.alongLane(land, line));
+        if (laid != null) {
+            findings.addAll(laid.collisions());
+            findings.add(LaidFinding.of(laid, lane));
+        }
+        findings.addAll(cut.findings());
+        List<Assumption> assumptions = new ArrayList<>(file.assumed());
+        assumptions.addAll(measured.assumptions());
+        return new Draft(
+                plan.with(grade),
+                laid,
+                measured,
+                land,
+                depth.topsoil(),
+                depth.bearing(),
+                lane,
+                cut,
+                amounts,
+                dirt,
+                rock,
+                Answers.rough(findings, measured, land, lane, amounts, dirt, rock),
+                findings,
+                assumptions);
+    }
+
+    /**
+     * The whole outcome of a draft. May run on another thread than {@link #draft}, one at a time.
+     *
+     * @param draft what the sections tell
+     * @param progress told of the work, and asked whether to go on
+     * @throws SurveyException if a place of the plan cannot be brought to the survey's frame
+     */
+    public Outcome settled(Draft draft, Progress progress) throws SurveyException {
+        Plan plan = draft.plan();
+        Ground land = draft.ground();
+        LaneDesign lane = draft.design();
+        SectionSet cut = draft.sections();
+        LaneVolumes amounts = draft.volumes();
+        StoneReport rock = draft.stone();
+        Survey measured = draft.survey();
+        var places = new Places(measured.frame(), measured.originX(), measured.originY());
         BuiltSurface surface =
                 built.of(
                         List.of(lane, land),
-                        () -> BuiltSurface.of(lane, land, progress.part(0.55, 0.62)));
+                        () -> BuiltSurface.of(lane, land, progress.part(0, 0.15)));
         TrueSolid exact =
                 solid.of(
-                        List.of(surface, depth),
+                        List.of(surface, draft.topsoil(), Optional.ofNullable(draft.bearing())),
                         () ->
                                 TrueSolid.of(
                                         surface,
-                                        depth.topsoil(),
-                                        depth.bearing(),
-                                        progress.part(0.62, 0.7)));
+                                        draft.topsoil(),
+                                        draft.bearing(),
+                                        progress.part(0.15, 0.35)));
         CompositeSurface whole =
                 composite.of(
                         List.of(surface),
-                        () -> CompositeSurface.of(surface, progress.part(0.7, 0.8)));
-        EarthOptions soils =
-                EarthOptions.USUAL.with(
-                        plan.earth().soil(), plan.earth().lift(), plan.stone().payload());
+                        () -> CompositeSurface.of(surface, progress.part(0.35, 0.55)));
+        EarthOptions soils = soils(plan);
         EarthworkReport dirt =
                 earth.of(
                         List.of(cut, amounts, exact, soils),
@@ -153,28 +225,14 @@ public final class Run {
                                         whole.ground(),
                                         pipes,
                                         asked,
-                                        progress.part(0.8, 0.95)));
-        StoneReport rock =
-                stone.of(
-                        List.of(plan.stone(), lane, amounts),
-                        () -> Supplies.report(plan.stone(), lane, amounts));
+                                        progress.part(0.55, 0.95)));
         List<Hazard> hazards = LandInputs.hazards(plan.hazards(), places);
         Stakes stakes = Stakes.of(cut, land, LandInputs.levels(plan), plan.work().stakesBeyond());
         WorkFacts facts = Facts.of(plan, cut, amounts, dirt, flows, rock, hazards);
         var order = WorkOrder.of(facts);
         progress.check();
 
-        List<Finding> findings = new ArrayList<>();
-        findings.addAll(measured.findings());
-        findings.addAll(land.findings());
-        findings.addAll(depth.findings());
-        findings.addAll(depth.alongLane(line));
-        findings.addAll(GroundTrust.alongLane(land, line));
-        if (laid != null) {
-            findings.addAll(laid.collisions());
-            findings.add(LaidFinding.of(laid, lane));
-        }
-        findings.addAll(cut.findings());
+        List<Finding> findings = new ArrayList<>(draft.findings());
         findings.addAll(surface.findings());
         findings.addAll(whole.findings());
         findings.addAll(dirt.findings());
@@ -184,19 +242,18 @@ public final class Run {
         findings.addAll(Hazards.of(cut, hazards, plan.stone().raisedBed()));
         List<Finding> sorted = sorted(findings);
 
-        List<Assumption> assumptions = new ArrayList<>(file.assumed());
-        assumptions.addAll(measured.assumptions());
+        List<Assumption> assumptions = new ArrayList<>(draft.assumptions());
         assumptions.addAll(dirt.assumptions());
         assumptions.addAll(flows.assumptions());
         assumptions.addAll(rock.assumptions());
         progress.report(1, "done");
         return new Outcome(
-                plan.with(grade),
-                laid,
+                plan,
+                draft.laid(),
                 measured,
                 land,
-                depth.topsoil(),
-                depth.bearing(),
+                draft.topsoil(),
+                draft.bearing(),
                 lane,
                 cut,
                 amounts,
@@ -214,6 +271,11 @@ public final class Run {
                 Answers.of(sorted, measured, land, lane, amounts, dirt, flows, rock, order, stakes),
                 sorted,
                 once(assumptions));
+    }
+
+    private static EarthOptions soils(Plan plan) {
+        return EarthOptions.USUAL.with(
+                plan.earth().soil(), plan.earth().lift(), plan.stone().payload());
     }
 
     /**
