@@ -1,0 +1,195 @@
+package lanewright.desktop.session;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicLong;
+import lanewright.desktop.session.Shown.Wrong;
+import lanewright.lane.line.DesignRefused;
+import lanewright.measure.Progress;
+import lanewright.planner.document.PlanException;
+import lanewright.planner.document.PlanFile;
+import lanewright.planner.run.Draft;
+import lanewright.planner.run.Outcome;
+import lanewright.planner.run.Run;
+import lanewright.survey.SurveyException;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Works out plans away from the screen, the newest first: drafts on one thread, and on another the
+ * whole outcome of the newest draft. A newer plan takes the place of an older one that still
+ * waits, and stops the older one's outcome.
+ */
+final class Engine implements AutoCloseable {
+
+    /** Is told what was worked out, on the engine's threads. */
+    interface Listener {
+        void drafted(long edit, Draft draft);
+
+        void settled(long edit, Outcome outcome);
+
+        void refused(long edit, Wrong wrong);
+
+        void working(long edit, double part, String doing);
+    }
+
+    private record Asked(long edit, PlanFile file, boolean moving) {}
+
+    private record Ready(long edit, Draft draft) {}
+
+    private final Run run;
+    private final Listener listener;
+    private final Object lock = new Object();
+    private final AtomicLong newest = new AtomicLong(-1);
+    private @Nullable Asked asked;
+    private @Nullable Ready ready;
+    private volatile boolean closed;
+    private final Thread drafting;
+    private final Thread settling;
+
+    Engine(Path folder, Listener listener) {
+        this.run = new Run(folder);
+        this.listener = listener;
+        this.drafting = thread("lanewright-draft", this::draft);
+        this.settling = thread("lanewright-outcome", this::settle);
+    }
+
+    private static Thread thread(String name, Runnable work) {
+        Thread thread = new Thread(work, name);
+        thread.setDaemon(true);
+        thread.start();
+        return thread;
+    }
+
+    /**
+     * Asks for a plan to be worked out.
+     *
+     * @param edit its number, greater than any before
+     * @param moving whether it is one of many in a drag, whose whole outcome can wait
+     */
+    void ask(long edit, PlanFile file, boolean moving) {
+        synchronized (lock) {
+            newest.set(edit);
+            asked = new Asked(edit, file, moving);
+            ready = null;
+            lock.notifyAll();
+        }
+    }
+
+    private Asked nextAsked() throws InterruptedException {
+        synchronized (lock) {
+            Asked next = asked;
+            while (next == null) {
+                lock.wait();
+                next = asked;
+            }
+            asked = null;
+            return next;
+        }
+    }
+
+    private Ready nextReady() throws InterruptedException {
+        synchronized (lock) {
+            Ready next = ready;
+            while (next == null) {
+                lock.wait();
+                next = ready;
+            }
+            ready = null;
+            return next;
+        }
+    }
+
+    private void draft() {
+        while (!closed) {
+            Asked next;
+            try {
+                next = nextAsked();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return;
+            }
+            Draft made = tried(next.edit(), () -> run.draft(next.file(), listening(next.edit(), true)));
+            if (made != null) {
+                listener.drafted(next.edit(), made);
+                if (!next.moving()) {
+                    synchronized (lock) {
+                        if (newest.get() == next.edit()) {
+                            ready = new Ready(next.edit(), made);
+                            lock.notifyAll();
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private void settle() {
+        while (!closed) {
+            Ready next;
+            try {
+                next = nextReady();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return;
+            }
+            Outcome made =
+                    tried(next.edit(), () -> run.settled(next.draft(), listening(next.edit(), false)));
+            if (made != null) {
+                listener.settled(next.edit(), made);
+            }
+        }
+    }
+
+    private interface Work<T> {
+        T make() throws SurveyException, DesignRefused, PlanException;
+    }
+
+    private <T> @Nullable T tried(long edit, Work<T> work) {
+        try {
+            return work.make();
+        } catch (CancellationException e) {
+            return null;
+        } catch (SurveyException e) {
+            listener.refused(edit, new Wrong(e.what(), e.remedy(), List.of()));
+        } catch (DesignRefused e) {
+            listener.refused(
+                    edit,
+                    new Wrong("The lane cannot be laid out like this.", "", e.findings()));
+        } catch (PlanException e) {
+            listener.refused(edit, new Wrong(String.valueOf(e.getMessage()), "", List.of()));
+        } catch (RuntimeException | OutOfMemoryError e) {
+            System.getLogger(Engine.class.getName())
+                    .log(System.Logger.Level.ERROR, "working out a plan failed", e);
+            listener.refused(
+                    edit,
+                    new Wrong(
+                            "The program failed to work this out (" + e + ").",
+                            "Undo the last edit; your plan is kept. The log says more.",
+                            List.of()));
+        }
+        return null;
+    }
+
+    /** Drafts are short and are finished even if a newer plan waits; outcomes are not. */
+    private Progress listening(long edit, boolean finish) {
+        return new Progress() {
+            @Override
+            public void report(double done, String doing) {
+                listener.working(edit, done, doing);
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return closed || (!finish && newest.get() != edit);
+            }
+        };
+    }
+
+    @Override
+    public void close() {
+        closed = true;
+        drafting.interrupt();
+        settling.interrupt();
+    }
+}

@@ -1,0 +1,428 @@
+package lanewright.desktop.session;
+
+import java.nio.file.Path;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleDoubleProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import lanewright.desktop.session.Shown.Wrong;
+import lanewright.measure.Finding.Topic;
+import lanewright.planner.document.Plan;
+import lanewright.planner.document.PlanException;
+import lanewright.planner.document.PlanFile;
+import lanewright.planner.run.Draft;
+import lanewright.planner.run.Outcome;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A plan being worked on. All methods are called on the thread of the screen, and all properties
+ * change on it; the work is done elsewhere.
+ */
+public final class Session implements AutoCloseable {
+
+    private final Path folder;
+    private final Executor screen;
+    private final Engine engine;
+    private final Engine beside;
+    private final History history = new History();
+    private final ReadOnlyObjectWrapper<Shown> shown;
+    private final ReadOnlyStringWrapper undoable = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper redoable = new ReadOnlyStringWrapper("");
+    private final DoubleProperty marker = new SimpleDoubleProperty(0);
+    private final ObjectProperty<Topic> open = new SimpleObjectProperty<>(Topic.LINE);
+    private final ReadOnlyObjectWrapper<@Nullable Ghost> ghost = new ReadOnlyObjectWrapper<>();
+    private final Object newsLock = new Object();
+    private final AtomicBoolean newsComing = new AtomicBoolean();
+    private News news = new News();
+    private @Nullable Gesture gesture;
+    private long ghostEdit;
+
+    /** What the engine has told since the screen last looked: only the newest of each. */
+    private static final class News {
+        private long draftEdit = -1;
+        private @Nullable Draft draft;
+        private long outcomeEdit = -1;
+        private @Nullable Outcome outcome;
+        private long wrongEdit = -1;
+        private @Nullable Wrong wrong;
+        private String doing = "";
+        private double part;
+        private boolean worked;
+    }
+
+    /**
+     * Opens a plan and begins to work it out.
+     *
+     * @param file the plan
+     * @param folder folder that the paths of its survey are relative to
+     * @param screen runs what it is given on the thread of the screen, later
+     */
+    public Session(PlanFile file, Path folder, Executor screen) {
+        this.folder = folder;
+        this.screen = screen;
+        this.shown =
+                new ReadOnlyObjectWrapper<>(
+                        new Shown(0, file, null, -1, null, -1, null, "Reading the survey", 0));
+        this.engine = new Engine(folder, new Telling());
+        this.beside = new Engine(folder, new TellingGhost());
+        engine.ask(0, file, false);
+    }
+
+    /** Folder that the paths of the survey are relative to. */
+    public Path folder() {
+        return folder;
+    }
+
+    /** What is known now. */
+    public ReadOnlyObjectProperty<Shown> shown() {
+        return shown.getReadOnlyProperty();
+    }
+
+    /** The plan as edited. */
+    public PlanFile file() {
+        return shown.get().file();
+    }
+
+    /**
+     * The plan as edited; with the grade that was laid for it if it has none of its own and one is
+     * known, so that an edit can begin from what is seen.
+     */
+    public Plan plan() {
+        Plan plan = file().plan();
+        Draft draft = shown.get().draft();
+        if (plan.grade().points().isEmpty() && draft != null && shown.get().drafted()) {
+            return draft.plan();
+        }
+        return plan;
+    }
+
+    /** Where the one place marker stands, station in metres. */
+    public DoubleProperty marker() {
+        return marker;
+    }
+
+    /** The question that is open. */
+    public ObjectProperty<Topic> open() {
+        return open;
+    }
+
+    /** What undo would take back, or empty. */
+    public ReadOnlyStringProperty undoable() {
+        return undoable.getReadOnlyProperty();
+    }
+
+    /** What redo would do again, or empty. */
+    public ReadOnlyStringProperty redoable() {
+        return redoable.getReadOnlyProperty();
+    }
+
+    /** A proposal that is looked at, or null. */
+    public ReadOnlyObjectProperty<@Nullable Ghost> ghost() {
+        return ghost.getReadOnlyProperty();
+    }
+
+    /**
+     * Edits the plan, in one step that can be undone.
+     *
+     * @param what the edit in a few words, such as {@code width}
+     * @param change makes the new plan of the present one ({@link #plan})
+     * @return what is wrong with the edit, which then was not made; or null
+     */
+    public @Nullable Wrong edit(String what, UnaryOperator<Plan> change) {
+        finishGesture();
+        PlanFile before = file();
+        try {
+            PlanFile after = before.with(change.apply(plan()));
+            if (!after.plan().equals(before.plan())) {
+                history.left(what, before);
+                show(after, false);
+            }
+            return null;
+        } catch (PlanException e) {
+            return wrong(e);
+        } catch (IllegalArgumentException e) {
+            return new Wrong(String.valueOf(e.getMessage()), "", java.util.List.of());
+        }
+    }
+
+    private static Wrong wrong(PlanException e) {
+        var first = e.troubles().get(0);
+        return new Wrong(first.what(), first.remedy(), java.util.List.of());
+    }
+
+    /** Begins a drag: many edits that are one step to undo. */
+    public Gesture begin(String what) {
+        finishGesture();
+        Gesture begun = new Gesture(what, file(), plan());
+        gesture = begun;
+        return begun;
+    }
+
+    private void finishGesture() {
+        Gesture going = gesture;
+        if (going != null) {
+            going.done();
+        }
+    }
+
+    /** A drag. */
+    public final class Gesture {
+        private final String what;
+        private final PlanFile before;
+        private final Plan from;
+        private boolean over;
+
+        private Gesture(String what, PlanFile before, Plan from) {
+            this.what = what;
+            this.before = before;
+            this.from = from;
+        }
+
+        /** The plan that the drag began from. */
+        public Plan from() {
+            return from;
+        }
+
+        /**
+         * Moves on.
+         *
+         * @param change makes the new plan of the one that the drag began from
+         * @return what is wrong with that, in which case the plan stays as it was last; or null
+         */
+        public @Nullable Wrong to(UnaryOperator<Plan> change) {
+            if (over) {
+                return null;
+            }
+            try {
+                PlanFile after = before.with(change.apply(from));
+                if (!after.plan().equals(file().plan())) {
+                    show(after, true);
+                }
+                return null;
+            } catch (PlanException e) {
+                return wrong(e);
+            } catch (IllegalArgumentException e) {
+                return new Wrong(String.valueOf(e.getMessage()), "", java.util.List.of());
+            }
+        }
+
+        /** Lets go: the last plan stays, as one step to undo. */
+        public void done() {
+            if (!over) {
+                over = true;
+                gesture = null;
+                if (!file().plan().equals(before.plan())) {
+                    history.left(what, before);
+                    show(file(), false);
+                }
+            }
+        }
+
+        /** Goes back to where the drag began. */
+        public void cancel() {
+            if (!over) {
+                over = true;
+                gesture = null;
+                if (!file().plan().equals(before.plan())) {
+                    show(before, false);
+                }
+            }
+        }
+    }
+
+    /** Takes back the last edit, if there is one. */
+    public void undo() {
+        finishGesture();
+        PlanFile back = history.undo(file());
+        if (back != null) {
+            show(back, false);
+        }
+    }
+
+    /** Does again what was last taken back, if there is something. */
+    public void redo() {
+        finishGesture();
+        PlanFile again = history.redo(file());
+        if (again != null) {
+            show(again, false);
+        }
+    }
+
+    /**
+     * Looks at a proposal beside the present plan.
+     *
+     * @param title what it would change
+     * @param change makes the proposed plan
+     * @return what is wrong with it, or null
+     */
+    public @Nullable Wrong look(String title, UnaryOperator<Plan> change) {
+        try {
+            PlanFile proposed = file().with(change.apply(plan()));
+            ghost.set(new Ghost(title, proposed, null, null));
+            beside.ask(++ghostEdit, proposed, true);
+            return null;
+        } catch (PlanException e) {
+            return wrong(e);
+        } catch (IllegalArgumentException e) {
+            return new Wrong(String.valueOf(e.getMessage()), "", java.util.List.of());
+        }
+    }
+
+    /** Takes the proposal that is looked at. */
+    public void take() {
+        Ghost seen = ghost.get();
+        if (seen != null) {
+            finishGesture();
+            ghostEdit++;
+            ghost.set(null);
+            history.left(seen.title(), file());
+            show(seen.file(), false);
+        }
+    }
+
+    /** Leaves the proposal that is looked at. */
+    public void leave() {
+        ghostEdit++;
+        ghost.set(null);
+    }
+
+    private void show(PlanFile file, boolean moving) {
+        Shown now = shown.get();
+        long edit = now.edit() + 1;
+        shown.set(
+                new Shown(
+                        edit,
+                        file,
+                        now.draft(),
+                        now.draftEdit(),
+                        now.outcome(),
+                        now.outcomeEdit(),
+                        null,
+                        now.doing(),
+                        now.part()));
+        String undo = history.undoable();
+        String redo = history.redoable();
+        undoable.set(undo == null ? "" : undo);
+        redoable.set(redo == null ? "" : redo);
+        engine.ask(edit, file, moving);
+    }
+
+    private void hear(java.util.function.Consumer<News> tells) {
+        synchronized (newsLock) {
+            tells.accept(news);
+        }
+        if (newsComing.compareAndSet(false, true)) {
+            screen.execute(this::listen);
+        }
+    }
+
+    private void listen() {
+        newsComing.set(false);
+        News heard;
+        synchronized (newsLock) {
+            heard = news;
+            news = new News();
+        }
+        Shown now = shown.get();
+        boolean newDraft = heard.draft != null && heard.draftEdit >= now.draftEdit();
+        boolean newOutcome = heard.outcome != null && heard.outcomeEdit >= now.outcomeEdit();
+        long outcomeEdit = newOutcome ? heard.outcomeEdit : now.outcomeEdit();
+        boolean wrong = heard.wrong != null && heard.wrongEdit == now.edit();
+        boolean over = wrong || outcomeEdit == now.edit();
+        shown.set(
+                new Shown(
+                        now.edit(),
+                        now.file(),
+                        newDraft ? heard.draft : now.draft(),
+                        newDraft ? heard.draftEdit : now.draftEdit(),
+                        newOutcome ? heard.outcome : now.outcome(),
+                        outcomeEdit,
+                        wrong ? heard.wrong : now.wrong(),
+                        over ? "" : heard.worked ? heard.doing : now.doing(),
+                        over ? 1 : heard.worked ? heard.part : now.part()));
+    }
+
+    /** Hands the engine's news to the screen. */
+    private final class Telling implements Engine.Listener {
+        @Override
+        public void drafted(long edit, Draft draft) {
+            hear(
+                    told -> {
+                        told.draft = draft;
+                        told.draftEdit = edit;
+                    });
+        }
+
+        @Override
+        public void settled(long edit, Outcome outcome) {
+            hear(
+                    told -> {
+                        told.outcome = outcome;
+                        told.outcomeEdit = edit;
+                    });
+        }
+
+        @Override
+        public void refused(long edit, Wrong wrong) {
+            hear(
+                    told -> {
+                        told.wrong = wrong;
+                        told.wrongEdit = edit;
+                    });
+        }
+
+        @Override
+        public void working(long edit, double part, String doing) {
+            hear(
+                    told -> {
+                        told.worked = true;
+                        told.doing = doing;
+                        told.part = part;
+                    });
+        }
+    }
+
+    /** Hands what comes of a proposal to the screen. */
+    private final class TellingGhost implements Engine.Listener {
+        @Override
+        public void drafted(long edit, Draft draft) {
+            screen.execute(() -> answer(edit, draft, null));
+        }
+
+        @Override
+        public void settled(long edit, Outcome outcome) {
+            // Proposals are looked at as drafts only.
+        }
+
+        @Override
+        public void refused(long edit, Wrong wrong) {
+            screen.execute(() -> answer(edit, null, wrong));
+        }
+
+        @Override
+        public void working(long edit, double part, String doing) {
+            // A proposal is a matter of moments.
+        }
+
+        private void answer(long edit, @Nullable Draft draft, @Nullable Wrong wrong) {
+            Ghost seen = ghost.get();
+            if (seen != null && edit == ghostEdit) {
+                ghost.set(new Ghost(seen.title(), seen.file(), draft, wrong));
+            }
+        }
+    }
+
+    /** Stops working. What is running is left to end by itself. */
+    @Override
+    public void close() {
+        engine.close();
+        beside.close();
+    }
+}
