@@ -152,6 +152,30 @@ public final class Session implements AutoCloseable {
         }
     }
 
+    /**
+     * Writes one value of the plan in the owner's own words, in one step that can be undone.
+     *
+     * @param what the edit in a few words
+     * @param path which value, such as {@code grade.steepest}
+     * @param value what to write, such as {@code 12 %}
+     * @return what is wrong with it, in which case the plan stays as it is; or null
+     */
+    public @Nullable Wrong write(String what, String path, String value) {
+        finishGesture();
+        PlanFile before = file();
+        try {
+            PlanFile from = path.startsWith("grade.points") ? before.with(plan()) : before;
+            PlanFile after = from.with(path, value.strip());
+            if (!after.text().equals(before.text())) {
+                history.left(what, before);
+                show(after, false);
+            }
+            return null;
+        } catch (PlanException e) {
+            return wrong(e);
+        }
+    }
+
     private static Wrong wrong(PlanException e) {
         var first = e.troubles().get(0);
         return new Wrong(first.what(), first.remedy(), java.util.List.of());
@@ -265,8 +289,8 @@ public final class Session implements AutoCloseable {
     public @Nullable Wrong look(String title, UnaryOperator<Plan> change) {
         try {
             PlanFile proposed = file().with(change.apply(plan()));
-            ghost.set(new Ghost(title, proposed, null, null));
-            beside.ask(++ghostEdit, proposed, true);
+            ghost.set(new Ghost(title, proposed, null, null, null));
+            beside.ask(++ghostEdit, proposed, false);
             return null;
         } catch (PlanException e) {
             return wrong(e);
@@ -283,7 +307,20 @@ public final class Session implements AutoCloseable {
             ghostEdit++;
             ghost.set(null);
             history.left(seen.title(), file());
-            show(seen.file(), false);
+            show(laid(seen), false);
+        }
+    }
+
+    /** A grade that was laid for the proposal is taken with it. */
+    private static PlanFile laid(Ghost seen) {
+        Draft draft = seen.draft();
+        if (draft == null || draft.laid() == null) {
+            return seen.file();
+        }
+        try {
+            return seen.file().with(draft.plan());
+        } catch (PlanException e) {
+            throw new IllegalStateException("a grade that was laid does not stand in a plan", e);
         }
     }
 
@@ -393,17 +430,17 @@ public final class Session implements AutoCloseable {
     private final class TellingGhost implements Engine.Listener {
         @Override
         public void drafted(long edit, Draft draft) {
-            screen.execute(() -> answer(edit, draft, null));
+            screen.execute(() -> answer(edit, draft, null, null));
         }
 
         @Override
         public void settled(long edit, Outcome outcome) {
-            // Proposals are looked at as drafts only.
+            screen.execute(() -> answer(edit, null, outcome, null));
         }
 
         @Override
         public void refused(long edit, Wrong wrong) {
-            screen.execute(() -> answer(edit, null, wrong));
+            screen.execute(() -> answer(edit, null, null, wrong));
         }
 
         @Override
@@ -411,10 +448,20 @@ public final class Session implements AutoCloseable {
             // A proposal is a matter of moments.
         }
 
-        private void answer(long edit, @Nullable Draft draft, @Nullable Wrong wrong) {
+        private void answer(
+                long edit,
+                @Nullable Draft draft,
+                @Nullable Outcome outcome,
+                @Nullable Wrong wrong) {
             Ghost seen = ghost.get();
             if (seen != null && edit == ghostEdit) {
-                ghost.set(new Ghost(seen.title(), seen.file(), draft, wrong));
+                ghost.set(
+                        new Ghost(
+                                seen.title(),
+                                seen.file(),
+                                draft == null ? seen.draft() : draft,
+                                outcome,
+                                wrong));
             }
         }
     }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import lanewright.measure.Assumption;
 import lanewright.measure.Nearest;
+import lanewright.measure.Row;
 import lanewright.measure.UnitSystem;
 
 /**
@@ -211,6 +212,57 @@ public final class PlanFile {
         Node.Members before = WriteForm.write(plan.units(), false, plan, "", PlanForm::plan);
         Node.Members after = WriteForm.write(edited.units(), false, edited, "", PlanForm::plan);
         return of("the plan", Edit.members(tree, before, after), readVersion);
+    }
+
+    /**
+     * This file with one value written anew, in the owner's own words.
+     *
+     * @param path which value, such as {@code grade.steepest} or {@code shapes[0].width}
+     * @param value what to write, such as {@code 12 %}
+     * @throws PlanException if that cannot stand, with what is wrong and what to do
+     */
+    public PlanFile with(String path, String value) throws PlanException {
+        Node.Members whole = WriteForm.write(plan.units(), false, plan, "", PlanForm::plan);
+        return of("the plan", Path.of(path).put(tree, whole, value), readVersion);
+    }
+
+    /**
+     * What stands at a path, as it is written, or an empty text if nothing does.
+     *
+     * @param path which value, such as {@code grade.steepest}
+     */
+    public String said(String path) {
+        Path at = Path.of(path);
+        String own = at.get(tree);
+        return own.isEmpty()
+                ? at.get(WriteForm.write(plan.units(), false, plan, "", PlanForm::plan))
+                : own;
+    }
+
+    /** Whether the owner said the value at a path, so that it is not an assumption. */
+    public boolean isSaid(String path) {
+        return !Path.of(path).get(tree).isEmpty();
+    }
+
+    /**
+     * Why the value at a path is what it is: the reason beside it in the file, else the reason of
+     * the usual value if it is the usual one; empty if the owner simply said so.
+     *
+     * @param path which value, such as {@code grade.steepest}
+     */
+    public String why(String path) {
+        int dot = path.lastIndexOf('.');
+        String own =
+                Path.of(dot < 0 ? "why." + path : path.substring(0, dot) + ".why" + path.substring(dot))
+                        .get(tree);
+        if (!own.isEmpty()) {
+            return own;
+        }
+        Row usual = Defaults.table().row(path.replaceAll("\\[\\d+]", ""));
+        if (usual != null && said(path).equals(Defaults.text(usual, plan.units()))) {
+            return usual.text("why");
+        }
+        return "";
     }
 
     /**

@@ -27,6 +27,10 @@ public enum Role {
     TICK,
     /** A place on the lane, in drawings and strips. */
     MARKER,
+    /** The line and ring of the place marker on a screen. */
+    PLACE,
+    /** White rim under a line on a screen, so that it stands out from the land. */
+    PLATE_LINE,
     /** The ground as it is. */
     GROUND_LINE,
     /** The earth under the ground line. */

@@ -65,6 +65,8 @@ public record Style(
             case GRID -> line(0xE1DCCF, 0.5, Dash.NONE);
             case TICK -> new Style(INK, Pattern.NONE, INK, 0.8, 0, Dash.NONE);
             case MARKER -> new Style(WHITE, Pattern.NONE, INK, 1.1, 0, Dash.NONE);
+            case PLACE -> line(INK, 2, Dash.NONE);
+            case PLATE_LINE -> line(WHITE, 5, Dash.NONE);
             case GROUND_LINE -> line(BROWN, 1.0, Dash.NONE);
             case EARTH -> words(0xF6F1E6);
             case STRIPPED_LINE -> line(0xA86F00, 0.7, Dash.SHORT);

@@ -13,18 +13,20 @@ import lanewright.sheets.drawing.Outline;
  * @param across pt per metre along
  * @param up pt per metre of height
  */
-record Scale(double x0, double y0, double a0, double b0, double across, double up) {
+public record Scale(double x0, double y0, double a0, double b0, double across, double up) {
 
     /** A scale whose lower left corner of {@code box} is {@code a0}, {@code b0}. */
-    static Scale in(Box box, double a0, double b0, double across, double up) {
+    public static Scale in(Box box, double a0, double b0, double across, double up) {
         return new Scale(box.x(), box.bottom(), a0, b0, across, up);
     }
 
-    double x(double a) {
+    /** Place on the page of a distance along, pt. */
+    public double x(double a) {
         return x0 + (a - a0) * across;
     }
 
-    double y(double b) {
+    /** Place on the page of a height, pt. */
+    public double y(double b) {
         return y0 - (b - b0) * up;
     }
 

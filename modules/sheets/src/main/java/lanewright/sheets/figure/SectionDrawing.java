@@ -18,7 +18,7 @@ import lanewright.sheets.drawing.Role;
  * One cross-section, looking up-station: ground, topsoil, what is dug and built up, the stone layer
  * by layer, the finished line. Without words, which the sheet puts where there is room.
  */
-final class SectionDrawing {
+public final class SectionDrawing {
 
     private final Section section;
     private final TypicalSection typical;
@@ -34,7 +34,7 @@ final class SectionDrawing {
     }
 
     /** Draws the section into {@code box} by {@code scale}. */
-    static void draw(Section section, TypicalSection typical, Scale scale, Pen pen, Box box) {
+    public static void draw(Section section, TypicalSection typical, Scale scale, Pen pen, Box box) {
         var drawing = new SectionDrawing(section, typical, scale, box);
         drawing.draw();
         pen.framed(box, drawing.pen);

@@ -7,7 +7,7 @@ import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Style;
 
 /** What a file format must be able to paint. Coordinates are the drawing's, y down. */
-interface Brush {
+public interface Brush {
 
     /** Fills between rings, even-odd. */
     void fill(List<Outline> rings, int colour) throws IOException;

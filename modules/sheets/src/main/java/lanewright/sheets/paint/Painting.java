@@ -11,7 +11,7 @@ import lanewright.sheets.drawing.Pattern;
 import lanewright.sheets.drawing.Style;
 
 /** Turns the roles of a drawing into colours, widths and patterns for a brush. */
-final class Painting {
+public final class Painting {
 
     private final Brush brush;
 
@@ -19,7 +19,8 @@ final class Painting {
         this.brush = brush;
     }
 
-    static void paint(Drawing drawing, Brush brush) throws IOException {
+    /** Paints all marks in their order. */
+    public static void paint(Drawing drawing, Brush brush) throws IOException {
         new Painting(brush).marks(drawing.marks());
     }
 

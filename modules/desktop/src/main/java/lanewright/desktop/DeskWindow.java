@@ -1,0 +1,285 @@
+package lanewright.desktop;
+
+import java.util.List;
+import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import lanewright.desktop.ask.Questions;
+import lanewright.desktop.land.LandBoard;
+import lanewright.desktop.land.LandPlaces;
+import lanewright.desktop.lane.AcrossBoard;
+import lanewright.desktop.lane.LoadsBoard;
+import lanewright.desktop.lane.UnrolledBoard;
+import lanewright.desktop.look.Board;
+import lanewright.desktop.look.Theme;
+import lanewright.desktop.session.Session;
+import lanewright.desktop.session.Shown;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Topic;
+import lanewright.planner.run.Draft;
+
+/**
+ * A plan in its window: questions at the left, the land at the right, and below it the views that
+ * the open question needs.
+ */
+public final class DeskWindow implements AutoCloseable {
+
+    private final Session session;
+    private final BorderPane root = new BorderPane();
+    private final LandBoard land = new LandBoard();
+    private final UnrolledBoard unrolled;
+    private final AcrossBoard across;
+    private final LoadsBoard loads;
+    private final SplitPane views = new SplitPane();
+    private final SplitPane below = new SplitPane();
+    private final Label name = new Label();
+    private final Label kept = new Label();
+    private final Label doing = new Label();
+    private final ProgressBar bar = new ProgressBar(0);
+    private final Button undo = new Button("Undo");
+    private final Button redo = new Button("Redo");
+    private final HBox actions = new HBox(6);
+    private Theme theme = Theme.LIGHT;
+
+    /** The window of a plan. */
+    public DeskWindow(Session session) {
+        this.session = session;
+        unrolled = new UnrolledBoard(session);
+        across = new AcrossBoard(session);
+        loads = new LoadsBoard(session);
+        root.getStyleClass().add("desk");
+        root.getStylesheets()
+                .add(DeskWindow.class.getResource("/lanewright/desktop/look.css").toExternalForm());
+        Questions questions = new Questions(session, this::jump);
+        Node side = questions.node();
+        if (side instanceof Region region) {
+            region.setPrefWidth(364);
+            region.setMinWidth(300);
+        }
+        root.setLeft(side);
+        root.setTop(header());
+        views.setOrientation(Orientation.VERTICAL);
+        views.getStyleClass().add("views");
+        below.getStyleClass().add("views");
+        root.setCenter(views);
+        root.setBottom(footer());
+        land.show(session);
+        session.open().addListener((seen, was, now) -> arrange(now));
+        session.shown().addListener((seen, was, now) -> news(now));
+        root.addEventFilter(KeyEvent.KEY_PRESSED, this::keyed);
+        arrange(session.open().get());
+        news(session.shown().get());
+    }
+
+    /** What to put into a scene. */
+    public Parent root() {
+        return root;
+    }
+
+    /** The plan that is worked on. */
+    public Session session() {
+        return session;
+    }
+
+    /** The land. */
+    public LandBoard land() {
+        return land;
+    }
+
+    /** The right end of the head, where further actions belong. */
+    public HBox actions() {
+        return actions;
+    }
+
+    /** Says when the plan was last kept. */
+    public void sayKept(String words) {
+        kept.setText(words);
+    }
+
+    private Node header() {
+        name.getStyleClass().add("plan-name");
+        kept.getStyleClass().add("note");
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        undo.setId("undo");
+        redo.setId("redo");
+        undo.setOnAction(event -> session.undo());
+        redo.setOnAction(event -> session.redo());
+        undo.disableProperty().bind(session.undoable().isEmpty());
+        redo.disableProperty().bind(session.redoable().isEmpty());
+        for (Button button : List.of(undo, redo)) {
+            button.getStyleClass().add("quiet");
+        }
+        session.undoable()
+                .addListener((seen, was, now) -> undo.setAccessibleText("Undo " + now));
+        session.redoable()
+                .addListener((seen, was, now) -> redo.setAccessibleText("Redo " + now));
+        HBox head = new HBox(12, name, kept, gap, undo, redo, actions);
+        head.setAlignment(Pos.CENTER_LEFT);
+        head.getStyleClass().add("head");
+        return head;
+    }
+
+    private Node footer() {
+        Label readout = new Label();
+        readout.textProperty().bind(land.readout());
+        readout.getStyleClass().add("readout");
+        readout.setId("readout");
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        ToggleButton tape = new ToggleButton("Tape");
+        tape.setId("tape");
+        tape.getStyleClass().add("quiet");
+        tape.selectedProperty().bindBidirectional(land.taping());
+        Button whole = quiet("Whole lane", "fit");
+        whole.setOnAction(event -> land.fit());
+        Button nearer = quiet("Nearer", "nearer");
+        nearer.setOnAction(event -> land.zoom(1.4));
+        Button farther = quiet("Farther", "farther");
+        farther.setOnAction(event -> land.zoom(1 / 1.4));
+        ToggleButton dark = new ToggleButton("Dark");
+        dark.setId("dark");
+        dark.getStyleClass().add("quiet");
+        dark.setOnAction(event -> setTheme(dark.isSelected() ? Theme.DARK : Theme.LIGHT));
+        doing.getStyleClass().add("note");
+        bar.setPrefWidth(120);
+        HBox foot =
+                new HBox(10, readout, gap, doing, bar, tape, whole, nearer, farther, dark);
+        foot.setAlignment(Pos.CENTER_LEFT);
+        foot.getStyleClass().add("foot");
+        return foot;
+    }
+
+    private static Button quiet(String words, String id) {
+        Button button = new Button(words);
+        button.setId(id);
+        button.getStyleClass().add("quiet");
+        return button;
+    }
+
+    /** Light or dark, everywhere. */
+    public void setTheme(Theme now) {
+        theme = now;
+        root.getStyleClass().remove("dark");
+        if (now == Theme.DARK) {
+            root.getStyleClass().add("dark");
+        }
+        for (Board board : List.of(land, unrolled, across, loads)) {
+            board.themeProperty().set(now);
+        }
+    }
+
+    /** Light or dark. */
+    public Theme theme() {
+        return theme;
+    }
+
+    /** The views that a question needs, the land always among them. */
+    private void arrange(Topic topic) {
+        List<Node> under =
+                switch (topic) {
+                    case GROUND, ORDER, FIELD -> List.of();
+                    case LINE -> List.of(unrolled);
+                    case GRADE, WATER, EARTH -> List.of(unrolled, across);
+                    case SHAPE -> List.of(across, unrolled);
+                    case STONE -> List.of(loads);
+                };
+        below.getItems().setAll(under);
+        if (under.size() == 2) {
+            below.setDividerPositions(0.6);
+        }
+        if (under.isEmpty()) {
+            views.getItems().setAll(land);
+        } else {
+            views.getItems().setAll(land, below);
+            views.setDividerPositions(topic == Topic.STONE ? 0.66 : 0.58);
+        }
+    }
+
+    private void news(Shown now) {
+        name.setText(now.file().plan().name());
+        boolean busy = !now.settled() && now.wrong() == null;
+        bar.setVisible(busy);
+        bar.setProgress(now.part());
+        Shown.Wrong wrong = now.wrong();
+        doing.setText(
+                wrong != null ? wrong.what() + " " + wrong.remedy() : busy ? now.doing() : "");
+        doing.getStyleClass().remove("wrong");
+        if (wrong != null) {
+            doing.getStyleClass().add("wrong");
+        }
+    }
+
+    private void jump(Finding finding) {
+        Draft draft = session.shown().get().draft();
+        if (draft == null) {
+            return;
+        }
+        Double from = finding.where().from();
+        if (from != null) {
+            Double to = finding.where().to();
+            session.marker().set(to == null ? from : (from + to) / 2);
+        }
+        double[] at = LandPlaces.of(finding.where(), draft.design().alignment());
+        if (at != null) {
+            land.centre(at[0], at[1]);
+        }
+    }
+
+    private void keyed(KeyEvent event) {
+        if (event.isShortcutDown() && event.getCode() == KeyCode.Z) {
+            if (event.isShiftDown()) {
+                session.redo();
+            } else {
+                session.undo();
+            }
+            event.consume();
+        } else if (event.isShortcutDown() && event.getCode() == KeyCode.Y) {
+            session.redo();
+            event.consume();
+        } else if (event.getTarget() instanceof Board
+                && !event.isShiftDown()
+                && !event.isAltDown()
+                && (event.getCode() == KeyCode.LEFT || event.getCode() == KeyCode.RIGHT)) {
+            step(event.getCode() == KeyCode.LEFT ? -1 : 1);
+            event.consume();
+        }
+    }
+
+    /** Moves the marker from section to section. */
+    private void step(int by) {
+        Draft draft = session.shown().get().draft();
+        if (draft == null) {
+            return;
+        }
+        double now = session.marker().get();
+        double next = by > 0 ? draft.design().length() : 0;
+        for (var section : draft.sections().sections()) {
+            double s = section.station();
+            if (by > 0 && s > now + 1e-6) {
+                next = Math.min(next, s);
+            } else if (by < 0 && s < now - 1e-6) {
+                next = Math.max(next, s);
+            }
+        }
+        session.marker().set(next);
+    }
+
+    @Override
+    public void close() {
+        land.close();
+        session.close();
+    }
+}

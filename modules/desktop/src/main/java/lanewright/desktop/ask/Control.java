@@ -1,0 +1,128 @@
+package lanewright.desktop.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.measure.Finding.Topic;
+import lanewright.planner.document.LinePart;
+import lanewright.planner.document.Plan;
+import lanewright.planner.document.ShapePart;
+import lanewright.planner.document.StonePart;
+
+/**
+ * A value of the plan that a question lets its owner change.
+ *
+ * @param label what it is, in the owner's words
+ * @param path which value of the plan
+ * @param choices what it may be, if only a few words will do; else empty
+ */
+record Control(String label, String path, List<String> choices) {
+
+    Control {
+        choices = List.copyOf(choices);
+    }
+
+    private static Control of(String label, String path) {
+        return new Control(label, path, List.of());
+    }
+
+    /** The values that matter to a question. */
+    static List<Control> of(Topic topic, Plan plan) {
+        return switch (topic) {
+            case GROUND, ORDER -> List.of();
+            case LINE -> line(plan);
+            case GRADE ->
+                    List.of(
+                            of("Steepest allowed", "grade.steepest"),
+                            of("Flattest wanted", "grade.flattest"),
+                            of("Edge above the ground", "grade.edgeAboveGround"),
+                            of("Curve for each 1 % of change", "grade.curvePerPercent"));
+            case SHAPE -> shape(plan);
+            case WATER ->
+                    List.of(
+                            new Control(
+                                    "The soil washes",
+                                    "earth.washes",
+                                    List.of("little", "easily", "not known")),
+                            new Control(
+                                    "The road's own ditch",
+                                    "ends.roadDitch",
+                                    List.of("not known", "none", "piped")),
+                            of("Count water from", "water.flowArea"),
+                            of("Count low spots from", "water.spotDepth"));
+            case EARTH ->
+                    List.of(
+                            of("Depth of topsoil", "earth.topsoil"),
+                            of("Depth to firm soil", "earth.bearing"),
+                            of("Packed lift of fill", "earth.lift"));
+            case STONE -> stone(plan);
+            case FIELD ->
+                    List.of(
+                            of("Stakes beyond the work", "work.stakesBeyond"),
+                            of("Height of the level's sight", "work.instrumentHeight"),
+                            of("Sections every", "work.interval"));
+        };
+    }
+
+    private static List<Control> line(Plan plan) {
+        List<Control> controls = new ArrayList<>();
+        List<LinePart.Point> points = plan.line().points();
+        for (int i = 1; i < points.size() - 1; i++) {
+            String name = points.get(i).name();
+            controls.add(
+                    of(
+                            "Curve at " + (name.isBlank() ? "bend " + i : name),
+                            "line.points[" + i + "].radius"));
+        }
+        return controls;
+    }
+
+    private static List<Control> shape(Plan plan) {
+        List<Control> controls = new ArrayList<>();
+        for (int i = 0; i < plan.shapes().size(); i++) {
+            ShapePart shape = plan.shapes().get(i);
+            String at = "shapes[" + i + "].";
+            String of = plan.shapes().size() == 1 ? "" : " (" + shape.name() + ")";
+            controls.add(of("Width" + of, at + "width"));
+            controls.add(
+                    new Control(
+                            "Which way it falls" + of,
+                            at + "fall",
+                            List.of("crown", "shed left", "shed right")));
+            controls.add(of("Fall across" + of, at + "crossSlope"));
+            for (int k = 0; k < shape.layers().size(); k++) {
+                controls.add(
+                        of(
+                                shape.layers().get(k).role() + ", packed" + of,
+                                at + "layers[" + k + "].thickness"));
+            }
+            controls.add(of("Left ditch depth" + of, at + "left.ditchDepth"));
+            controls.add(of("Right ditch depth" + of, at + "right.ditchDepth"));
+            controls.add(of("Slope down, left" + of, at + "left.foreslope"));
+            controls.add(of("Slope down, right" + of, at + "right.foreslope"));
+        }
+        return controls;
+    }
+
+    private static List<Control> stone(Plan plan) {
+        List<Control> controls = new ArrayList<>();
+        controls.add(of("One truck brings", "stone.payload"));
+        controls.add(of("Lost on the way", "stone.loss"));
+        List<StonePart.Material> materials = plan.stone().materials();
+        for (int i = 0; i < materials.size(); i++) {
+            String role = materials.get(i).role();
+            controls.add(of("Price of " + role, "stone.materials[" + i + "].price"));
+            controls.add(of("In hand: " + role, "stone.materials[" + i + "].inHand"));
+        }
+        for (int i = 0; i < plan.shapes().size(); i++) {
+            ShapePart shape = plan.shapes().get(i);
+            for (int k = 0; k < shape.layers().size(); k++) {
+                String of = plan.shapes().size() == 1 ? "" : " (" + shape.name() + ")";
+                controls.add(
+                        of(
+                                shape.layers().get(k).role() + ", packed" + of,
+                                "shapes[" + i + "].layers[" + k + "].thickness"));
+            }
+        }
+        return controls;
+    }
+}

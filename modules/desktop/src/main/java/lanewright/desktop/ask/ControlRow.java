@@ -1,0 +1,153 @@
+package lanewright.desktop.ask;
+
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import lanewright.desktop.session.Session;
+import lanewright.desktop.session.Shown.Wrong;
+import org.jspecify.annotations.Nullable;
+
+/** One value with its name, a place to write it, the reason for it, and what is wrong with it. */
+final class ControlRow {
+
+    private final Session session;
+    private final Control control;
+    private final VBox box = new VBox(2);
+    private final @Nullable TextField field;
+    private final @Nullable ComboBox<String> choice;
+    private final Label why = new Label();
+    private final Label wrong = new Label();
+    private boolean filling;
+
+    ControlRow(Session session, Control control) {
+        this.session = session;
+        this.control = control;
+        Label label = new Label(control.label());
+        label.getStyleClass().add("control-label");
+        label.setWrapText(true);
+        why.getStyleClass().add("note");
+        why.setWrapText(true);
+        wrong.getStyleClass().add("wrong");
+        wrong.setWrapText(true);
+        wrong.setManaged(false);
+        wrong.setVisible(false);
+        Node input;
+        if (control.choices().isEmpty()) {
+            TextField text = new TextField();
+            text.setOnAction(event -> commit());
+            text.focusedProperty()
+                    .addListener(
+                            (seen, was, now) -> {
+                                if (!now) {
+                                    commit();
+                                }
+                            });
+            text.setOnKeyPressed(
+                    event -> {
+                        if (event.getCode() == KeyCode.ESCAPE) {
+                            fill();
+                            event.consume();
+                        }
+                    });
+            field = text;
+            choice = null;
+            input = text;
+        } else {
+            ComboBox<String> combo = new ComboBox<>();
+            combo.getItems().setAll(control.choices());
+            combo.setMaxWidth(Double.MAX_VALUE);
+            combo.setOnAction(
+                    event -> {
+                        if (!filling && combo.getValue() != null) {
+                            tell(session.write(control.label(), control.path(), combo.getValue()));
+                        }
+                    });
+            field = null;
+            choice = combo;
+            input = combo;
+        }
+        input.setId("field-" + control.path());
+        input.setAccessibleText(control.label());
+        label.setLabelFor(input);
+        label.setMinWidth(128);
+        label.setPrefWidth(128);
+        HBox line = new HBox(8, label, input);
+        line.setAlignment(Pos.CENTER_LEFT);
+        if (input instanceof javafx.scene.layout.Region region) {
+            region.setPrefWidth(140);
+            region.setMinWidth(110);
+        }
+        box.getChildren().addAll(line, why, wrong);
+        fill();
+    }
+
+    Node node() {
+        return box;
+    }
+
+    Control control() {
+        return control;
+    }
+
+    /** Shows what the plan says, unless the owner is just writing here. */
+    void fill() {
+        filling = true;
+        String said = session.file().said(control.path());
+        TextField text = field;
+        ComboBox<String> combo = choice;
+        if (text != null && !text.isFocused()) {
+            text.setText(said);
+        }
+        if (combo != null) {
+            combo.setValue(said.isEmpty() ? null : said);
+        }
+        String reason = session.file().why(control.path());
+        why.setText(reason);
+        why.setManaged(!reason.isEmpty());
+        why.setVisible(!reason.isEmpty());
+        filling = false;
+    }
+
+    private void commit() {
+        TextField text = field;
+        if (text == null || filling) {
+            return;
+        }
+        if (text.getText().strip().equals(session.file().said(control.path()))) {
+            tell(null);
+            return;
+        }
+        tell(session.write(control.label(), control.path(), text.getText()));
+    }
+
+    private void tell(@Nullable Wrong found) {
+        boolean bad = found != null;
+        wrong.setText(bad ? sentence(found.what()) + " " + sentence(found.remedy()) : "");
+        wrong.setManaged(bad);
+        wrong.setVisible(bad);
+        TextField text = field;
+        if (text != null) {
+            text.pseudoClassStateChanged(
+                    javafx.css.PseudoClass.getPseudoClass("wrong"), bad);
+            if (!bad) {
+                String said = session.file().said(control.path());
+                if (!text.getText().equals(said)) {
+                    text.setText(said);
+                }
+            }
+        }
+    }
+
+    private static String sentence(String words) {
+        if (words.isBlank()) {
+            return "";
+        }
+        String first = words.substring(0, 1).toUpperCase(java.util.Locale.ROOT);
+        return first + words.substring(1) + (words.endsWith(".") ? "" : ".");
+    }
+}

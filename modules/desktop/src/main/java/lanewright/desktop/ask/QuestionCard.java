@@ -1,0 +1,214 @@
+package lanewright.desktop.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Consumer;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.shape.SVGPath;
+import lanewright.desktop.session.Session;
+import lanewright.desktop.session.Shown;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Level;
+import lanewright.measure.Finding.Topic;
+import lanewright.measure.UnitSystem;
+import lanewright.planner.run.Answer;
+import org.jspecify.annotations.Nullable;
+
+/** One question: its answer in a line, and when it is open, its controls and its evidence. */
+final class QuestionCard {
+
+    private static final PseudoClass OPEN = PseudoClass.getPseudoClass("open");
+    private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+    private static final int MOST_FINDINGS = 12;
+
+    private final Session session;
+    private final Topic topic;
+    private final Consumer<Finding> jump;
+    private final VBox box = new VBox(8);
+    private final SVGPath mark = new SVGPath();
+    private final Label question = new Label();
+    private final Label answer = new Label("Being worked out.");
+    private final VBox inside = new VBox(10);
+    private final VBox controls = new VBox(8);
+    private final VBox proposal = new VBox(6);
+    private final VBox evidence = new VBox(8);
+    private final List<ControlRow> rows = new ArrayList<>();
+    private List<Control> shownControls = List.of();
+    private List<Finding> shownFindings = List.of();
+    private @Nullable UnitSystem shownUnits;
+    private boolean open;
+
+    QuestionCard(Session session, Topic topic, String words, Consumer<Finding> jump) {
+        this.session = session;
+        this.topic = topic;
+        this.jump = jump;
+        box.setId("question-" + topic.name().toLowerCase(java.util.Locale.ROOT));
+        box.getStyleClass().add("question");
+        question.setText(words);
+        question.getStyleClass().add("question-words");
+        question.setWrapText(true);
+        answer.getStyleClass().add("answer");
+        answer.setWrapText(true);
+        VBox said = new VBox(2, question, answer);
+        HBox.setHgrow(said, Priority.ALWAYS);
+        Region badge = new Region();
+        badge.setMinSize(18, 18);
+        badge.setMaxSize(18, 18);
+        mark.getStyleClass().add("mark");
+        HBox head = new HBox(10, new javafx.scene.layout.StackPane(badge, mark), said);
+        head.setAlignment(Pos.TOP_LEFT);
+        head.getStyleClass().add("question-head");
+        head.setFocusTraversable(true);
+        head.setAccessibleRole(AccessibleRole.BUTTON);
+        head.accessibleTextProperty()
+                .bind(question.textProperty().concat(" ").concat(answer.textProperty()));
+        head.setOnMouseClicked(event -> session.open().set(topic));
+        head.setOnKeyPressed(
+                event -> {
+                    if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
+                        session.open().set(topic);
+                        event.consume();
+                    }
+                });
+        inside.getChildren().addAll(controls, proposal, evidence);
+        box.getChildren().add(head);
+    }
+
+    Node node() {
+        return box;
+    }
+
+    VBox proposal() {
+        return proposal;
+    }
+
+    /** Opens or closes the card. */
+    void setOpen(boolean now) {
+        open = now;
+        box.pseudoClassStateChanged(OPEN, now);
+        if (now && !box.getChildren().contains(inside)) {
+            box.getChildren().add(inside);
+        } else if (!now) {
+            box.getChildren().remove(inside);
+        }
+        refresh(session.shown().get());
+    }
+
+    /** Shows what is known now. */
+    void refresh(Shown shown) {
+        UnitSystem units = shown.file().plan().units();
+        Answer told =
+                shown.answers().stream()
+                        .filter(each -> each.topic() == topic)
+                        .findFirst()
+                        .orElse(null);
+        boolean stale = shown.stale(topic);
+        box.pseudoClassStateChanged(STALE, stale);
+        if (shown.wrong() != null && topic == Topic.LINE && told == null) {
+            answer.setText(shown.wrong().what());
+        } else if (told != null) {
+            answer.setText(told.says().in(units) + (stale ? "  …" : ""));
+        }
+        mark(told, stale);
+        if (!open) {
+            return;
+        }
+        List<Control> wanted = Control.of(topic, shown.file().plan());
+        if (!wanted.equals(shownControls)) {
+            shownControls = wanted;
+            rows.clear();
+            controls.getChildren().clear();
+            for (Control control : wanted) {
+                ControlRow row = new ControlRow(session, control);
+                rows.add(row);
+                controls.getChildren().add(row.node());
+            }
+        } else {
+            rows.forEach(ControlRow::fill);
+        }
+        List<Finding> found =
+                shown.findings().stream().filter(each -> each.topic() == topic).toList();
+        if (!found.equals(shownFindings) || !Objects.equals(units, shownUnits)) {
+            shownFindings = found;
+            shownUnits = units;
+            evidence(found, units);
+        }
+    }
+
+    private void mark(@Nullable Answer told, boolean stale) {
+        mark.getStyleClass().removeAll("mark-answered", "mark-look", "mark-open");
+        if (told == null || told.mark() == Answer.Mark.OPEN) {
+            mark.setContent("M9 1 A8 8 0 1 0 9.01 1 M9 3 A6 6 0 1 1 8.99 3 Z");
+            mark.getStyleClass().add("mark-open");
+            mark.setAccessibleText("not yet");
+        } else if (told.mark() == Answer.Mark.LOOK) {
+            mark.setContent("M9 1 L17.5 16 L0.5 16 Z M8 6 L8 11 L10 11 L10 6 Z M8 12.5 L8 14.5 L10 14.5 L10 12.5 Z");
+            mark.getStyleClass().add("mark-look");
+            mark.setAccessibleText("look here");
+        } else {
+            mark.setContent(
+                    "M9 1 A8 8 0 1 0 9.01 1 Z M4.5 9.2 L6 7.7 L8 9.7 L12.2 5.5 L13.7 7 L8 12.7 Z");
+            mark.getStyleClass().add("mark-answered");
+            mark.setAccessibleText("answered");
+        }
+        mark.setFillRule(javafx.scene.shape.FillRule.EVEN_ODD);
+        mark.setOpacity(stale ? 0.5 : 1);
+    }
+
+    private void evidence(List<Finding> found, UnitSystem units) {
+        evidence.getChildren().clear();
+        int count = 0;
+        for (Finding finding : found) {
+            if (count == MOST_FINDINGS) {
+                Label more =
+                        new Label("and " + (found.size() - count) + " more, on the findings sheet");
+                more.getStyleClass().add("note");
+                evidence.getChildren().add(more);
+                break;
+            }
+            evidence.getChildren().add(one(finding, units));
+            count++;
+        }
+    }
+
+    private Node one(Finding finding, UnitSystem units) {
+        Label level =
+                new Label(
+                        switch (finding.level()) {
+                            case STOP -> "Settle first";
+                            case LOOK -> "Look here";
+                            case NOTE -> "Good to know";
+                        });
+        level.getStyleClass().addAll("level", "level-" + finding.level().name().toLowerCase(java.util.Locale.ROOT));
+        Label says = new Label(finding.says().in(units));
+        says.setWrapText(true);
+        says.getStyleClass().add("finding");
+        VBox text = new VBox(3, level, says);
+        String remedy = finding.remedy().in(units);
+        if (!remedy.isBlank()) {
+            Label todo = new Label(remedy);
+            todo.setWrapText(true);
+            todo.getStyleClass().add("remedy");
+            text.getChildren().add(todo);
+        }
+        if (finding.where().from() != null || finding.where().x() != null) {
+            Button show = new Button("Show the place");
+            show.getStyleClass().add("quiet");
+            show.setOnAction(event -> jump.accept(finding));
+            text.getChildren().add(show);
+        }
+        text.getStyleClass().add(finding.level() == Level.NOTE ? "evidence-note" : "evidence");
+        return text;
+    }
+}

@@ -1,0 +1,69 @@
+package lanewright.desktop.ask;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+import lanewright.desktop.session.Session;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Topic;
+
+/** The questions down the side, in the order in which they are asked. */
+public final class Questions {
+
+    private static final Map<Topic, String> WORDS = new EnumMap<>(Topic.class);
+
+    static {
+        WORDS.put(Topic.GROUND, "Can I trust the ground?");
+        WORDS.put(Topic.LINE, "Where does the lane run?");
+        WORDS.put(Topic.GRADE, "What grade does it take?");
+        WORDS.put(Topic.SHAPE, "How is it shaped?");
+        WORDS.put(Topic.WATER, "Where does water go?");
+        WORDS.put(Topic.EARTH, "How much topsoil and dirt?");
+        WORDS.put(Topic.STONE, "How much stone?");
+        WORDS.put(Topic.ORDER, "What do I do, in what order?");
+        WORDS.put(Topic.FIELD, "What do I carry to the field?");
+    }
+
+    private final Map<Topic, QuestionCard> cards = new EnumMap<>(Topic.class);
+    private final ScrollPane scroll;
+
+    /**
+     * The questions of a plan.
+     *
+     * @param jump shows the place of a finding
+     */
+    public Questions(Session session, Consumer<Finding> jump) {
+        VBox list = new VBox(0);
+        list.getStyleClass().add("questions");
+        Proposals proposals = new Proposals(session);
+        WORDS.forEach(
+                (topic, words) -> {
+                    QuestionCard card = new QuestionCard(session, topic, words, jump);
+                    cards.put(topic, card);
+                    list.getChildren().add(card.node());
+                    proposals.put(topic, card.proposal());
+                });
+        scroll = new ScrollPane(list);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.getStyleClass().add("questions-scroll");
+        scroll.setFocusTraversable(false);
+        session.open().addListener((seen, was, now) -> open(now));
+        session.shown()
+                .addListener(
+                        (seen, was, now) -> cards.values().forEach(card -> card.refresh(now)));
+        open(session.open().get());
+    }
+
+    /** The panel. */
+    public Node node() {
+        return scroll;
+    }
+
+    private void open(Topic topic) {
+        cards.forEach((each, card) -> card.setOpen(each == topic));
+    }
+}

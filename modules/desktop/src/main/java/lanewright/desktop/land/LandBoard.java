@@ -1,0 +1,670 @@
+package lanewright.desktop.land;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import lanewright.desktop.look.Board;
+import lanewright.desktop.look.CanvasBrush;
+import lanewright.desktop.look.Type;
+import lanewright.desktop.session.Ghost;
+import lanewright.desktop.session.Session;
+import lanewright.desktop.session.Shown;
+import lanewright.ground.Ground;
+import lanewright.lane.line.Alignment;
+import lanewright.lane.line.Place;
+import lanewright.measure.Finding.Topic;
+import lanewright.measure.Quantity;
+import lanewright.measure.UnitSystem;
+import lanewright.measure.Words;
+import lanewright.planner.document.LinePart;
+import lanewright.planner.document.Plan;
+import lanewright.planner.document.Spot;
+import lanewright.planner.run.Draft;
+import lanewright.planner.run.Outcome;
+import lanewright.sheets.drawing.Anchor;
+import lanewright.sheets.drawing.Mark;
+import lanewright.sheets.drawing.Pen;
+import lanewright.sheets.drawing.Role;
+import lanewright.survey.LonLat;
+import lanewright.survey.Survey;
+import lanewright.survey.SurveyException;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The land, with the lane on it. Drag the land to move it, roll the wheel to come nearer; drag a
+ * point of the lane to move it, double-click the lane to put a point in, press Delete to take the
+ * chosen one out.
+ */
+public final class LandBoard extends Board implements AutoCloseable {
+
+    /** How near the pointer must be to take hold of something, px. */
+    private static final double REACH = 11;
+
+    private final Terrain terrain = new Terrain(this::painted);
+    private final ReadOnlyStringWrapper readout = new ReadOnlyStringWrapper("");
+    private final BooleanProperty taping = new SimpleBooleanProperty(false);
+    private @Nullable Session session;
+    private @Nullable Survey survey;
+    private @Nullable Ground ground;
+    private @Nullable Shots shots;
+    private UnitSystem units = UnitSystem.METRIC;
+    private View view = new View(0, 0, 1, 100, 100);
+    private boolean fitted;
+    private Terrain.@Nullable Painted land;
+    private @Nullable WritableImage landImage;
+    private Session.@Nullable Gesture gesture;
+    private int chosen = -1;
+    private int held = -1;
+    private double pressX;
+    private double pressY;
+    private double lastX;
+    private double lastY;
+    private boolean dragged;
+    private boolean panning;
+    private final List<double[]> tape = new ArrayList<>();
+    private final List<double[]> drawn = new ArrayList<>();
+    private @Nullable Consumer<List<double[]>> drawing;
+
+    /** An empty board. */
+    public LandBoard() {
+        setId("land");
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        setAccessibleText("The land from above, with the lane");
+        setOnMousePressed(this::pressed);
+        setOnMouseDragged(this::dragging);
+        setOnMouseReleased(this::released);
+        setOnMouseMoved(this::moved);
+        setOnScroll(this::scrolled);
+        setOnKeyPressed(this::keyed);
+        themeProperty().addListener((seen, was, now) -> askTerrain());
+        widthProperty().addListener((seen, was, now) -> resized());
+        heightProperty().addListener((seen, was, now) -> resized());
+    }
+
+    /** What lies under the pointer: place and height, in the owner's units. */
+    public ReadOnlyStringProperty readout() {
+        return readout.getReadOnlyProperty();
+    }
+
+    /** Whether the pointer measures distances instead of moving the land. */
+    public BooleanProperty taping() {
+        return taping;
+    }
+
+    /** Shows a plan that is being worked on. */
+    public void show(Session opened) {
+        session = opened;
+        fitted = false;
+        opened.shown().addListener((seen, was, now) -> newsOf(now));
+        opened.marker().addListener((seen, was, now) -> repaint());
+        opened.open().addListener((seen, was, now) -> repaint());
+        opened.ghost().addListener((seen, was, now) -> repaint());
+        newsOf(opened.shown().get());
+    }
+
+    /** Shows measured land on which there is no lane yet. */
+    public void show(Survey measured, Ground made, UnitSystem shownUnits) {
+        units = shownUnits;
+        land(measured, made);
+    }
+
+    /**
+     * Lets the owner draw the first lane: each click puts a point, and a double click or Enter ends
+     * it.
+     *
+     * @param done is handed the points, local metres
+     */
+    public void draw(Consumer<List<double[]>> done) {
+        drawn.clear();
+        drawing = done;
+        setCursor(Cursor.CROSSHAIR);
+        repaint();
+    }
+
+    private void newsOf(Shown now) {
+        units = now.file().plan().units();
+        Draft draft = now.draft();
+        if (draft != null) {
+            land(draft.survey(), draft.ground());
+        }
+        repaint();
+    }
+
+    private void land(Survey measured, Ground made) {
+        if (survey != measured) {
+            survey = measured;
+            shots = null;
+            Thread sorter =
+                    new Thread(
+                            () -> {
+                                Shots sorted = new Shots(measured);
+                                Platform.runLater(
+                                        () -> {
+                                            if (survey == measured) {
+                                                shots = sorted;
+                                                repaint();
+                                            }
+                                        });
+                            },
+                            "lanewright-shots");
+            sorter.setDaemon(true);
+            sorter.start();
+        }
+        if (ground != made) {
+            ground = made;
+            if (!fitted) {
+                fit();
+            }
+            askTerrain();
+        }
+    }
+
+    /** Shows all of the lane, or all of the land where there is no lane. */
+    public void fit() {
+        Ground made = ground;
+        if (made == null || getWidth() < 2 || getHeight() < 2) {
+            return;
+        }
+        double left = Double.POSITIVE_INFINITY;
+        double low = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        Draft draft = draft();
+        if (draft != null) {
+            Alignment line = draft.design().alignment();
+            double around = 25;
+            for (double s = 0; s <= line.length(); s += Math.max(1, line.length() / 200)) {
+                left = Math.min(left, line.x(s) - around);
+                right = Math.max(right, line.x(s) + around);
+                low = Math.min(low, line.y(s) - around);
+                high = Math.max(high, line.y(s) + around);
+            }
+        } else {
+            for (int v = 0; v < made.vertexCount(); v++) {
+                left = Math.min(left, made.x(v));
+                right = Math.max(right, made.x(v));
+                low = Math.min(low, made.y(v));
+                high = Math.max(high, made.y(v));
+            }
+        }
+        fitted = true;
+        look(View.fitting(left, low, right, high, getWidth(), getHeight()));
+    }
+
+    /** Brings a place into the middle. */
+    public void centre(double east, double north) {
+        look(view.at(east, north));
+    }
+
+    /** Comes nearer (over 1) or goes farther (under 1). */
+    public void zoom(double factor) {
+        look(view.zoomed(factor, getWidth() / 2, getHeight() / 2));
+    }
+
+    private void look(View next) {
+        view = next;
+        askTerrain();
+        repaint();
+    }
+
+    private void resized() {
+        view = view.sized(Math.max(1, getWidth()), Math.max(1, getHeight()));
+        if (!fitted) {
+            fit();
+        }
+        askTerrain();
+    }
+
+    private void askTerrain() {
+        Ground made = ground;
+        if (made != null && getWidth() > 2 && getHeight() > 2) {
+            terrain.ask(made, view, units, theme());
+        }
+    }
+
+    private void painted(Terrain.Painted done) {
+        Platform.runLater(
+                () -> {
+                    var image = new WritableImage(done.columns(), done.rows());
+                    image.getPixelWriter()
+                            .setPixels(
+                                    0,
+                                    0,
+                                    done.columns(),
+                                    done.rows(),
+                                    PixelFormat.getIntArgbInstance(),
+                                    done.pixels(),
+                                    0,
+                                    done.columns());
+                    land = done;
+                    landImage = image;
+                    repaint();
+                });
+    }
+
+    private @Nullable Draft draft() {
+        Session opened = session;
+        return opened == null ? null : opened.shown().get().draft();
+    }
+
+    @Override
+    protected void paint(GraphicsContext g, double width, double height) {
+        g.setFill(theme().colour(0xFBFAF6));
+        g.fillRect(0, 0, width, height);
+        Terrain.Painted seen = land;
+        WritableImage image = landImage;
+        if (seen != null && image != null) {
+            View of = seen.view();
+            double k = view.scale() / of.scale();
+            double x = view.px(of.east(0));
+            double y = view.py(of.north(0));
+            g.drawImage(image, x, y, seen.columns() * k, seen.rows() * k);
+        }
+        var marks = new LandMarks(view, units);
+        marks.keepFree(new lanewright.sheets.drawing.Box(0, height - 48, 230, 48));
+        marks.keepFree(new lanewright.sheets.drawing.Box(width - 40, 0, 40, 70));
+        paintPlan(marks);
+        marks.furniture();
+        var pen = new Pen();
+        marks.marks().forEach(pen::add);
+        if (seen != null) {
+            heights(pen, seen);
+        }
+        CanvasBrush.paint(g, theme(), pen.drawing(Math.max(1, width), Math.max(1, height)), 0.62);
+        if (ground == null) {
+            g.setFill(theme().colour(0x4F5A60));
+            g.setFont(Type.at(Type.BODY, false));
+            g.fillText("The ground appears here.", 24, 34);
+        }
+    }
+
+    private void heights(Pen pen, Terrain.Painted seen) {
+        int decimals = seen.step() * 5 < 1 ? 2 : 0;
+        for (Terrain.Label label : seen.labels()) {
+            if (view.sees(label.x(), label.y())) {
+                pen.add(
+                        new Mark.Words(
+                                Role.NOTE,
+                                Words.fixed(label.height(), decimals),
+                                view.px(label.x()),
+                                view.py(label.y()) - 3,
+                                Type.NOTE,
+                                false,
+                                Anchor.MIDDLE,
+                                label.turn()));
+            }
+        }
+    }
+
+    private void paintPlan(LandMarks marks) {
+        Survey measured = survey;
+        Shots sorted = shots;
+        Session opened = session;
+        boolean trust = opened != null && opened.open().get() == Topic.GROUND;
+        if (measured != null && sorted != null) {
+            marks.shots(measured, sorted, trust || view.scale() > 12);
+        }
+        Draft draft = draft();
+        if (opened == null || draft == null) {
+            if (drawing != null) {
+                marks.tape(drawn, drawn.size() > 1 ? length(drawn) : "");
+            }
+            paintTape(marks);
+            return;
+        }
+        Shown shown = opened.shown().get();
+        marks.lane(draft);
+        Outcome outcome = shown.outcome();
+        if (outcome != null) {
+            marks.water(outcome);
+            marks.hazards(outcome.hazards());
+            if (opened.open().get() == Topic.FIELD) {
+                marks.stakes(outcome.stakes().stakes());
+            }
+        }
+        Ghost ghost = opened.ghost().get();
+        Draft other = ghost == null ? null : ghost.draft();
+        if (other != null) {
+            marks.ghost(other);
+        }
+        marks.looks(shown.findings(), draft.design().alignment());
+        marks.marker(draft, opened.marker().get());
+        if (editing()) {
+            List<double[]> corners = corners();
+            for (int i = 0; i < corners.size(); i++) {
+                boolean end = i == 0 || i == corners.size() - 1;
+                marks.handle(corners.get(i)[0], corners.get(i)[1], end, i == chosen);
+            }
+        }
+        paintTape(marks);
+    }
+
+    private void paintTape(LandMarks marks) {
+        if (tape.size() == 2) {
+            marks.tape(tape, length(tape));
+        }
+    }
+
+    private String length(List<double[]> corners) {
+        double sum = 0;
+        for (int i = 1; i < corners.size(); i++) {
+            sum +=
+                    Math.hypot(
+                            corners.get(i)[0] - corners.get(i - 1)[0],
+                            corners.get(i)[1] - corners.get(i - 1)[1]);
+        }
+        return Words.of(Quantity.length(sum), units);
+    }
+
+    /** True while the line may be moved: when its question is open. */
+    private boolean editing() {
+        Session opened = session;
+        return opened != null && opened.open().get() == Topic.LINE;
+    }
+
+    /** The lane's intersection points as drawn, local metres. */
+    private List<double[]> corners() {
+        Draft draft = draft();
+        if (draft == null) {
+            return List.of();
+        }
+        return draft.design().alignment().points().stream()
+                .map(point -> new double[] {point.x(), point.y()})
+                .toList();
+    }
+
+    private int cornerAt(double px, double py) {
+        List<double[]> corners = corners();
+        int best = -1;
+        double bestAway = REACH;
+        for (int i = 0; i < corners.size(); i++) {
+            double away =
+                    Math.hypot(view.px(corners.get(i)[0]) - px, view.py(corners.get(i)[1]) - py);
+            if (away <= bestAway) {
+                best = i;
+                bestAway = away;
+            }
+        }
+        return best;
+    }
+
+    private void pressed(MouseEvent event) {
+        requestFocus();
+        pressX = event.getX();
+        pressY = event.getY();
+        lastX = pressX;
+        lastY = pressY;
+        dragged = false;
+        if (event.getButton() != MouseButton.PRIMARY) {
+            panning = true;
+            return;
+        }
+        if (taping.get()) {
+            tape.clear();
+            tape.add(under(event));
+            return;
+        }
+        if (drawing == null && editing()) {
+            held = cornerAt(pressX, pressY);
+            if (held >= 0) {
+                chosen = held;
+                repaint();
+                return;
+            }
+        }
+        panning = true;
+    }
+
+    private double[] under(MouseEvent event) {
+        return new double[] {view.east(event.getX()), view.north(event.getY())};
+    }
+
+    private void dragging(MouseEvent event) {
+        if (!dragged && Math.hypot(event.getX() - pressX, event.getY() - pressY) < 3) {
+            return;
+        }
+        dragged = true;
+        Session opened = session;
+        if (!tape.isEmpty() && taping.get()) {
+            while (tape.size() > 1) {
+                tape.remove(1);
+            }
+            tape.add(under(event));
+            readout.set(length(tape));
+            repaint();
+        } else if (held >= 0 && opened != null) {
+            Session.Gesture moving = gesture;
+            if (moving == null) {
+                moving = opened.begin("moving a point of the lane");
+                gesture = moving;
+            }
+            double[] to = under(event);
+            int point = held;
+            moving.to(plan -> movedPoint(plan, point, to));
+        } else if (panning) {
+            look(view.moved(event.getX() - lastX, event.getY() - lastY));
+        }
+        lastX = event.getX();
+        lastY = event.getY();
+    }
+
+    private void released(MouseEvent event) {
+        Session opened = session;
+        Session.Gesture moving = gesture;
+        if (moving != null) {
+            moving.done();
+            gesture = null;
+        } else if (!dragged && event.getButton() == MouseButton.PRIMARY) {
+            clicked(event, opened);
+        }
+        held = -1;
+        panning = false;
+    }
+
+    private void clicked(MouseEvent event, @Nullable Session opened) {
+        double[] at = under(event);
+        if (drawing != null) {
+            if (event.getClickCount() > 1 && drawn.size() > 1) {
+                finishDrawing();
+            } else if (event.getClickCount() == 1) {
+                drawn.add(at);
+                repaint();
+            }
+            return;
+        }
+        Draft draft = draft();
+        if (opened == null || draft == null || taping.get()) {
+            return;
+        }
+        Alignment line = draft.design().alignment();
+        Place place = line.place(at[0], at[1]);
+        if (place != null && Math.abs(place.offset()) * view.scale() < 40) {
+            opened.marker().set(place.station());
+            if (event.getClickCount() > 1 && editing()) {
+                putIn(opened, line, place.station());
+            }
+        }
+    }
+
+    private void finishDrawing() {
+        Consumer<List<double[]>> done = drawing;
+        if (done != null && drawn.size() > 1) {
+            drawing = null;
+            setCursor(Cursor.DEFAULT);
+            done.accept(List.copyOf(drawn));
+            drawn.clear();
+        }
+    }
+
+    /** Puts a point into the lane where it was double-clicked, without bending it much. */
+    private void putIn(Session opened, Alignment line, double station) {
+        double x = line.x(station);
+        double y = line.y(station);
+        List<double[]> corners = corners();
+        int after = 0;
+        for (int i = 1; i < corners.size() - 1; i++) {
+            Place place = line.place(corners.get(i)[0], corners.get(i)[1]);
+            if (place != null && place.station() < station) {
+                after = i;
+            }
+        }
+        int index = after + 1;
+        opened.edit(
+                "a point put into the lane",
+                plan -> {
+                    List<LinePart.Point> points = new ArrayList<>(plan.line().points());
+                    double radius = points.size() > 2 ? points.get(1).radius() : 20;
+                    points.add(index, new LinePart.Point("", spot(points.get(0), x, y), radius));
+                    return plan.with(new LinePart(points));
+                });
+        chosen = index;
+    }
+
+    private Plan movedPoint(Plan plan, int index, double[] to) {
+        List<LinePart.Point> points = new ArrayList<>(plan.line().points());
+        LinePart.Point old = points.get(index);
+        points.set(index, new LinePart.Point(old.name(), spot(old, to[0], to[1]), old.radius()));
+        return plan.with(new LinePart(points));
+    }
+
+    /** A place of the board as the plan writes places: in degrees if its other points are. */
+    private Spot spot(LinePart.Point like, double x, double y) {
+        Survey measured = survey;
+        if (measured == null) {
+            throw new IllegalStateException("there is no survey to place a point on");
+        }
+        if (like.spot().degrees()) {
+            try {
+                LonLat place = measured.onEarth(x, y);
+                return Spot.onEarth(place.longitude(), place.latitude());
+            } catch (SurveyException e) {
+                throw new IllegalArgumentException(e.getMessage(), e);
+            }
+        }
+        double step = units == UnitSystem.US ? 0.1 * 0.3048 : 0.05;
+        return Spot.at(
+                Math.rint((x + measured.originX()) / step) * step,
+                Math.rint((y + measured.originY()) / step) * step);
+    }
+
+    private void moved(MouseEvent event) {
+        readout.set(read(view.east(event.getX()), view.north(event.getY())));
+        if (drawing == null) {
+            setCursor(
+                    editing() && cornerAt(event.getX(), event.getY()) >= 0
+                            ? Cursor.HAND
+                            : Cursor.DEFAULT);
+        }
+    }
+
+    private String read(double east, double north) {
+        Survey measured = survey;
+        Ground made = ground;
+        if (measured == null || made == null) {
+            return "";
+        }
+        double height = made.heightAt(east, north);
+        String place =
+                "E "
+                        + Words.fine(Quantity.length(east + measured.originX()), units)
+                        + "   N "
+                        + Words.fine(Quantity.length(north + measured.originY()), units);
+        if (Double.isNaN(height)) {
+            return place + "   no ground was measured here";
+        }
+        String told = place + "   height " + Words.fine(Quantity.height(height), units);
+        Session opened = session;
+        Outcome outcome = opened == null ? null : opened.shown().get().outcome();
+        if (outcome != null) {
+            double built = outcome.finished().heightAt(east, north);
+            if (!Double.isNaN(built) && Math.abs(built - height) > 0.005) {
+                told +=
+                        (built < height ? "   dug " : "   built up ")
+                                + Words.fine(Quantity.length(Math.abs(built - height)), units);
+            }
+        }
+        return told;
+    }
+
+    private void scrolled(ScrollEvent event) {
+        if (event.getDeltaY() != 0) {
+            look(view.zoomed(Math.pow(1.0018, event.getDeltaY()), event.getX(), event.getY()));
+            event.consume();
+        }
+    }
+
+    private void keyed(KeyEvent event) {
+        Session opened = session;
+        KeyCode code = event.getCode();
+        double step = event.isShiftDown() ? 60 : 0;
+        switch (code) {
+            case PLUS, EQUALS, ADD -> zoom(1.25);
+            case MINUS, SUBTRACT -> zoom(0.8);
+            case DIGIT0, HOME -> fit();
+            case ENTER -> finishDrawing();
+            case ESCAPE -> escape();
+            case DELETE, BACK_SPACE -> takeOut(opened);
+            case LEFT, RIGHT, UP, DOWN -> {
+                if (step == 0) {
+                    return;
+                }
+                double dx = code == KeyCode.LEFT ? step : code == KeyCode.RIGHT ? -step : 0;
+                double dy = code == KeyCode.UP ? step : code == KeyCode.DOWN ? -step : 0;
+                look(view.moved(dx, dy));
+            }
+            default -> {
+                return;
+            }
+        }
+        event.consume();
+    }
+
+    private void escape() {
+        Session.Gesture moving = gesture;
+        if (moving != null) {
+            moving.cancel();
+            gesture = null;
+            held = -1;
+        }
+        tape.clear();
+        drawn.clear();
+        repaint();
+    }
+
+    private void takeOut(@Nullable Session opened) {
+        int index = chosen;
+        if (opened == null || !editing() || index <= 0) {
+            return;
+        }
+        opened.edit(
+                "a point taken out of the lane",
+                plan -> {
+                    List<LinePart.Point> points = new ArrayList<>(plan.line().points());
+                    if (index < points.size() - 1) {
+                        points.remove(index);
+                    }
+                    return plan.with(new LinePart(points));
+                });
+        chosen = -1;
+    }
+
+    @Override
+    public void close() {
+        terrain.close();
+    }
+}

@@ -1,0 +1,436 @@
+package lanewright.desktop.land;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import lanewright.desktop.look.Type;
+import lanewright.drainage.Pool;
+import lanewright.drainage.flow.FlowPath;
+import lanewright.drainage.pond.Trace;
+import lanewright.lane.line.Alignment;
+import lanewright.lane.line.Place;
+import lanewright.lane.section.Section;
+import lanewright.lane.section.SideResult;
+import lanewright.measure.Finding;
+import lanewright.measure.Quantity;
+import lanewright.measure.UnitSystem;
+import lanewright.measure.Words;
+import lanewright.planner.run.Draft;
+import lanewright.planner.run.Outcome;
+import lanewright.planner.work.Hazard;
+import lanewright.planner.work.Stake;
+import lanewright.sheets.drawing.Anchor;
+import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Mark;
+import lanewright.sheets.drawing.Outline;
+import lanewright.sheets.drawing.Pen;
+import lanewright.sheets.drawing.Role;
+import lanewright.survey.Survey;
+
+/** Puts the lane, its water and what must be minded on the board, in the roles of the sheets. */
+final class LandMarks {
+
+    private static final double FOOT = 0.3048;
+
+    private final View view;
+    private final UnitSystem units;
+    private final Clip clip;
+    private final Pen pen = new Pen();
+    private final List<Box> taken = new ArrayList<>();
+
+    LandMarks(View view, UnitSystem units) {
+        this.view = view;
+        this.units = units;
+        this.clip = new Clip(view.width(), view.height());
+    }
+
+    List<Mark> marks() {
+        return pen.marks();
+    }
+
+    /** Measured points, few or many. */
+    void shots(Survey survey, Shots shots, boolean codes) {
+        shots.seen(
+                view,
+                7,
+                i -> {
+                    double x = view.px(survey.x(i));
+                    double y = view.py(survey.y(i));
+                    pen.fill(Role.SHOT, new Box(x - 1, y - 1, 2, 2));
+                    if (codes && !survey.code(i).isBlank()) {
+                        label(Role.NOTE, survey.code(i), x, y, false);
+                    }
+                });
+        survey.probes()
+                .forEach(
+                        probe -> {
+                            double x = view.px(probe.x());
+                            double y = view.py(probe.y());
+                            pen.area(Role.PLATE, Outline.circle(x, y, 4, 12))
+                                    .line(Role.BREAKLINE, Outline.circle(x, y, 4, 12));
+                        });
+    }
+
+    /** The lane: what is dug and built up, its surface, edges and limits. */
+    void lane(Draft draft) {
+        Alignment line = draft.design().alignment();
+        List<Section> sections = draft.sections().sections();
+        sides(line, sections, Section::left);
+        sides(line, sections, Section::right);
+        double[] left = path(line, sections, s -> s.left().edge().offset());
+        double[] right = path(line, sections, s -> s.right().edge().offset());
+        area(Role.LANE, ringed(left, right));
+        lines(Role.LANE_EDGE, left);
+        lines(Role.LANE_EDGE, right);
+        lines(Role.CATCH, path(line, sections, s -> caught(s.left())));
+        lines(Role.CATCH, path(line, sections, s -> caught(s.right())));
+        lines(Role.LIMIT, path(line, sections, s -> s.left().limit()));
+        lines(Role.LIMIT, path(line, sections, s -> s.right().limit()));
+        lines(Role.CENTRE, path(line, sections, s -> 0));
+        stations(line, sections);
+    }
+
+    /** A lane that is only looked at: its two edges in the accent. */
+    void ghost(Draft draft) {
+        Alignment line = draft.design().alignment();
+        List<Section> sections = draft.sections().sections();
+        lines(Role.ACCENT, path(line, sections, s -> s.left().edge().offset()));
+        lines(Role.ACCENT, path(line, sections, s -> s.right().edge().offset()));
+    }
+
+    private static double caught(SideResult side) {
+        return side.catchPoint() == null ? side.limit() : side.catchPoint().offset();
+    }
+
+    private static Role role(SideResult side) {
+        return side.kind() == SideResult.Kind.FILL ? Role.FILL : Role.CUT;
+    }
+
+    private void sides(
+            Alignment line, List<Section> sections, Function<Section, SideResult> which) {
+        int from = 0;
+        for (int i = 1; i < sections.size(); i++) {
+            boolean last = i == sections.size() - 1;
+            if (last || role(which.apply(sections.get(i))) != role(which.apply(sections.get(from)))) {
+                List<Section> run = sections.subList(from, i + 1);
+                if (sections.get(i).station() > sections.get(from).station()) {
+                    area(
+                            role(which.apply(sections.get(from))),
+                            ringed(
+                                    path(line, run, s -> which.apply(s).edge().offset()),
+                                    path(line, run, s -> caught(which.apply(s)))));
+                }
+                from = i;
+            }
+        }
+    }
+
+    /** Stations of a hundred feet or twenty metres, farther apart where they would crowd. */
+    private void stations(Alignment line, List<Section> sections) {
+        double step = units == UnitSystem.US ? 100 * FOOT : 20;
+        while (step * view.scale() < 56) {
+            step *= units == UnitSystem.US ? 5 : 2.5;
+        }
+        for (int k = 0; k * step <= line.length() + 1e-6; k++) {
+            double at = Math.min(k * step, line.length());
+            double half = 4;
+            for (Section each : sections) {
+                if (each.station() >= at - 1e-9) {
+                    half = Math.max(Math.abs(each.left().limit()), Math.abs(each.right().limit()));
+                    break;
+                }
+            }
+            double ax = view.px(line.x(new Place(at, -half)));
+            double ay = view.py(line.y(new Place(at, -half)));
+            double bx = view.px(line.x(new Place(at, half)));
+            double by = view.py(line.y(new Place(at, half)));
+            if (!view.sees(line.x(at), line.y(at))) {
+                continue;
+            }
+            pen.line(Role.TICK, ax, ay, bx, by);
+            double away = 18 / Math.max(1, Math.hypot(bx - ax, by - ay));
+            String words = Words.fine(Quantity.station(at), units);
+            if (!plate(Role.TEXT, words, ax + (ax - bx) * away, ay + (ay - by) * away + 4, false)) {
+                plate(Role.TEXT, words, bx + (bx - ax) * away, by + (by - ay) * away + 4, false);
+            }
+        }
+    }
+
+    /** Water that sits, where it runs, and pipes. */
+    void water(Outcome outcome) {
+        for (Pool pool : outcome.water().gone()) {
+            for (Trace ring : pool.spot().outline()) {
+                lines(Role.WATER_BEFORE, closed(traced(ring)));
+            }
+        }
+        for (FlowPath path : outcome.water().pathsAfter()) {
+            flow(traced(path.line()));
+        }
+        for (Pool pool : outcome.water().after()) {
+            for (Trace ring : pool.spot().outline()) {
+                area(Role.WATER, traced(ring));
+                lines(Role.WATER, closed(traced(ring)));
+            }
+        }
+        for (var placed : outcome.water().pipes()) {
+            var pipe = placed.pipe();
+            pen.line(
+                    Role.PIPE,
+                    view.px(pipe.inletX()),
+                    view.py(pipe.inletY()),
+                    view.px(pipe.outletX()),
+                    view.py(pipe.outletY()));
+        }
+        for (Pool pool : outcome.water().after()) {
+            plate(
+                    Role.WATER_TEXT,
+                    Words.fine(Quantity.length(pool.spot().depth()), units) + " deep",
+                    view.px(pool.spot().x()),
+                    view.py(pool.spot().y()) + 4,
+                    true);
+        }
+    }
+
+    private void flow(double[] xy) {
+        lines(Role.FLOW, xy);
+        int n = xy.length / 2;
+        if (n < 2) {
+            return;
+        }
+        int i = n / 2;
+        double dx = xy[2 * i] - xy[2 * i - 2];
+        double dy = xy[2 * i + 1] - xy[2 * i - 1];
+        double length = Math.hypot(dx, dy);
+        if (length > 0) {
+            double ux = dx / length * 8;
+            double uy = dy / length * 8;
+            double x = xy[2 * i];
+            double y = xy[2 * i + 1];
+            area(
+                    Role.FLOW,
+                    new double[] {
+                        x, y, x - ux - uy * 0.45, y - uy + ux * 0.45, x - ux + uy * 0.45,
+                        y - uy - ux * 0.45
+                    });
+        }
+    }
+
+    /** What can hurt. */
+    void hazards(List<Hazard> hazards) {
+        for (Hazard hazard : hazards) {
+            double[] xy = new double[2 * hazard.points().size()];
+            for (int i = 0; i < hazard.points().size(); i++) {
+                xy[2 * i] = view.px(hazard.points().get(i).x());
+                xy[2 * i + 1] = view.py(hazard.points().get(i).y());
+            }
+            boolean line = hazard.kind() == Hazard.Kind.WIRE || hazard.kind().isBuried();
+            if (xy.length == 2) {
+                double radius = Math.max(5, hazard.around() * view.scale());
+                pen.line(Role.HAZARD, Outline.circle(xy[0], xy[1], radius, 24));
+            } else {
+                lines(Role.HAZARD, line ? xy : closed(xy));
+            }
+            int middle = xy.length / 4 * 2;
+            label(Role.TEXT, hazard.name(), xy[middle], xy[middle + 1], false);
+        }
+    }
+
+    /** Offset stakes. */
+    void stakes(List<Stake> stakes) {
+        for (Stake stake : stakes) {
+            double x = view.px(stake.x());
+            double y = view.py(stake.y());
+            pen.line(Role.TICK, x - 3, y, x + 3, y).line(Role.TICK, x, y - 3, x, y + 3);
+        }
+    }
+
+    /** A triangle at each finding that has a place and asks for a look. */
+    void looks(List<Finding> findings, Alignment line) {
+        for (Finding finding : findings) {
+            double[] at = LandPlaces.of(finding.where(), line);
+            if (finding.level() != Finding.Level.NOTE && at != null && view.sees(at[0], at[1])) {
+                double x = view.px(at[0]);
+                double y = view.py(at[1]);
+                if (taken.stream().noneMatch(box -> box.holds(x, y))) {
+                    pen.look(x, y, 13);
+                    taken.add(new Box(x - 9, y - 9, 18, 18));
+                }
+            }
+        }
+    }
+
+    /** The one place marker: a line right across and a ring, white-rimmed. */
+    void marker(Draft draft, double station) {
+        Alignment line = draft.design().alignment();
+        double at = Math.max(0, Math.min(line.length(), station));
+        Section near = draft.sections().nearest(at);
+        double out = 1.35;
+        Place left = new Place(at, near.left().limit() * out);
+        Place right = new Place(at, near.right().limit() * out);
+        double ax = view.px(line.x(left));
+        double ay = view.py(line.y(left));
+        double bx = view.px(line.x(right));
+        double by = view.py(line.y(right));
+        pen.line(Role.PLATE_LINE, ax, ay, bx, by).line(Role.PLACE, ax, ay, bx, by);
+        double x = view.px(line.x(at));
+        double y = view.py(line.y(at));
+        pen.area(Role.MARKER, Outline.circle(x, y, 6, 24))
+                .line(Role.PLACE, Outline.circle(x, y, 6, 24));
+    }
+
+    /** Scale bar and north, kept free of words. */
+    void furniture() {
+        double metre = units == UnitSystem.US ? FOOT : 1;
+        double wanted = 130 / view.scale() / metre;
+        double power = Math.pow(10, Math.floor(Math.log10(wanted)));
+        double length = wanted / power >= 5 ? 5 * power : wanted / power >= 2 ? 2 * power : power;
+        double bar = length * metre * view.scale();
+        double left = 22;
+        double base = view.height() - 20;
+        Box plate = new Box(left - 10, base - 22, bar + 70, 32);
+        pen.fill(Role.PLATE, plate).frame(Role.HAIRLINE, plate);
+        pen.line(Role.TICK, left, base, left + bar, base);
+        for (int i = 0; i <= 2; i++) {
+            pen.line(Role.TICK, left + bar * i / 2, base - 5, left + bar * i / 2, base);
+        }
+        String unit = units == UnitSystem.US ? " ft" : " m";
+        pen.words(Role.TEXT, "0", left, base - 8, Type.NOTE, Anchor.MIDDLE);
+        pen.words(
+                Role.TEXT,
+                Words.fixed(length, length < 1 ? 2 : 0) + unit,
+                left + bar,
+                base - 8,
+                Type.NOTE,
+                Anchor.MIDDLE);
+        double x = view.width() - 22;
+        double y = 26;
+        Box north = new Box(x - 13, y - 18, 26, 54);
+        pen.fill(Role.PLATE, north).frame(Role.HAIRLINE, north);
+        pen.line(Role.TICK, x, y, x, y + 16);
+        pen.area(Role.TICK, Outline.closed(x, y - 12, x + 5, y + 2, x - 5, y + 2));
+        pen.bold(Role.TEXT, "N", x, y + 30, Type.NOTE, Anchor.MIDDLE);
+    }
+
+    /** Keeps a part of the board free of words. */
+    void keepFree(Box box) {
+        taken.add(box);
+    }
+
+    /** A round or square handle that can be dragged. */
+    void handle(double east, double north, boolean square, boolean chosen) {
+        double x = view.px(east);
+        double y = view.py(north);
+        double r = chosen ? 7 : 5.5;
+        Outline shape =
+                square
+                        ? Outline.box(x - r, y - r, 2 * r, 2 * r)
+                        : Outline.circle(x, y, r, 20);
+        pen.area(Role.MARKER, shape).line(chosen ? Role.ACCENT : Role.PLACE, shape);
+    }
+
+    /** A line that is being measured or drawn, with its length. */
+    void tape(List<double[]> corners, String words) {
+        double[] xy = new double[2 * corners.size()];
+        for (int i = 0; i < corners.size(); i++) {
+            xy[2 * i] = view.px(corners.get(i)[0]);
+            xy[2 * i + 1] = view.py(corners.get(i)[1]);
+        }
+        if (corners.size() > 1) {
+            pen.line(Role.PLATE_LINE, xy).line(Role.ACCENT, xy);
+        }
+        for (int i = 0; i < corners.size(); i++) {
+            Outline dot = Outline.circle(xy[2 * i], xy[2 * i + 1], 4, 16);
+            pen.area(Role.MARKER, dot).line(Role.ACCENT, dot);
+        }
+        if (!words.isBlank()) {
+            int last = 2 * corners.size() - 2;
+            plate(Role.TEXT, words, xy[last] + 40, xy[last + 1] - 12, true);
+        }
+    }
+
+    private double[] path(
+            Alignment line, List<Section> sections, ToDoubleFunction<Section> offset) {
+        double[] xy = new double[2 * sections.size()];
+        for (int i = 0; i < sections.size(); i++) {
+            Section section = sections.get(i);
+            Place place = new Place(section.station(), offset.applyAsDouble(section));
+            xy[2 * i] = view.px(line.x(place));
+            xy[2 * i + 1] = view.py(line.y(place));
+        }
+        return xy;
+    }
+
+    private double[] traced(Trace trace) {
+        double[] xy = new double[2 * trace.size()];
+        for (int i = 0; i < trace.size(); i++) {
+            xy[2 * i] = view.px(trace.x(i));
+            xy[2 * i + 1] = view.py(trace.y(i));
+        }
+        return xy;
+    }
+
+    private static double[] closed(double[] xy) {
+        double[] round = java.util.Arrays.copyOf(xy, xy.length + 2);
+        round[xy.length] = xy[0];
+        round[xy.length + 1] = xy[1];
+        return round;
+    }
+
+    private static double[] ringed(double[] there, double[] back) {
+        double[] ring = java.util.Arrays.copyOf(there, there.length + back.length);
+        for (int i = 0; i < back.length; i += 2) {
+            ring[there.length + i] = back[back.length - 2 - i];
+            ring[there.length + i + 1] = back[back.length - 1 - i];
+        }
+        return ring;
+    }
+
+    private void area(Role role, double[] xy) {
+        double[] seen = clip.ring(xy);
+        if (seen.length > 0) {
+            pen.area(role, Outline.closed(seen));
+        }
+    }
+
+    private void lines(Role role, double[] xy) {
+        for (double[] run : clip.line(xy)) {
+            pen.line(role, run);
+        }
+    }
+
+    private void label(Role role, String words, double x, double y, boolean bold) {
+        double half = lanewright.sheets.drawing.Face.of(bold).width(words, Type.NOTE) / 2 + 6;
+        double[][] tries = {{half, -5}, {-half, -5}, {half, 13}, {-half, 13}};
+        for (double[] by : tries) {
+            if (plate(role, words, x + by[0], y + by[1], bold)) {
+                return;
+            }
+        }
+    }
+
+    /** Words on a plate, in the middle of a place, if there is room. */
+    private boolean plate(Role role, String words, double x, double y, boolean bold) {
+        double half = lanewright.sheets.drawing.Face.of(bold).width(words, Type.NOTE) / 2 + 3;
+        Box box = new Box(x - half, y - 11, 2 * half, 15);
+        if (words.isBlank()
+                || box.x() < 2
+                || box.right() > view.width() - 2
+                || box.y() < 2
+                || box.bottom() > view.height() - 2) {
+            return false;
+        }
+        for (Box other : taken) {
+            if (box.x() < other.right()
+                    && other.x() < box.right()
+                    && box.y() < other.bottom()
+                    && other.y() < box.bottom()) {
+                return false;
+            }
+        }
+        taken.add(box);
+        pen.fill(Role.PLATE, box);
+        pen.words(role, words, x, y, Type.NOTE, bold, Anchor.MIDDLE, 0);
+        return true;
+    }
+}

@@ -1,0 +1,108 @@
+package lanewright.desktop.lane;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.MouseEvent;
+import lanewright.desktop.look.Board;
+import lanewright.desktop.look.CanvasBrush;
+import lanewright.desktop.look.Type;
+import lanewright.desktop.session.Session;
+import lanewright.measure.Quantity;
+import lanewright.measure.UnitSystem;
+import lanewright.measure.Words;
+import lanewright.planner.run.Draft;
+import lanewright.sheets.drawing.Anchor;
+import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Pen;
+import lanewright.sheets.drawing.Role;
+import lanewright.sheets.figure.LoadStrip;
+import lanewright.stone.LayerStone;
+import org.jspecify.annotations.Nullable;
+
+/** Where each load of stone starts and stops, layer under layer. */
+public final class LoadsBoard extends Board {
+
+    private static final double SIDE = 14;
+
+    private final Session session;
+
+    /** The view of a plan that is being worked on. */
+    public LoadsBoard(Session session) {
+        this.session = session;
+        setId("loads");
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        setAccessibleText("Loads of stone along the lane");
+        session.shown().addListener((at, was, now) -> repaint());
+        session.marker().addListener((at, was, now) -> repaint());
+        setOnMousePressed(this::place);
+        setOnMouseDragged(this::place);
+    }
+
+    private @Nullable Draft draft() {
+        return session.shown().get().draft();
+    }
+
+    private void place(MouseEvent event) {
+        requestFocus();
+        Draft draft = draft();
+        if (draft != null) {
+            double part = (event.getX() - SIDE - 6) / Math.max(1, getWidth() - 2 * SIDE - 12);
+            session.marker().set(Math.max(0, Math.min(1, part)) * draft.design().length());
+        }
+    }
+
+    @Override
+    protected void paint(GraphicsContext g, double width, double height) {
+        g.setFill(theme().colour(0xFFFFFF));
+        g.fillRect(0, 0, width, height);
+        Draft draft = draft();
+        if (draft == null || width < 160) {
+            g.setFill(theme().colour(0x4F5A60));
+            g.setFont(Type.at(Type.BODY, false));
+            g.fillText("The loads appear here.", 16, 24);
+            return;
+        }
+        UnitSystem units = session.file().plan().units();
+        List<LoadStrip.Layer> layers = new ArrayList<>();
+        List<LayerStone> laid = new ArrayList<>(draft.stone().layers());
+        for (LayerStone layer : laid) {
+            List<Double> stops = new ArrayList<>();
+            for (var load : layer.loads()) {
+                if (stops.isEmpty()) {
+                    stops.add(load.from());
+                }
+                stops.add(load.to());
+            }
+            LayerStone.Reach reach = layer.reach();
+            layers.add(
+                    new LoadStrip.Layer(
+                            layer.supply().role()
+                                    + ", "
+                                    + Words.of(Quantity.depth(layer.thickness()), units)
+                                    + " packed: "
+                                    + Words.of(Quantity.mass(layer.orderMass()), units)
+                                    + " in "
+                                    + layer.loadCount()
+                                    + " loads",
+                            stops,
+                            reach == null || reach.shortBy() <= 0 ? Double.NaN : reach.station()));
+        }
+        Pen pen = new Pen();
+        pen.words(
+                Role.NOTE,
+                "where each load starts and stops, in the order of laying",
+                SIDE + 6,
+                16,
+                Type.NOTE,
+                Anchor.START);
+        Box box = new Box(SIDE, 26, width - 2 * SIDE, LoadStrip.height(layers.size()));
+        LoadStrip.draw(layers, draft.design().length(), units, pen, box);
+        double at = Math.max(0, Math.min(draft.design().length(), session.marker().get()));
+        double x = SIDE + 6 + at / draft.design().length() * (width - 2 * SIDE - 12);
+        pen.line(Role.PLATE_LINE, x, box.y(), x, Math.min(height, box.bottom()));
+        pen.line(Role.PLACE, x, box.y(), x, Math.min(height, box.bottom()));
+        CanvasBrush.paint(g, theme(), pen.drawing(width, Math.max(height, 1)));
+    }
+}

@@ -1,0 +1,70 @@
+package lanewright.desktop;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import javafx.application.Platform;
+import lanewright.desktop.look.Type;
+import lanewright.desktop.session.Session;
+import lanewright.measure.Finding.Topic;
+import lanewright.planner.document.PlanFile;
+import org.junit.jupiter.api.Test;
+
+/** Both samples in the window: every question opened, and looked at. */
+class DeskWindowTest {
+
+    private static final Path SAMPLES = Path.of("..", "..", "sample-surveys");
+
+    private static Session session(String sample) throws Exception {
+        Path plan = SAMPLES.resolve(sample).resolve("plan.json");
+        PlanFile file = PlanFile.read("plan.json", Files.readAllBytes(plan));
+        return Hand.on(() -> new Session(file, plan.getParent(), Platform::runLater));
+    }
+
+    private static void walk(String sample) throws Exception {
+        Hand hand =
+                Hand.open(
+                        () -> {
+                            Type.ready();
+                            return new javafx.scene.layout.StackPane();
+                        },
+                        1440,
+                        900);
+        Session session = session(sample);
+        DeskWindow window =
+                Hand.on(
+                        () -> {
+                            DeskWindow made = new DeskWindow(session);
+                            hand.show(made.root());
+                            return made;
+                        });
+        hand.until("the whole outcome", () -> session.shown().get().settled());
+        Hand.pause(700);
+        for (Topic topic : Topic.values()) {
+            String name = topic.name().toLowerCase(Locale.ROOT);
+            hand.click("question-" + name);
+            assertEquals(topic, session.open().get());
+            Hand.pause(250);
+            hand.look(sample + "-" + name);
+        }
+        assertTrue(session.shown().get().settled());
+        Hand.on(
+                () -> {
+                    window.close();
+                    return null;
+                });
+    }
+
+    @Test
+    void everyQuestionOfTheFirstSampleOpens() throws Exception {
+        walk("marrow-fold");
+    }
+
+    @Test
+    void everyQuestionOfTheSecondSampleOpens() throws Exception {
+        walk("wickle-bank");
+    }
+}
