@@ -249,6 +249,12 @@ public final class DeskWindow implements AutoCloseable {
         } else if (event.isShortcutDown() && event.getCode() == KeyCode.Y) {
             session.redo();
             event.consume();
+        } else if (event.isShortcutDown()
+                && event.getCode().isDigitKey()
+                && event.getCode() != KeyCode.DIGIT0) {
+            int question = event.getCode().getName().charAt(0) - '1';
+            session.open().set(Topic.values()[question]);
+            event.consume();
         } else if (event.getTarget() instanceof Board
                 && !event.isShiftDown()
                 && !event.isAltDown()

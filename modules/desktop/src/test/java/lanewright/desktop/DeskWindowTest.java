@@ -45,7 +45,7 @@ class DeskWindowTest {
         Hand.pause(700);
         for (Topic topic : Topic.values()) {
             String name = topic.name().toLowerCase(Locale.ROOT);
-            hand.click("question-" + name);
+            hand.open("question-" + name);
             assertEquals(topic, session.open().get());
             Hand.pause(250);
             hand.look(sample + "-" + name);

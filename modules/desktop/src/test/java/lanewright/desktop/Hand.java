@@ -21,6 +21,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import org.jspecify.annotations.Nullable;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 
@@ -63,6 +64,15 @@ final class Hand {
     /** Puts something else into the window. */
     void show(Parent root) {
         stage.getScene().setRoot(root);
+    }
+
+    /** Starts the toolkit, if it is not running yet. */
+    static void ready() {
+        try {
+            FxToolkit.registerPrimaryStage();
+        } catch (TimeoutException e) {
+            throw new IllegalStateException("the toolkit did not start", e);
+        }
     }
 
     /** Does something on the thread of the screen and waits for it. */
@@ -115,12 +125,27 @@ final class Hand {
 
     /** A part of the window by its id. */
     Node see(String id) {
-        Node found = on(() -> stage.getScene().getRoot().lookup("#" + id));
+        Node found = on(() -> find(stage.getScene().getRoot(), id));
         if (found == null) {
             look("not-found");
             throw new AssertionError("there is no " + id + " in the window");
         }
         return found;
+    }
+
+    private static @Nullable Node find(Node from, String id) {
+        if (id.equals(from.getId())) {
+            return from;
+        }
+        if (from instanceof Parent parent) {
+            for (Node child : parent.getChildrenUnmodifiable()) {
+                Node found = find(child, id);
+                if (found != null) {
+                    return found;
+                }
+            }
+        }
+        return null;
     }
 
     /** Takes a picture of the window. */
@@ -138,10 +163,71 @@ final class Hand {
         }
     }
 
-    /** Clicks into the middle of a part. */
+    /** Clicks into the middle of a part, rolling it into sight first where it is not. */
     void click(String id) {
-        robot.clickOn(see(id));
+        Node part = see(id);
+        roll(part);
+        robot.clickOn(part);
         settle();
+    }
+
+    /** Clicks on the head of a question, which may lie out of sight. */
+    void open(String question) {
+        Node head = on(() -> see(question).lookup(".question-head"));
+        roll(head);
+        robot.clickOn(head);
+        settle();
+    }
+
+    /** Rolls the wheel over the panel that holds a part until the part is in sight. */
+    private void roll(Node part) {
+        Node panel = on(() -> scrolling(part));
+        if (panel == null) {
+            return;
+        }
+        boolean turned = false;
+        double last = Double.NaN;
+        for (int i = 0; i < 200; i++) {
+            double off = on(() -> outOfSight(panel, part));
+            if (off == 0) {
+                return;
+            }
+            double top = on(() -> part.localToScene(part.getBoundsInLocal()).getMinY());
+            if (!Double.isNaN(last) && (top - last) * off > 0) {
+                turned = !turned;
+            }
+            last = top;
+            Bounds bounds = on(() -> panel.localToScreen(panel.getBoundsInLocal()));
+            robot.moveTo(
+                    new javafx.geometry.Point2D(
+                            bounds.getMinX() + bounds.getWidth() - 30,
+                            bounds.getMinY() + bounds.getHeight() / 2));
+            robot.scroll(
+                    3,
+                    off > 0 != turned
+                            ? javafx.geometry.VerticalDirection.DOWN
+                            : javafx.geometry.VerticalDirection.UP);
+            pause(30);
+        }
+        look("not-rolled");
+        throw new AssertionError("could not be rolled into sight: " + part);
+    }
+
+    private static Node scrolling(Node part) {
+        Node up = part.getParent();
+        while (up != null && !(up instanceof javafx.scene.control.ScrollPane)) {
+            up = up.getParent();
+        }
+        return up;
+    }
+
+    private static double outOfSight(Node panel, Node part) {
+        Bounds outer = panel.localToScene(panel.getBoundsInLocal());
+        Bounds inner = part.localToScene(part.getBoundsInLocal());
+        if (inner.getMaxY() > outer.getMaxY() - 2 && inner.getHeight() < outer.getHeight()) {
+            return 1;
+        }
+        return inner.getMinY() < outer.getMinY() + 2 ? -1 : 0;
     }
 
     /** Moves the pointer to a place of a part, px from its left top. */
@@ -168,6 +254,46 @@ final class Hand {
         robot.write(words);
         robot.push(KeyCode.ENTER);
         settle();
+    }
+
+    /** Clicks at a place of a part, px from its left top. */
+    void clickAt(Node part, double x, double y) {
+        moveTo(part, x, y);
+        robot.clickOn(MouseButton.PRIMARY);
+        pause(350);
+    }
+
+    /** Opens a list and takes one of its words with the keys. */
+    void choose(String id, String words) {
+        Node node = see(id);
+        robot.clickOn(node);
+        settle();
+        javafx.scene.control.ComboBox<?> box = (javafx.scene.control.ComboBox<?>) node;
+        int wanted = on(() -> indexOf(box, words));
+        int now = on(() -> box.getSelectionModel().getSelectedIndex());
+        for (int i = now; i < wanted; i++) {
+            robot.push(KeyCode.DOWN);
+        }
+        for (int i = now; i > wanted; i--) {
+            robot.push(KeyCode.UP);
+        }
+        robot.push(KeyCode.ENTER);
+        settle();
+    }
+
+    private static int indexOf(javafx.scene.control.ComboBox<?> box, String words) {
+        for (int i = 0; i < box.getItems().size(); i++) {
+            if (words.equals(box.getItems().get(i))) {
+                return i;
+            }
+        }
+        throw new AssertionError("there is no " + words + " among " + box.getItems());
+    }
+
+    /** Whether something is still being worked out. */
+    boolean bar() {
+        Node found = stage.getScene().getRoot().lookup(".progress-bar");
+        return found != null && found.isVisible();
     }
 
     /** Presses keys together. */

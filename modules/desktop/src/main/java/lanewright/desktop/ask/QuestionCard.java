@@ -30,7 +30,8 @@ final class QuestionCard {
 
     private static final PseudoClass OPEN = PseudoClass.getPseudoClass("open");
     private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
-    private static final int MOST_FINDINGS = 12;
+    /** Findings shown before the rest is asked for. */
+    private static final int FIRST_FINDINGS = 3;
 
     private final Session session;
     private final Topic topic;
@@ -168,17 +169,20 @@ final class QuestionCard {
 
     private void evidence(List<Finding> found, UnitSystem units) {
         evidence.getChildren().clear();
-        int count = 0;
-        for (Finding finding : found) {
-            if (count == MOST_FINDINGS) {
-                Label more =
-                        new Label("and " + (found.size() - count) + " more, on the findings sheet");
-                more.getStyleClass().add("note");
-                evidence.getChildren().add(more);
-                break;
-            }
+        for (Finding finding : found.subList(0, Math.min(found.size(), FIRST_FINDINGS))) {
             evidence.getChildren().add(one(finding, units));
-            count++;
+        }
+        if (found.size() > FIRST_FINDINGS) {
+            Button more = new Button("Show all " + found.size() + " findings");
+            more.setId("more-" + topic.name().toLowerCase(java.util.Locale.ROOT));
+            more.getStyleClass().add("quiet");
+            more.setOnAction(
+                    event -> {
+                        evidence.getChildren().remove(more);
+                        found.subList(FIRST_FINDINGS, found.size())
+                                .forEach(each -> evidence.getChildren().add(one(each, units)));
+                    });
+            evidence.getChildren().add(more);
         }
     }
 

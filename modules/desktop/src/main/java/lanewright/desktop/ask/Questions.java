@@ -3,6 +3,7 @@ package lanewright.desktop.ask;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
@@ -65,5 +66,19 @@ public final class Questions {
 
     private void open(Topic topic) {
         cards.forEach((each, card) -> card.setOpen(each == topic));
+        QuestionCard opened = cards.get(topic);
+        if (opened != null) {
+            Platform.runLater(() -> bringUp(opened.node()));
+        }
+    }
+
+    /** Rolls the list so that the head of the open question is in sight, with one above it. */
+    private void bringUp(Node card) {
+        scroll.layout();
+        double list = scroll.getContent().getLayoutBounds().getHeight();
+        double seen = scroll.getViewportBounds().getHeight();
+        double top = card.getBoundsInParent().getMinY() - 72;
+        double room = list - seen;
+        scroll.setVvalue(room <= 0 ? 0 : Math.max(0, Math.min(1, top / room)));
     }
 }

@@ -126,6 +126,13 @@ public final class FirstPlan {
                 wanted.units());
     }
 
+    /** The frame, as a plan writes it, of a flat map around a place in degrees. */
+    public static String frameAround(double longitude, double latitude) {
+        return Codecs.FRAME.write(
+                SurveyPart.MapFrame.zone(hundredths(longitude), hundredths(latitude)),
+                UnitSystem.METRIC);
+    }
+
     private static double hundredths(double degrees) {
         return Math.rint(degrees * 100) / 100;
     }

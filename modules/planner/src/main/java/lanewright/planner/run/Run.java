@@ -315,10 +315,44 @@ public final class Run {
      */
     public record LaidGrade(Survey survey, GradeProposal proposal, GradePart written) {}
 
+    /**
+     * What a plan's survey files say, before a lane is drawn: elevation grids are read whole.
+     *
+     * @param file the plan, whose line does not matter
+     * @param progress told of the work, and asked whether to go on
+     * @throws SurveyException if the survey cannot be read
+     */
+    public Survey survey(PlanFile file, Progress progress) throws SurveyException {
+        Plan plan = file.plan();
+        Frame map =
+                frame.of(List.of(plan.survey().frame()), () -> Places.frame(plan.survey().frame()));
+        return survey(SurveyRequests.everywhere(plan, folder, map), progress);
+    }
+
+    /**
+     * The ground that those files make.
+     *
+     * @param file the plan, whose line does not matter
+     * @param progress told of the work, and asked whether to go on
+     * @throws SurveyException if the survey cannot be read or makes no ground
+     */
+    public Ground ground(PlanFile file, Progress progress) throws SurveyException {
+        Survey measured = survey(file, progress.part(0, 0.5));
+        Ground land =
+                ground.of(
+                        List.of(measured),
+                        () -> Ground.of(measured, GroundOptions.USUAL, progress.part(0.5, 1)));
+        refuseEmpty(land);
+        return land;
+    }
+
     private Survey survey(Plan plan, Progress progress) throws SurveyException {
         Frame map =
                 frame.of(List.of(plan.survey().frame()), () -> Places.frame(plan.survey().frame()));
-        SurveyRequest request = SurveyRequests.of(plan, folder, map);
+        return survey(SurveyRequests.of(plan, folder, map), progress);
+    }
+
+    private Survey survey(SurveyRequest request, Progress progress) throws SurveyException {
         List<Object> inputs = new ArrayList<>();
         inputs.add(request);
         inputs.addAll(SurveyRequests.Stamp.of(request));

@@ -15,6 +15,7 @@ import lanewright.survey.read.Corridor;
 import lanewright.survey.read.LineCodes;
 import lanewright.survey.read.SurveyFile;
 import lanewright.survey.read.SurveyRequest;
+import org.jspecify.annotations.Nullable;
 
 /** Turns what a plan says of its survey into a request to the reader. */
 final class SurveyRequests {
@@ -27,7 +28,13 @@ final class SurveyRequests {
     }
 
     /** The request for a survey, elevation grids clipped to a corridor. */
-    static SurveyRequest request(SurveyPart survey, Path folder, Frame frame, Corridor corridor)
+    /** The same for land on which no lane is drawn yet: elevation grids are read whole. */
+    static SurveyRequest everywhere(Plan plan, Path folder, Frame frame) throws SurveyException {
+        return request(plan.survey(), folder, frame, null);
+    }
+
+    static SurveyRequest request(
+            SurveyPart survey, Path folder, Frame frame, @Nullable Corridor corridor)
             throws SurveyException {
         List<SurveyFile> files = new ArrayList<>();
         for (SurveyPart.File file : survey.files()) {

@@ -1,0 +1,373 @@
+package lanewright.desktop;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.StackPane;
+import javafx.stage.Stage;
+import lanewright.desktop.files.Chooser;
+import lanewright.desktop.files.Draftbook;
+import lanewright.desktop.files.Home;
+import lanewright.desktop.files.Remembered;
+import lanewright.desktop.files.SafeFile;
+import lanewright.desktop.look.Theme;
+import lanewright.desktop.paper.ComparePane;
+import lanewright.desktop.paper.SheetsPane;
+import lanewright.desktop.session.Session;
+import lanewright.desktop.start.StartPane;
+import lanewright.planner.document.PlanException;
+import lanewright.planner.document.PlanFile;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The one window: the start, a survey that was just dropped on it, or a plan. Files may be dropped
+ * on it at any time. Every edit is in a safe copy within a second; the plan's own file is written
+ * when its owner says so.
+ */
+public final class Desk implements AutoCloseable, StartPane.Opening {
+
+    private static final DateTimeFormatter CLOCK =
+            DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+    private final Chooser chooser;
+    private final Home home;
+    private final Remembered remembered;
+    private final Draftbook copies;
+    private final StackPane root = new StackPane();
+    private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("Lanewright");
+    private final ComparePane.Copies kept = new ComparePane.Copies();
+    private @Nullable DeskWindow window;
+    private @Nullable StartPane start;
+    private @Nullable Path planPath;
+    private String keptText = "";
+
+    /**
+     * A desk with nothing on it yet.
+     *
+     * @param chooser asks for files
+     * @param home where to remember
+     */
+    public Desk(Chooser chooser, Home home) {
+        this.chooser = chooser;
+        this.home = home;
+        this.remembered = new Remembered(home);
+        this.copies = new Draftbook(home, this::copyFailed);
+        root.getStyleClass().add("desk");
+        root.getStylesheets()
+                .add(Desk.class.getResource("/lanewright/desktop/look.css").toExternalForm());
+        root.setOnDragOver(
+                event -> {
+                    if (event.getDragboard().hasFiles()) {
+                        event.acceptTransferModes(TransferMode.COPY);
+                    }
+                    event.consume();
+                });
+        root.setOnDragDropped(
+                event -> {
+                    List<Path> files =
+                            event.getDragboard().getFiles().stream().map(File::toPath).toList();
+                    event.setDropCompleted(!files.isEmpty());
+                    event.consume();
+                    drop(files);
+                });
+        root.addEventFilter(KeyEvent.KEY_PRESSED, this::keyed);
+    }
+
+    /** What to put into a scene. */
+    public Parent root() {
+        return root;
+    }
+
+    /** What the window is called. */
+    public ReadOnlyStringProperty title() {
+        return title.getReadOnlyProperty();
+    }
+
+    /** Puts the window where it stood last, and remembers where it stands. */
+    public void live(Stage stage) {
+        stage.setWidth(Math.max(900, remembered.number("window.width", 1440)));
+        stage.setHeight(Math.max(600, remembered.number("window.height", 900)));
+        double x = remembered.number("window.x", Double.NaN);
+        double y = remembered.number("window.y", Double.NaN);
+        boolean seen =
+                !javafx.stage.Screen.getScreensForRectangle(x, y, 200, 100).isEmpty();
+        if (Double.isFinite(x + y) && seen) {
+            stage.setX(x);
+            stage.setY(y);
+        }
+        stage.setMaximized(remembered.word("window.maximized", "false").equals("true"));
+        stage.setOnCloseRequest(
+                event -> {
+                    remembered.put("window.maximized", Boolean.toString(stage.isMaximized()));
+                    if (!stage.isMaximized()) {
+                        remembered.put("window.width", Double.toString(stage.getWidth()));
+                        remembered.put("window.height", Double.toString(stage.getHeight()));
+                        remembered.put("window.x", Double.toString(stage.getX()));
+                        remembered.put("window.y", Double.toString(stage.getY()));
+                    }
+                });
+    }
+
+    /** Shows the start: recent plans, survey files, samples, stone without a survey. */
+    public void start() {
+        leavePlan();
+        StartPane pane = new StartPane(this, chooser, home, remembered, found());
+        start = pane;
+        title.set("Lanewright");
+        root.getChildren().setAll(pane.node());
+    }
+
+    private List<Draftbook.Copy> found() {
+        try {
+            return copies.found();
+        } catch (IOException e) {
+            System.getLogger(Desk.class.getName())
+                    .log(System.Logger.Level.WARNING, "safe copies cannot be read", e);
+            return List.of();
+        }
+    }
+
+    /** Opens what was dropped: one plan, or survey files. */
+    public void drop(List<Path> files) {
+        if (files.size() == 1 && isPlan(files.get(0))) {
+            openPlan(files.get(0));
+            return;
+        }
+        StartPane pane = start;
+        if (pane == null) {
+            start();
+            pane = start;
+        }
+        if (pane != null) {
+            pane.surveys(files);
+        }
+    }
+
+    /** A plan says which version of a plan it is, near its head; a survey in GeoJSON does not. */
+    private static boolean isPlan(Path file) {
+        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".json")) {
+            return false;
+        }
+        try (var in = Files.newInputStream(file)) {
+            String head = new String(in.readNBytes(2000), StandardCharsets.UTF_8);
+            return head.contains("\"version\"") && !head.contains("\"FeatureCollection\"");
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    @Override
+    public void openPlan(Path path) {
+        Path plan = path.toAbsolutePath().normalize();
+        try {
+            String text = Files.readString(plan, StandardCharsets.UTF_8);
+            Draftbook.Copy newer =
+                    found().stream()
+                            .filter(each -> each.plan().equals(plan) && !each.text().equals(text))
+                            .findFirst()
+                            .orElse(null);
+            PlanFile own = PlanFile.read(plan.getFileName().toString(), bytes(text));
+            if (newer != null) {
+                PlanFile edited = PlanFile.read("the safe copy", bytes(newer.text()));
+                work(edited, plan, text, "Edits that were not kept are back");
+            } else {
+                work(own, plan, text, "");
+            }
+        } catch (IOException e) {
+            say("The plan " + plan + " cannot be read: " + e.getMessage());
+        } catch (PlanException e) {
+            say(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public void openNew(PlanFile file, Path plan) {
+        work(file, plan.toAbsolutePath().normalize(), "", "");
+        copies.note(plan, file.text());
+    }
+
+    private void say(String trouble) {
+        StartPane pane = start;
+        if (pane == null) {
+            start();
+            pane = start;
+        }
+        if (pane != null) {
+            pane.say(trouble);
+        }
+    }
+
+    private void work(PlanFile file, Path plan, String inFile, String note) {
+        leavePlan();
+        start = null;
+        planPath = plan;
+        keptText = inFile;
+        Path folder = plan.getParent();
+        Session session =
+                new Session(file, folder == null ? Path.of("") : folder, Platform::runLater);
+        DeskWindow made = new DeskWindow(session);
+        window = made;
+        made.setTheme(
+                remembered.word("theme", "light").equals("dark") ? Theme.DARK : Theme.LIGHT);
+        actions(made, session);
+        session.shown()
+                .addListener(
+                        (seen, was, now) -> {
+                            if (was.file() != now.file()) {
+                                edited(made, now.file());
+                            }
+                        });
+        root.getChildren().setAll(made.root());
+        edited(made, file);
+        if (!note.isEmpty()) {
+            made.sayKept(note);
+        }
+        try {
+            if (Files.isRegularFile(plan)) {
+                remembered.opened(plan);
+            }
+        } catch (IOException e) {
+            made.sayKept("Recent plans cannot be remembered: " + e.getMessage());
+        }
+    }
+
+    private void actions(DeskWindow made, Session session) {
+        Button keep = quiet("Keep", "keep");
+        keep.setOnAction(event -> keep());
+        Button copy = quiet("Keep a copy", "keep-copy");
+        copy.setOnAction(
+                event -> made.sayKept("Kept as " + kept.add(session.shown().get())));
+        Button compare = quiet("Compare", "compare");
+        compare.setOnAction(event -> over(new ComparePane(session, kept, this::back).node()));
+        Button sheets = quiet("Sheets", "sheets");
+        sheets.setOnAction(
+                event ->
+                        over(
+                                new SheetsPane(session, chooser, made.theme(), this::back)
+                                        .node()));
+        Button other = quiet("Another plan", "another");
+        other.setOnAction(event -> start());
+        made.actions().getChildren().addAll(keep, copy, compare, sheets, other);
+    }
+
+    private static Button quiet(String words, String id) {
+        Button button = new Button(words);
+        button.setId(id);
+        button.getStyleClass().add("quiet");
+        return button;
+    }
+
+    private void over(javafx.scene.Node pane) {
+        root.getChildren().add(pane);
+        pane.requestFocus();
+    }
+
+    private void back() {
+        if (root.getChildren().size() > 1) {
+            root.getChildren().remove(root.getChildren().size() - 1);
+        }
+    }
+
+    private void edited(DeskWindow made, PlanFile file) {
+        Path plan = planPath;
+        if (plan == null) {
+            return;
+        }
+        String text = file.text();
+        boolean same = text.equals(keptText);
+        title.set(file.plan().name() + (same ? "" : " · edits not kept") + " · Lanewright");
+        copies.note(plan, text);
+        made.sayKept(same ? "kept" : "a safe copy holds your edits");
+    }
+
+    /** Writes the plan into its own file. */
+    public void keep() {
+        DeskWindow open = window;
+        Path plan = planPath;
+        if (open == null || plan == null) {
+            return;
+        }
+        String text = open.session().file().text();
+        try {
+            SafeFile.write(plan, text);
+            keptText = text;
+            copies.forget(plan);
+            remembered.opened(plan);
+            title.set(open.session().file().plan().name() + " · Lanewright");
+            open.sayKept("kept at " + CLOCK.format(LocalTime.now()) + " in " + plan.getFileName());
+        } catch (IOException e) {
+            open.sayKept("The plan could not be kept: " + e.getMessage());
+        }
+    }
+
+    private void keyed(KeyEvent event) {
+        if (event.isShortcutDown() && event.getCode() == KeyCode.S) {
+            keep();
+            event.consume();
+        } else if (event.isShortcutDown() && event.getCode() == KeyCode.O) {
+            Path plan = chooser.plan();
+            if (plan != null) {
+                openPlan(plan);
+            }
+            event.consume();
+        } else if (event.getCode() == KeyCode.ESCAPE && root.getChildren().size() > 1) {
+            back();
+            event.consume();
+        }
+    }
+
+    private void copyFailed(IOException trouble) {
+        Platform.runLater(
+                () -> {
+                    DeskWindow open = window;
+                    if (open != null) {
+                        open.sayKept("No safe copy could be written: " + trouble.getMessage());
+                    }
+                });
+    }
+
+    private void leavePlan() {
+        DeskWindow open = window;
+        if (open != null) {
+            remembered.put("theme", open.theme() == Theme.DARK ? "dark" : "light");
+            copies.flush();
+            open.close();
+            window = null;
+        }
+        StartPane pane = start;
+        if (pane != null) {
+            pane.close();
+            start = null;
+        }
+    }
+
+    @Override
+    public void close() {
+        leavePlan();
+        copies.close();
+        try {
+            remembered.keep();
+        } catch (IOException e) {
+            System.getLogger(Desk.class.getName())
+                    .log(System.Logger.Level.WARNING, "the window's state cannot be kept", e);
+        }
+    }
+}

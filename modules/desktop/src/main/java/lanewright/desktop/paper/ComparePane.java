@@ -1,0 +1,303 @@
+package lanewright.desktop.paper;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import javafx.beans.value.ChangeListener;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import lanewright.desktop.session.Session;
+import lanewright.desktop.session.Shown;
+import lanewright.measure.Finding;
+import lanewright.measure.Quantity;
+import lanewright.measure.UnitSystem;
+import lanewright.measure.Words;
+import lanewright.planner.run.Outcome;
+import lanewright.stone.LayerStone;
+
+/** The present plan beside one that was kept: what changed in stone, dirt, money and findings. */
+public final class ComparePane {
+
+    /** Plans that were kept while working, to look back at. */
+    public static final class Copies {
+        private final List<Copy> copies = new ArrayList<>();
+
+        /**
+         * Keeps what is shown now.
+         *
+         * @return what it is called, or words that it is not ready yet
+         */
+        public String add(Shown shown) {
+            Outcome outcome = shown.outcome();
+            if (outcome == null || !shown.settled()) {
+                return "nothing yet: the plan is still being worked out";
+            }
+            String name = "copy " + (copies.size() + 1);
+            copies.add(new Copy(name, outcome));
+            return name;
+        }
+
+        /** Kept plans, the first first. */
+        List<Copy> all() {
+            return List.copyOf(copies);
+        }
+    }
+
+    /** A plan that was kept. */
+    record Copy(String name, Outcome outcome) {}
+
+    private final Session session;
+    private final Runnable back;
+    private final BorderPane pane = new BorderPane();
+    private final ComboBox<Copy> choice = new ComboBox<>();
+    private final VBox body = new VBox(16);
+    private final ChangeListener<Shown> news = (seen, was, now) -> show();
+
+    /**
+     * Sets the present plan beside kept ones.
+     *
+     * @param back closes this
+     */
+    public ComparePane(Session session, Copies copies, Runnable back) {
+        this.session = session;
+        this.back = back;
+        pane.getStyleClass().add("over");
+        pane.setId("compare-pane");
+        Label title = new Label("Compare with");
+        title.getStyleClass().add("plan-name");
+        choice.setId("compare-with");
+        choice.setAccessibleText("Kept plan to compare with");
+        choice.setConverter(
+                new StringConverter<>() {
+                    @Override
+                    public String toString(Copy copy) {
+                        return copy == null ? "" : copy.name();
+                    }
+
+                    @Override
+                    public Copy fromString(String words) {
+                        throw new UnsupportedOperationException("copies are chosen, not written");
+                    }
+                });
+        choice.getItems().setAll(copies.all());
+        choice.setOnAction(event -> show());
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        Button close = new Button("Back to the plan");
+        close.setId("back");
+        close.setOnAction(event -> close());
+        HBox head = new HBox(12, title, choice, gap, close);
+        head.setAlignment(Pos.CENTER_LEFT);
+        head.getStyleClass().add("head");
+        body.getStyleClass().add("page");
+        ScrollPane scroll = new ScrollPane(body);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().add("questions-scroll");
+        pane.setTop(head);
+        pane.setCenter(scroll);
+        pane.setOnKeyPressed(
+                event -> {
+                    if (event.getCode() == KeyCode.ESCAPE) {
+                        close();
+                        event.consume();
+                    }
+                });
+        session.shown().addListener(news);
+        if (!choice.getItems().isEmpty()) {
+            choice.getSelectionModel().selectLast();
+        }
+        show();
+    }
+
+    /** What to lay over the plan. */
+    public Node node() {
+        return pane;
+    }
+
+    private void close() {
+        session.shown().removeListener(news);
+        back.run();
+    }
+
+    private void show() {
+        body.getChildren().clear();
+        Copy copy = choice.getValue();
+        Outcome now = session.shown().get().outcome();
+        if (copy == null) {
+            body.getChildren()
+                    .add(
+                            words(
+                                    "No copy is kept yet. Press Keep a copy, change the plan, and"
+                                            + " come back to see what the change is worth."));
+            return;
+        }
+        if (now == null || !session.shown().get().settled()) {
+            body.getChildren().add(words("The plan is still being worked out."));
+            return;
+        }
+        UnitSystem units = now.plan().units();
+        GridPane table = new GridPane();
+        table.setId("compare-table");
+        table.getStyleClass().add("compare");
+        table.setHgap(28);
+        table.setVgap(5);
+        row(table, "", copy.name(), "now", "change", true);
+        Outcome then = copy.outcome();
+        number(table, "Length", then, now, units, o -> o.design().length(), Quantity::length);
+        for (String role : roles(then, now)) {
+            number(
+                    table,
+                    "Order of " + role,
+                    then,
+                    now,
+                    units,
+                    o -> layer(o, role, LayerStone::orderMass),
+                    Quantity::mass);
+            number(
+                    table,
+                    "Loads of " + role,
+                    then,
+                    now,
+                    units,
+                    o -> layer(o, role, LayerStone::loadCount),
+                    Quantity::count);
+        }
+        number(table, "Cost of stone", then, now, units, o -> o.stone().cost(), Quantity::money);
+        number(
+                table,
+                "Topsoil to strip",
+                then,
+                now,
+                units,
+                o -> o.volumes().strip().corrected(),
+                Quantity::volume);
+        number(table, "Dig", then, now, units, o -> o.volumes().cut().corrected(), Quantity::volume);
+        number(table, "Build up", then, now, units, o -> o.volumes().earthFill(), Quantity::volume);
+        number(
+                table,
+                "Left over (short if negative)",
+                then,
+                now,
+                units,
+                o -> o.earth().balance().over(),
+                Quantity::volume);
+        number(
+                table,
+                "Land disturbed",
+                then,
+                now,
+                units,
+                o -> o.volumes().disturbed().corrected(),
+                Quantity::land);
+        number(
+                table,
+                "Wet places the lane makes",
+                then,
+                now,
+                units,
+                o -> o.water().made().size(),
+                Quantity::count);
+        body.getChildren().add(table);
+        body.getChildren().add(findings("Gone", then, now, units));
+        body.getChildren().add(findings("New", now, then, units));
+    }
+
+    private static Set<String> roles(Outcome then, Outcome now) {
+        Set<String> roles = new LinkedHashSet<>();
+        for (Outcome each : List.of(now, then)) {
+            each.stone().layers().forEach(layer -> roles.add(layer.supply().role()));
+        }
+        return roles;
+    }
+
+    private static double layer(
+            Outcome outcome, String role, ToDoubleFunction<LayerStone> value) {
+        return outcome.stone().layers().stream()
+                .filter(layer -> layer.supply().role().equals(role))
+                .mapToDouble(value)
+                .sum();
+    }
+
+    private static Label words(String words) {
+        Label label = new Label(words);
+        label.setWrapText(true);
+        return label;
+    }
+
+    private static void number(
+            GridPane table,
+            String what,
+            Outcome then,
+            Outcome now,
+            UnitSystem units,
+            ToDoubleFunction<Outcome> value,
+            Function<Double, Quantity> kind) {
+        double before = value.applyAsDouble(then);
+        double after = value.applyAsDouble(now);
+        if (Double.isNaN(before) && Double.isNaN(after)) {
+            return;
+        }
+        double change = after - before;
+        row(
+                table,
+                what,
+                Words.of(kind.apply(before), units),
+                Words.of(kind.apply(after), units),
+                change == 0
+                        ? "the same"
+                        : (change > 0 ? "+" : "−")
+                                + Words.of(kind.apply(Math.abs(change)), units),
+                false);
+    }
+
+    private static void row(
+            GridPane table, String what, String then, String now, String change, boolean head) {
+        int row = table.getRowCount();
+        Label[] labels = {new Label(what), new Label(then), new Label(now), new Label(change)};
+        for (int i = 0; i < labels.length; i++) {
+            if (head) {
+                labels[i].getStyleClass().add("proposal-title");
+            }
+            if (i > 0) {
+                labels[i].getStyleClass().add("number");
+                labels[i].setMinWidth(110);
+            }
+        }
+        table.addRow(row, labels);
+    }
+
+    /** What is found of one plan and not of the other. */
+    private static Node findings(String title, Outcome of, Outcome not, UnitSystem units) {
+        Set<String> there = new LinkedHashSet<>();
+        not.findings().forEach(each -> there.add(each.says().in(units)));
+        VBox list = new VBox(5);
+        Label head = new Label(title);
+        head.getStyleClass().add("proposal-title");
+        list.getChildren().add(head);
+        for (Finding finding : of.findings()) {
+            String says = finding.says().in(units);
+            if (finding.level() != Finding.Level.NOTE && !there.contains(says)) {
+                list.getChildren().add(words("· " + says));
+            }
+        }
+        if (list.getChildren().size() == 1) {
+            list.getChildren().add(words("nothing that asks for a look"));
+        }
+        return list;
+    }
+}

@@ -1,0 +1,263 @@
+package lanewright.desktop.paper;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.CancellationException;
+import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import lanewright.desktop.files.Chooser;
+import lanewright.desktop.look.Board;
+import lanewright.desktop.look.CanvasBrush;
+import lanewright.desktop.look.Theme;
+import lanewright.desktop.session.Session;
+import lanewright.desktop.session.Shown;
+import lanewright.measure.Progress;
+import lanewright.planner.run.Outcome;
+import lanewright.sheets.drawing.Drawing;
+import lanewright.sheets.folder.PlanFolder;
+import lanewright.sheets.paint.PdfBook;
+import lanewright.sheets.set.PlanFiles;
+import lanewright.sheets.set.PlanSet;
+import lanewright.survey.SurveyException;
+import org.jspecify.annotations.Nullable;
+
+/** The sheets page by page as they will be printed, and the way to put them into a folder. */
+public final class SheetsPane {
+
+    private final Session session;
+    private final Chooser chooser;
+    private final Runnable back;
+    private final BorderPane pane = new BorderPane();
+    private final ListView<PdfBook.Leaf> pages = new ListView<>();
+    private final Page page = new Page();
+    private final Label says = new Label();
+    private final ProgressBar bar = new ProgressBar(0);
+    private final Button save = new Button("Put the whole plan into a folder");
+    private final Button stop = new Button("Stop");
+    private final ChangeListener<Shown> news = (seen, was, now) -> news(now);
+    private @Nullable Outcome laidOut;
+    private volatile boolean stopped;
+
+    /**
+     * The sheets of a plan.
+     *
+     * @param back closes this
+     */
+    public SheetsPane(Session session, Chooser chooser, Theme theme, Runnable back) {
+        this.session = session;
+        this.chooser = chooser;
+        this.back = back;
+        pane.getStyleClass().addAll("over");
+        pane.setId("sheets-pane");
+        // Paper is paper, also in the evening.
+        page.themeProperty().set(Theme.LIGHT);
+        pages.setId("pages");
+        pages.setPrefWidth(240);
+        pages.setAccessibleText("Sheets");
+        pages.setCellFactory(
+                list ->
+                        new ListCell<>() {
+                            @Override
+                            protected void updateItem(PdfBook.Leaf leaf, boolean empty) {
+                                super.updateItem(leaf, empty);
+                                setText(
+                                        empty || leaf == null
+                                                ? ""
+                                                : (getIndex() + 1) + "  " + leaf.name());
+                            }
+                        });
+        pages.getSelectionModel()
+                .selectedItemProperty()
+                .addListener((seen, was, now) -> page.show(now == null ? null : now.drawing()));
+        Label title = new Label("Sheets");
+        title.getStyleClass().add("plan-name");
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        save.setId("save-folder");
+        save.getStyleClass().add("acting");
+        save.setOnAction(event -> save());
+        stop.setId("stop-saving");
+        stop.setOnAction(event -> stopped = true);
+        stop.setVisible(false);
+        bar.setVisible(false);
+        says.setId("sheets-say");
+        says.setWrapText(true);
+        Button close = new Button("Back to the plan");
+        close.setId("back");
+        close.setOnAction(event -> close());
+        HBox head = new HBox(12, title, says, gap, bar, stop, save, close);
+        head.setAlignment(Pos.CENTER_LEFT);
+        head.getStyleClass().add("head");
+        pane.setTop(head);
+        pane.setLeft(pages);
+        pane.setCenter(page);
+        pane.setOnKeyPressed(
+                event -> {
+                    if (event.getCode() == KeyCode.ESCAPE) {
+                        close();
+                        event.consume();
+                    }
+                });
+        session.shown().addListener(news);
+        news(session.shown().get());
+    }
+
+    /** What to lay over the plan. */
+    public Node node() {
+        return pane;
+    }
+
+    private void close() {
+        stopped = true;
+        session.shown().removeListener(news);
+        back.run();
+    }
+
+    private void news(Shown now) {
+        Outcome outcome = now.outcome();
+        save.setDisable(!now.settled());
+        if (!now.settled() || outcome == null) {
+            says.setText(
+                    now.wrong() == null
+                            ? "The plan is still being worked out."
+                            : now.wrong().what() + " " + now.wrong().remedy());
+            return;
+        }
+        if (outcome == laidOut) {
+            return;
+        }
+        laidOut = outcome;
+        says.setText("Laying out the sheets …");
+        background(
+                () -> {
+                    try {
+                        List<PdfBook.Leaf> leaves = PlanSet.of(outcome);
+                        Platform.runLater(() -> pages(leaves));
+                    } catch (SurveyException e) {
+                        Platform.runLater(() -> says.setText(e.what() + ". " + e.remedy()));
+                    }
+                });
+    }
+
+    private void pages(List<PdfBook.Leaf> leaves) {
+        int kept = Math.max(0, pages.getSelectionModel().getSelectedIndex());
+        pages.getItems().setAll(leaves);
+        pages.getSelectionModel().select(Math.min(kept, leaves.size() - 1));
+        says.setText(leaves.size() + " sheets");
+    }
+
+    private static void background(Runnable work) {
+        Thread thread = new Thread(work, "lanewright-sheets");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private void save() {
+        Outcome outcome = session.shown().get().outcome();
+        if (outcome == null || !session.shown().get().settled()) {
+            return;
+        }
+        String name =
+                outcome.plan().name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-")
+                        + "-plan";
+        Path target = chooser.sheets(session.folder(), name);
+        if (target == null) {
+            return;
+        }
+        stopped = false;
+        save.setDisable(true);
+        stop.setVisible(true);
+        bar.setVisible(true);
+        Progress progress =
+                new Progress() {
+                    @Override
+                    public void report(double done, String doing) {
+                        Platform.runLater(
+                                () -> {
+                                    bar.setProgress(done);
+                                    says.setText(doing);
+                                });
+                    }
+
+                    @Override
+                    public boolean isCancelled() {
+                        return stopped;
+                    }
+                };
+        background(
+                () -> {
+                    String told;
+                    try {
+                        PlanFolder.write(target, PlanFiles.of(outcome), progress);
+                        told = "The plan folder lies in " + target;
+                    } catch (CancellationException e) {
+                        told = "Stopped. Nothing was written.";
+                    } catch (IOException e) {
+                        told = "The folder could not be written: " + e.getMessage();
+                    } catch (SurveyException e) {
+                        told = e.what() + ". " + e.remedy();
+                    }
+                    String words = told;
+                    Platform.runLater(
+                            () -> {
+                                says.setText(words);
+                                bar.setVisible(false);
+                                stop.setVisible(false);
+                                save.setDisable(!session.shown().get().settled());
+                            });
+                });
+    }
+
+    /** One page, as large as there is room. */
+    private static final class Page extends Board {
+        private @Nullable Drawing drawing;
+
+        Page() {
+            setId("page");
+            setAccessibleText("The sheet as it will be printed");
+        }
+
+        void show(@Nullable Drawing now) {
+            drawing = now;
+            repaint();
+        }
+
+        @Override
+        protected void paint(GraphicsContext g, double width, double height) {
+            g.setFill(theme().colour(0xE1DCCF));
+            g.fillRect(0, 0, width, height);
+            Drawing shown = drawing;
+            if (shown == null) {
+                return;
+            }
+            double around = 16;
+            double k =
+                    Math.min(
+                            (width - 2 * around) / shown.width(),
+                            (height - 2 * around) / shown.height());
+            if (k <= 0) {
+                return;
+            }
+            g.translate((width - k * shown.width()) / 2, (height - k * shown.height()) / 2);
+            g.scale(k, k);
+            g.setFill(theme().colour(0xFFFFFF));
+            g.fillRect(0, 0, shown.width(), shown.height());
+            CanvasBrush.paint(g, theme(), shown);
+        }
+    }
+}
