@@ -91,8 +91,9 @@ class MillionPointsTest {
                 Files.newBufferedWriter(folder.resolve("points.csv"), StandardCharsets.US_ASCII)) {
             out.write("name,easting,northing,height\n");
             for (int i = 0; i < COLUMNS * ROWS; i++) {
+                int row = i / COLUMNS;
                 double x = i % COLUMNS + random.nextDouble(-0.4, 0.4);
-                double y = i / COLUMNS + random.nextDouble(-0.4, 0.4);
+                double y = row + random.nextDouble(-0.4, 0.4);
                 double z =
                         200
                                 + 0.03 * x
