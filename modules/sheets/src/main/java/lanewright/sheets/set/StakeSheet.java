@@ -36,12 +36,25 @@ final class StakeSheet {
         }
         flow.note(
                 "Stakes stand outside the limits of work, where stripping does not reach them."
-                        + " Distances run level from the stake in towards the lane. Above: build up"
-                        + " so much over the ground at the stake; with a minus, dig so much below"
-                        + " it. Finished heights, stone and topsoil included. Rod: what a rod reads"
-                        + " on the finished surface at the height of the level that the plan"
-                        + " gives; blank without one.");
+                        + " Distances run level from the stake in towards the lane."
+                        + (heights(stakes)
+                                ? " Above stake: the finished surface, stone and topsoil included,"
+                                        + " is so much higher than the ground at the stake; with a"
+                                        + " minus, so much lower."
+                                : "")
+                        + (rods(stakes)
+                                ? " Rod: what a rod reads on the finished surface, with the level"
+                                        + " set up at the height that the plan gives."
+                                : ""));
         flow.table(WorkListings.stakes(stakes));
         return flow.sheet();
+    }
+
+    private static boolean heights(Stakes stakes) {
+        return stakes.stakes().stream().anyMatch(stake -> !Double.isNaN(stake.centreUp()));
+    }
+
+    private static boolean rods(Stakes stakes) {
+        return stakes.stakes().stream().anyMatch(stake -> !Double.isNaN(stake.rodCentre()));
     }
 }

@@ -16,15 +16,25 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lanewright.measure.Listing;
 import lanewright.measure.Progress;
+import lanewright.measure.UnitSystem;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.run.Outcome;
+import lanewright.planner.run.OutcomeJson;
 import lanewright.planner.run.Run;
 import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Role;
+import lanewright.sheets.folder.CsvTable;
 import lanewright.sheets.folder.PlanFolder;
+import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.LayoutCheck;
+import lanewright.sheets.page.Paper;
+import lanewright.sheets.page.Type;
 import lanewright.sheets.paint.PdfBook;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 
 /** The sheets of the samples, as an owner would get them. */
@@ -129,6 +139,75 @@ class SamplePlansTest {
             numbers.add(matcher.group());
         }
         return numbers;
+    }
+
+    /** Tall enough for any table, so that heads come once. */
+    private static final Paper SCROLL = new Paper(1200, 100_000);
+
+    @Test
+    void everyTableHasEachCellUnderTheHeadOfItsOwnColumn() throws Exception {
+        for (String sample : SAMPLES) {
+            Outcome outcome = outcome(sample);
+            UnitSystem units = outcome.plan().units();
+            for (Listing listing : OutcomeJson.listings(outcome)) {
+                Set<String> columns = columns(listing, units);
+                var flow = new Flow(SCROLL, units, "table", "", "").table(listing);
+                for (String shown : shown(flow.sheet().pages().get(0))) {
+                    assertTrue(
+                            columns.contains(shown), sample + ", " + listing.name() + ": " + shown);
+                }
+                assertCsv(listing, units, columns);
+            }
+        }
+    }
+
+    /** Head, unit and cells of every column, without blanks. */
+    private static Set<String> columns(Listing listing, UnitSystem units) {
+        var columns = new TreeSet<String>();
+        for (int c = 0; c < listing.columns().size(); c++) {
+            Listing.Column column = listing.columns().get(c);
+            var all = new StringBuilder(column.head()).append(column.unit(units));
+            for (var row : listing.rows()) {
+                all.append(column.shown(row.get(c), units));
+            }
+            columns.add(all.toString().replaceAll("[\\s()]", ""));
+        }
+        return columns;
+    }
+
+    /** What stands below one another in a drawn table, without blanks. */
+    private static List<String> shown(List<Mark> marks) {
+        var columns = new TreeMap<Double, String>();
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Words words && words.size() == Type.TABLE) {
+                // An eighth of a point tells a column from the next and not from itself.
+                double x = Math.rint(words.x() * 8) + words.anchor().part() / 2;
+                columns.merge(x, words.text(), (above, below) -> above + below);
+            }
+        }
+        return columns.values().stream().map(text -> text.replaceAll("[\\s()]", "")).toList();
+    }
+
+    private static void assertCsv(Listing listing, UnitSystem units, Set<String> columns)
+            throws Exception {
+        try (CSVParser parser = CSVParser.parse(CsvTable.of(listing, units), CSVFormat.RFC4180)) {
+            List<CSVRecord> records = parser.getRecords();
+            for (int c = 0; c < listing.columns().size(); c++) {
+                var all = new StringBuilder();
+                for (CSVRecord record : records) {
+                    all.append(record.get(c));
+                }
+                String text = all.toString().replaceAll("[\\s()]", "");
+                assertTrue(
+                        columns.stream().anyMatch(column -> sameButCommas(column, text)),
+                        listing.name() + ".csv: " + text);
+            }
+        }
+    }
+
+    /** Files have no commas in numbers, and nothing where a number is not known. */
+    private static boolean sameButCommas(String column, String text) {
+        return column.replaceAll("[,–']", "").equals(text.replaceAll("[,–']", ""));
     }
 
     @Test
