@@ -13,6 +13,8 @@ import lanewright.measure.Listing;
 import lanewright.measure.Listing.Column;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
+import lanewright.planner.work.HeapPlace;
+import lanewright.planner.work.HeapPlaces;
 
 /** What the earth comes to, as rows. */
 public final class EarthListings {
@@ -103,16 +105,58 @@ public final class EarthListings {
         return Double.isNaN(value) ? Listing.BLANK : Listing.cell(Quantity.volume(value));
     }
 
-    /** Heaps of topsoil: several round ones, or one long one instead. */
+    /** Where each heap of topsoil stands, how big it is and why it stands there. */
+    public static Listing heapPlaces(HeapPlaces places) {
+        var rows = new ArrayList<List<Saying>>();
+        for (HeapPlace heap : places.heaps()) {
+            Saying where = heap.place();
+            String name = heap.name();
+            rows.add(
+                    List.of(
+                            Listing.cell(Quantity.count(heap.number())),
+                            volume(heap.form().volume()),
+                            name.isBlank() || Double.isNaN(heap.station())
+                                    ? where
+                                    : new Saying(
+                                            where.pattern()
+                                                    + " ("
+                                                    + name.replace("{}", "{ }")
+                                                    + ")",
+                                            where.quantities()),
+                            Listing.cell(Quantity.station(heap.from())),
+                            Listing.cell(Quantity.station(heap.to())),
+                            Listing.cell(Quantity.length(heap.form().height())),
+                            Listing.cell(Quantity.length(heap.form().width())),
+                            Listing.cell(Quantity.length(heap.form().length())),
+                            heap.why()));
+        }
+        return new Listing(
+                "heap-places",
+                "Where the topsoil is heaped",
+                List.of(
+                        Column.of("Heap", Kind.COUNT),
+                        Column.of("Loose", Kind.VOLUME),
+                        Column.words("Its middle"),
+                        Column.of("Takes from", Kind.STATION),
+                        Column.of("To", Kind.STATION),
+                        Column.of("Height", Kind.LENGTH),
+                        Column.of("Width", Kind.LENGTH),
+                        Column.of("Length", Kind.LENGTH),
+                        Column.words("Why there")),
+                rows,
+                0);
+    }
+
+    /** The same topsoil heaped otherwise: in round heaps, or in one long one. */
     public static Listing heaps(EarthworkReport earth) {
         var rows = new ArrayList<List<Saying>>();
         if (earth.topsoil().heaps().count() > 0) {
             rows.add(heap("round heaps", earth.topsoil().heaps()));
-            rows.add(heap("or one long heap", earth.topsoil().row()));
+            rows.add(heap("one long heap", earth.topsoil().row()));
         }
         return new Listing(
                 "topsoil-heaps",
-                "Heaps of topsoil",
+                "The same topsoil heaped otherwise",
                 List.of(
                         Column.words("What"),
                         Column.of("How many", Kind.COUNT),

@@ -11,6 +11,7 @@ import lanewright.lane.section.SectionSet;
 import lanewright.lane.volume.LaneVolumes;
 import lanewright.planner.document.Plan;
 import lanewright.planner.work.Hazard;
+import lanewright.planner.work.HeapPlaces;
 import lanewright.planner.work.WorkFacts;
 import lanewright.stone.StoneReport;
 
@@ -26,14 +27,15 @@ final class Facts {
             EarthworkReport earth,
             WaterReport water,
             StoneReport stone,
-            List<Hazard> hazards) {
+            List<Hazard> hazards,
+            HeapPlaces heaps) {
         double stoneLand = stoneLand(sections.sections());
         double disturbed = volumes.disturbed().corrected();
         return new WorkFacts(
                 sections.design().length(),
                 disturbed,
                 volumes.strip().corrected(),
-                earth.topsoil().heaps().count(),
+                heaps,
                 volumes.cut().corrected(),
                 volumes.earthFill(),
                 plan.earth().lift(),

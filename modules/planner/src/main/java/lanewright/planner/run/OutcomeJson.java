@@ -38,6 +38,7 @@ import lanewright.planner.listing.VolumeListings;
 import lanewright.planner.listing.WaterListings;
 import lanewright.planner.listing.WorkListings;
 import lanewright.planner.proposal.GradeProposal;
+import lanewright.planner.work.HeapPlace;
 import lanewright.survey.Reading;
 import lanewright.survey.Survey;
 import org.jspecify.annotations.Nullable;
@@ -108,6 +109,7 @@ public final class OutcomeJson {
         all.add(VolumeListings.running(outcome.volumes()));
         all.add(EarthListings.volumes(outcome.earth()));
         all.add(EarthListings.balance(outcome.earth()));
+        all.add(EarthListings.heapPlaces(outcome.heaps()));
         all.add(EarthListings.heaps(outcome.earth()));
         all.add(WaterListings.pools(outcome.water()));
         all.add(WaterListings.gone(outcome.water()));
@@ -143,6 +145,7 @@ public final class OutcomeJson {
         if (laid != null) {
             laid(laid);
         }
+        heaps();
         json.writeArrayFieldStart("tables");
         for (Listing listing : listings(outcome)) {
             table(listing);
@@ -244,6 +247,32 @@ public final class OutcomeJson {
             json.writeStringField("source", finding.source());
             json.writeFieldName("remedy");
             saying(finding.remedy());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void heaps() throws IOException {
+        json.writeArrayFieldStart("heaps");
+        for (HeapPlace heap : outcome.heaps().heaps()) {
+            json.writeStartObject();
+            json.writeNumberField("number", heap.number());
+            json.writeStringField("name", heap.name());
+            json.writeBooleanField("chosen", heap.chosen());
+            number("from", heap.from());
+            number("to", heap.to());
+            number("volume", heap.form().volume());
+            number("height", heap.form().height());
+            number("width", heap.form().width());
+            number("length", heap.form().length());
+            number("station", heap.station());
+            number("offset", heap.offset());
+            number("x", heap.x());
+            number("y", heap.y());
+            number("alongX", heap.alongX());
+            number("alongY", heap.alongY());
+            json.writeFieldName("why");
+            saying(heap.why());
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -41,6 +41,7 @@ import lanewright.planner.proposal.GradeProposal;
 import lanewright.planner.work.Cautions;
 import lanewright.planner.work.Hazard;
 import lanewright.planner.work.Hazards;
+import lanewright.planner.work.HeapPlaces;
 import lanewright.planner.work.Stakes;
 import lanewright.planner.work.WorkFacts;
 import lanewright.planner.work.WorkOrder;
@@ -228,7 +229,13 @@ public final class Run {
                                         progress.part(0.55, 0.95)));
         List<Hazard> hazards = LandInputs.hazards(plan.hazards(), places);
         Stakes stakes = Stakes.of(cut, land, LandInputs.levels(plan), plan.work().stakesBeyond());
-        WorkFacts facts = Facts.of(plan, cut, amounts, dirt, flows, rock, hazards);
+        HeapPlaces heaps =
+                HeapPlaces.of(
+                        cut,
+                        amounts.strip(),
+                        dirt.topsoil(),
+                        LandInputs.heaps(plan, measured, land, flows, hazards, places));
+        WorkFacts facts = Facts.of(plan, cut, amounts, dirt, flows, rock, hazards, heaps);
         var order = WorkOrder.of(facts);
         progress.check();
 
@@ -239,11 +246,13 @@ public final class Run {
         findings.addAll(flows.findings());
         findings.addAll(rock.findings());
         findings.addAll(stakes.findings());
+        findings.addAll(heaps.findings());
         findings.addAll(Hazards.of(cut, hazards, plan.stone().raisedBed()));
         List<Finding> sorted = sorted(findings);
 
         List<Assumption> assumptions = new ArrayList<>(draft.assumptions());
         assumptions.addAll(dirt.assumptions());
+        assumptions.addAll(heaps.assumptions());
         assumptions.addAll(flows.assumptions());
         assumptions.addAll(rock.assumptions());
         progress.report(1, "done");
@@ -264,6 +273,7 @@ public final class Run {
                 flows,
                 rock,
                 hazards,
+                heaps,
                 order,
                 Cautions.of(facts, Facts.dammed(flows)),
                 stakes,

@@ -15,7 +15,6 @@ import lanewright.measure.Where;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /**
@@ -44,7 +43,6 @@ public final class Hazards {
     private final SectionSet set;
     private final Alignment line;
     private final double raisedBed;
-    private final GeometryFactory shapes = new GeometryFactory();
     private final Geometry work;
     private final Geometry lane;
     private final List<Finding> findings = new ArrayList<>();
@@ -53,8 +51,10 @@ public final class Hazards {
         this.set = set;
         this.line = set.design().alignment();
         this.raisedBed = raisedBed;
-        this.work = band(s -> s.left().limit(), s -> s.right().limit());
-        this.lane = band(s -> s.left().hinge().offset(), s -> s.right().hinge().offset());
+        this.work = LandShapes.limits(set);
+        this.lane =
+                LandShapes.band(
+                        set, s -> s.left().hinge().offset(), s -> s.right().hinge().offset());
     }
 
     /**
@@ -81,60 +81,8 @@ public final class Hazards {
         return List.copyOf(check.findings);
     }
 
-    /** Reads one offset out of a section. */
-    private interface Offset {
-        double of(Section section);
-    }
-
-    private Geometry band(Offset left, Offset right) {
-        List<Geometry> pieces = new ArrayList<>();
-        List<Section> sections = set.sections();
-        for (int i = 1; i < sections.size(); i++) {
-            Section a = sections.get(i - 1);
-            Section b = sections.get(i);
-            if (b.station() > a.station()) {
-                Coordinate first = at(a, left.of(a));
-                Geometry hull =
-                        shapes.createMultiPointFromCoords(
-                                        new Coordinate[] {
-                                            first,
-                                            at(a, right.of(a)),
-                                            at(b, right.of(b)),
-                                            at(b, left.of(b))
-                                        })
-                                .convexHull();
-                pieces.add(hull);
-            }
-        }
-        return shapes.createGeometryCollection(pieces.toArray(Geometry[]::new)).buffer(0);
-    }
-
-    private Coordinate at(Section section, double offset) {
-        Place place = new Place(section.station(), offset);
-        return new Coordinate(line.x(place), line.y(place));
-    }
-
-    private Geometry shape(Hazard hazard) {
-        Coordinate[] points =
-                hazard.points().stream()
-                        .map(p -> new Coordinate(p.x(), p.y()))
-                        .toArray(Coordinate[]::new);
-        if (points.length == 1) {
-            Geometry point = shapes.createPoint(points[0]);
-            return hazard.around() > 0 ? point.buffer(hazard.around()) : point;
-        }
-        boolean isLine = hazard.kind() == Hazard.Kind.WIRE || hazard.kind().isBuried();
-        if (isLine || points.length == 2) {
-            return shapes.createLineString(points);
-        }
-        Coordinate[] ring = new Coordinate[points.length + 1];
-        System.arraycopy(points, 0, ring, 0, points.length);
-        ring[points.length] = points[0];
-        return shapes.createPolygon(ring).buffer(0);
-    }
-
     private void wire(Hazard hazard) {
-        Geometry reach = shape(hazard).buffer(WIRE_CLEARANCE).intersection(lane);
+        Geometry reach = LandShapes.of(hazard).buffer(WIRE_CLEARANCE).intersection(lane);
         double[] stretch = stretch(reach);
         if (stretch == null) {
             return;
@@ -191,7 +139,7 @@ public final class Hazards {
     }
 
     private void buried(Hazard hazard) {
-        Geometry inside = shape(hazard).intersection(work);
+        Geometry inside = LandShapes.of(hazard).intersection(work);
         if (inside.isEmpty()) {
             return;
         }
@@ -266,7 +214,7 @@ public final class Hazards {
     }
 
     private void keepOff(Hazard hazard) {
-        Geometry shape = shape(hazard);
+        Geometry shape = LandShapes.of(hazard);
         double apart = shape.distance(work);
         boolean meets = shape.intersects(work);
         if (!meets && apart >= hazard.away()) {
@@ -296,7 +244,7 @@ public final class Hazards {
     }
 
     /** The owner's name for it, with what it is where the name does not say so. */
-    private static String named(Hazard hazard) {
+    static String named(Hazard hazard) {
         String kind = hazard.kind().words();
         String lastWord = kind.substring(kind.lastIndexOf(' ') + 1);
         return hazard.name().contains(lastWord) ? hazard.name() : hazard.name() + " (" + kind + ")";

@@ -9,7 +9,7 @@ import lanewright.stone.LayerStone;
  * @param length of the lane, m
  * @param disturbed land inside the limits of work, m²
  * @param strip topsoil stripped, bank m³
- * @param heaps number of topsoil heaps
+ * @param heaps where the topsoil is heaped
  * @param cut bank m³
  * @param fill earth fill, compacted m³
  * @param lift thickness of one compacted lift of fill, m
@@ -31,7 +31,7 @@ public record WorkFacts(
         double length,
         double disturbed,
         double strip,
-        int heaps,
+        HeapPlaces heaps,
         double cut,
         double fill,
         double lift,

@@ -134,15 +134,37 @@ public final class WorkOrder {
 
     private void strip() {
         Step step = new Step("strip", "Strip the topsoil and heap it");
+        List<HeapPlace> heaps = facts.heaps().heaps();
         step.amount(
-                "{} as it lies, in {} heaps",
+                heaps.size() == 1 ? "{} as it lies, in {} heap" : "{} as it lies, in {} heaps",
                 Quantity.volume(facts.strip()),
-                Quantity.count(facts.heaps()));
+                Quantity.count(heaps.size()));
+        for (HeapPlace heap : heaps) {
+            step.amount(heapAt(heap));
+        }
+        if (facts.heaps().unplaced() > NOTHING) {
+            step.amount(
+                    "{} loose without a place: see the findings before stripping there",
+                    Quantity.volume(facts.heaps().unplaced()));
+        }
         step.look("No dark soil or roots show on the stripped ground");
         step.look(
-                "Heaps lie off the slopes and out of every path of water; seed them if they will stand over 30 days (Illinois Urban Manual, standard 752)");
+                "Heaps lie off the slopes and out of every path of water, with silt fence or straw below them at once; seed them if they will stand over 30 days (Illinois Urban Manual, standard 752)");
         step.wait("Soil that does not smear or stick: wet topsoil is ruined by handling");
         steps.add(step.done());
+    }
+
+    /** One heap: how much, loose, where, and from which stretch. */
+    private static Saying heapAt(HeapPlace heap) {
+        Saying place = heap.place();
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.volume(heap.form().volume()));
+        quantities.addAll(place.quantities());
+        quantities.add(Quantity.station(heap.from()));
+        quantities.add(Quantity.station(heap.to()));
+        return new Saying(
+                "Heap " + heap.number() + " of {} loose, " + place.pattern() + ", from {} to {}",
+                quantities);
     }
 
     private void undercut() {
@@ -258,6 +280,10 @@ public final class WorkOrder {
 
         void amount(String pattern, Quantity... quantities) {
             amounts.add(Saying.of(pattern, quantities));
+        }
+
+        void amount(Saying saying) {
+            amounts.add(saying);
         }
 
         void look(String words) {

@@ -2,6 +2,7 @@ package lanewright.planner.run;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
@@ -20,6 +21,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import lanewright.drainage.Pool;
+import lanewright.drainage.pond.Trace;
 import lanewright.lane.line.DesignRefused;
 import lanewright.measure.Finding;
 import lanewright.measure.Listing;
@@ -27,6 +30,7 @@ import lanewright.measure.Progress;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
+import lanewright.planner.work.HeapPlace;
 import lanewright.survey.SurveyException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -166,6 +170,62 @@ class RunTest {
         } finally {
             Locale.setDefault(before);
         }
+    }
+
+    @Test
+    void heapsKeepOutOfTheWaterThatTheLaneDams() {
+        assertTrue(outcome.heaps().heaps().size() >= 3);
+        double least = 10 * 0.3048 - 1e-3; // 10 ft from water; the round ends are drawn by chords
+        for (HeapPlace heap : outcome.heaps().heaps()) {
+            double[][] outline = heap.outline();
+            for (Pool pool : outcome.water().after()) {
+                assertFalse(pool.spot().covers(heap.x(), heap.y()));
+                for (Trace edge : pool.spot().outline()) {
+                    for (int i = 0; i < edge.size(); i++) {
+                        for (int k = 0; k < outline[0].length; k++) {
+                            double dx = edge.x(i) - outline[0][k];
+                            double dy = edge.y(i) - outline[1][k];
+                            assertTrue(Math.hypot(dx, dy) >= least);
+                        }
+                    }
+                }
+            }
+        }
+        String order =
+                outcome.order().stream()
+                        .filter(step -> step.name().equals("strip"))
+                        .findFirst()
+                        .orElseThrow()
+                        .amounts()
+                        .toString();
+        assertTrue(order.contains("Heap 1 of {} loose"), order);
+    }
+
+    @Test
+    void aHeapThatTheOwnerPutsInThePondIsFound() throws Exception {
+        Pool pond = outcome.water().made().get(0);
+        double east = outcome.survey().originX() + pond.spot().x();
+        double north = outcome.survey().originY() + pond.spot().y();
+        String json =
+                PlanFile.write(plan("\"75 mm\"").plan(), false)
+                        .replace(
+                                "\"work\": {",
+                                "\"work\": { \"heaps\": [ { \"name\": \"pond\", \"east\": \""
+                                        + east
+                                        + " m\", \"north\": \""
+                                        + north
+                                        + " m\" } ],");
+        PlanFile file = PlanFile.read("plan.json", json.getBytes(StandardCharsets.UTF_8));
+        Outcome wet = new Run(folder).outcome(file, Progress.NONE);
+        assertEquals(1, wet.heaps().heaps().size());
+        assertEquals("pond", wet.heaps().heaps().get(0).name());
+        assertTrue(
+                wet.findings().stream()
+                        .anyMatch(
+                                each ->
+                                        each.code().equals("heap-in-water")
+                                                && each.level() == Finding.Level.STOP),
+                wet.findings().toString());
     }
 
     @Test

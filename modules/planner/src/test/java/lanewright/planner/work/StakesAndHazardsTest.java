@@ -192,7 +192,7 @@ class StakesAndHazardsTest {
                         100,
                         800,
                         100,
-                        2,
+                        HeapPlaces.NONE,
                         50,
                         60,
                         0.2,
@@ -211,8 +211,26 @@ class StakesAndHazardsTest {
                         true);
         WorkFacts bare =
                 new WorkFacts(
-                        100, 800, 0, 0, 0, 0, 0.2, 0, 0, 0, List.of(), 0, 0, List.of(), 0, 300,
-                        false, false, false, false);
+                        100,
+                        800,
+                        0,
+                        HeapPlaces.NONE,
+                        0,
+                        0,
+                        0.2,
+                        0,
+                        0,
+                        0,
+                        List.of(),
+                        0,
+                        0,
+                        List.of(),
+                        0,
+                        300,
+                        false,
+                        false,
+                        false,
+                        false);
         List<String> names = WorkOrder.of(full).stream().map(WorkStep::name).toList();
         assertEquals(
                 List.of(
@@ -238,8 +256,26 @@ class StakesAndHazardsTest {
     void aDammingLaneIsCalledADam() {
         WorkFacts facts =
                 new WorkFacts(
-                        100, 5000, 0, 0, 0, 0, 0.2, 0, 0, 0, List.of(), 0, 0, List.of(), 0, 300,
-                        false, false, false, false);
+                        100,
+                        5000,
+                        0,
+                        HeapPlaces.NONE,
+                        0,
+                        0,
+                        0.2,
+                        0,
+                        0,
+                        0,
+                        List.of(),
+                        0,
+                        0,
+                        List.of(),
+                        0,
+                        300,
+                        false,
+                        false,
+                        false,
+                        false);
         List<String> wet = Cautions.of(facts, 0.6).stream().map(Caution::name).toList();
         assertTrue(wet.contains("lane-as-dam"));
         assertTrue(Cautions.of(facts, 0).stream().noneMatch(c -> c.name().equals("lane-as-dam")));

@@ -51,6 +51,8 @@ public enum Role {
     TOPSOIL,
     /** Topsoil put back. */
     TOPSOIL_BACK,
+    /** A heap of topsoil, seen from above. */
+    HEAP,
     /** Dug out down to soil that bears, and refilled. */
     UNDERCUT,
     /** Finest stone, at the top. */

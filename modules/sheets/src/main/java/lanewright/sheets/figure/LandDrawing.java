@@ -381,7 +381,7 @@ public final class LandDrawing {
 
     private static void sample(Pen pen, Role role, double x, double y) {
         switch (role) {
-            case CUT, FILL, WATER, TOPSOIL, STONE_FINE, STONE_MIDDLE, STONE_COARSE, LANE ->
+            case CUT, FILL, WATER, TOPSOIL, HEAP, STONE_FINE, STONE_MIDDLE, STONE_COARSE, LANE ->
                     pen.fill(role, new Box(x, y + 1, 20, NOTE))
                             .frame(Role.HAIRLINE, new Box(x, y + 1, 20, NOTE));
             case LOOK -> pen.look(x + 10, y + NOTE * 0.6, 9);
@@ -398,6 +398,7 @@ public final class LandDrawing {
         meaning.put(Role.DITCH_RIGHT, "right ditch bottom");
         meaning.put(Role.CUT, "cut (dig)");
         meaning.put(Role.FILL, "fill (build up)");
+        meaning.put(Role.HEAP, "heap of topsoil");
         meaning.put(Role.WATER, "water sits, depth written on it");
         meaning.put(Role.WATER_BEFORE, "wet place before the lane");
         meaning.put(Role.FLOW, "way of water");

@@ -21,6 +21,7 @@ import lanewright.measure.Progress;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
+import lanewright.planner.work.HeapPlace;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Role;
@@ -84,14 +85,16 @@ final class LandSheet {
             Ground ground,
             Beside beside,
             WaterReport water,
+            List<HeapPlace> heaps,
             List<Thing> things,
             UnitSystem units,
             String answer) {
-        return new LandSheet(survey, ground, beside, water, units).sheet(things, answer);
+        return new LandSheet(survey, ground, beside, water, units).sheet(heaps, things, answer);
     }
 
-    private Sheet sheet(List<Thing> things, String answer) {
+    private Sheet sheet(List<HeapPlace> heaps, List<Thing> things, String answer) {
         lane();
+        heaps.forEach(this::heap);
         Paper paper = Paper.of(units);
         Flow flow =
                 new Flow(
@@ -132,6 +135,7 @@ final class LandSheet {
                     Role.CATCH,
                     Role.CUT,
                     Role.FILL,
+                    Role.HEAP,
                     Role.WATER,
                     Role.WATER_BEFORE,
                     Role.FLOW,
@@ -165,6 +169,23 @@ final class LandSheet {
         line(Role.CENTRE, beside.all(section -> 0));
         reach(limits.x(), limits.y(), AROUND);
         stations();
+    }
+
+    private void heap(HeapPlace heap) {
+        double[][] outline = heap.outline();
+        land.area(Role.HEAP, outline[0], outline[1]);
+        land.ring(Role.HEAP, outline[0], outline[1]);
+        land.label(
+                "heap "
+                        + heap.number()
+                        + ": "
+                        + Words.fine(Quantity.volume(heap.form().volume()), units),
+                heap.x(),
+                heap.y(),
+                Role.TEXT,
+                true,
+                1);
+        reach(outline[0], outline[1], 3);
     }
 
     private void reach(double[] x, double[] y, double around) {

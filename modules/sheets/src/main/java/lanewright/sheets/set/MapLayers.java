@@ -9,6 +9,8 @@ import lanewright.drainage.WaterReport;
 import lanewright.drainage.pond.Trace;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
+import lanewright.planner.work.HeapPlace;
+import lanewright.planner.work.HeapPlaces;
 import lanewright.planner.work.Stake;
 import lanewright.planner.work.Stakes;
 import lanewright.sheets.folder.GeoJson;
@@ -108,6 +110,27 @@ final class MapLayers {
         says.put("drained", pool.drained());
         says.put("openAtSurveyEdge", pool.spot().atRim());
         features.add(new Feature(GeoJson.Shape.AREA, rings, says));
+    }
+
+    /** Where the topsoil is heaped. */
+    static List<Feature> heaps(HeapPlaces places) {
+        var features = new ArrayList<Feature>();
+        for (HeapPlace heap : places.heaps()) {
+            Map<String, Object> says = new TreeMap<>();
+            says.put("what", "heap of topsoil");
+            says.put("number", heap.number());
+            says.put("name", heap.name());
+            says.put("chosen", heap.chosen());
+            says.put("volume", heap.form().volume());
+            says.put("highest", heap.form().height());
+            says.put("station", heap.station());
+            says.put("offset", heap.offset());
+            says.put("from", heap.from());
+            says.put("to", heap.to());
+            features.add(
+                    new Feature(GeoJson.Shape.AREA, List.<double[][]>of(heap.outline()), says));
+        }
+        return features;
     }
 
     /** The offset stakes. */

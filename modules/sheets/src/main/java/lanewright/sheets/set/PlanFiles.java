@@ -74,6 +74,7 @@ public final class PlanFiles {
                 map("limits", survey, MapLayers.limits(beside)),
                 map("catch-lines", survey, MapLayers.catchLines(beside)),
                 map("low-spots", survey, MapLayers.lowSpots(outcome.water())),
+                map("heaps", survey, MapLayers.heaps(outcome.heaps())),
                 map("stakes", survey, MapLayers.stakes(outcome.stakes())));
     }
 

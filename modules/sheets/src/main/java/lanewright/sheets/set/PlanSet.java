@@ -55,6 +55,7 @@ public final class PlanSet {
                         outcome.ground(),
                         beside,
                         outcome.water(),
+                        outcome.heaps().heaps(),
                         things(),
                         units,
                         says(Topic.LINE)));
@@ -76,6 +77,7 @@ public final class PlanSet {
         sheets.add(
                 VolumeSheet.of(
                         outcome.earth(),
+                        outcome.heaps(),
                         outcome.volumes(),
                         outcome.sections().sections(),
                         units,

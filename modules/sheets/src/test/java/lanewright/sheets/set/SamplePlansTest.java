@@ -231,6 +231,8 @@ class SamplePlansTest {
                                 "maps/limits.geojson",
                                 "maps/catch-lines.geojson",
                                 "maps/low-spots.geojson",
+                                "maps/heaps.geojson",
+                                "tables/heap-places.csv",
                                 "maps/stakes.geojson")),
                 names.toString());
     }

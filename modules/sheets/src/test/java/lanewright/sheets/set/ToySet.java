@@ -13,6 +13,8 @@ import lanewright.measure.UnitSystem;
 import lanewright.planner.listing.ShapeListings;
 import lanewright.planner.listing.StoneListings;
 import lanewright.planner.work.Cautions;
+import lanewright.planner.work.HeapLand;
+import lanewright.planner.work.HeapPlaces;
 import lanewright.planner.work.Stakes;
 import lanewright.planner.work.WorkFacts;
 import lanewright.planner.work.WorkOrder;
@@ -50,6 +52,7 @@ public final class ToySet {
                         toy.ground,
                         beside,
                         toy.water,
+                        heaps(toy).heaps(),
                         List.of(
                                 new LandSheet.Thing(
                                         Role.HAZARD,
@@ -83,7 +86,8 @@ public final class ToySet {
                                 Quantity.station(180))));
         sheets.add(
                 VolumeSheet.of(
-                        EarthworkReport.of(toy.sections, toy.volumes, null, EarthOptions.USUAL),
+                        earth(toy),
+                        heaps(toy),
                         toy.volumes,
                         toy.sections.sections(),
                         units,
@@ -128,12 +132,24 @@ public final class ToySet {
                 sheets);
     }
 
+    private static EarthworkReport earth(ToyPlan toy) {
+        return EarthworkReport.of(toy.sections, toy.volumes, null, EarthOptions.USUAL);
+    }
+
+    private static HeapPlaces heaps(ToyPlan toy) {
+        return HeapPlaces.of(
+                toy.sections,
+                toy.volumes.strip(),
+                earth(toy).topsoil(),
+                new HeapLand(toy.ground, null, toy.water, List.of(), List.of(), 0.9, List.of()));
+    }
+
     private static WorkFacts facts(ToyPlan toy) {
         return new WorkFacts(
                 toy.design.length(),
                 3000,
                 toy.volumes.strip().corrected(),
-                2,
+                heaps(toy),
                 toy.volumes.cut().corrected(),
                 toy.volumes.earthFill(),
                 0.15,
