@@ -264,11 +264,18 @@ final class Answers {
         String benchmark = stakes.benchmark();
         return benchmark == null
                 ? Saying.of(
-                        "{} stakes with distances; no heights, since no benchmark is named.",
-                        Quantity.count(stakes.stakes().size()))
+                        "{} offset stakes, {} on the lane and {} load marks, with distances; no"
+                                + " heights, since no benchmark is named.",
+                        Quantity.count(stakes.stakes().size()),
+                        Quantity.count(stakes.marks().size()),
+                        Quantity.count(stakes.loads().size()))
                 : Saying.of(
-                        "{} stakes with distances and heights, all from " + brace(benchmark) + ".",
-                        Quantity.count(stakes.stakes().size()));
+                        "{} offset stakes and {} on the lane, with distances and heights, all from "
+                                + brace(benchmark)
+                                + "; {} load marks.",
+                        Quantity.count(stakes.stakes().size()),
+                        Quantity.count(stakes.marks().size()),
+                        Quantity.count(stakes.loads().size()));
     }
 
     /** One sentence about the whole. */

@@ -123,6 +123,8 @@ public final class OutcomeJson {
         all.add(WorkListings.order(outcome.order()));
         all.add(WorkListings.cautions(outcome.cautions()));
         all.add(WorkListings.stakes(outcome.stakes()));
+        all.add(WorkListings.laneStakes(outcome.stakes()));
+        all.add(WorkListings.loadMarks(outcome.stakes()));
         all.add(FindingListings.levels(outcome.findings()));
         return all;
     }

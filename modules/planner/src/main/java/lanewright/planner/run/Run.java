@@ -228,7 +228,8 @@ public final class Run {
                                         asked,
                                         progress.part(0.55, 0.95)));
         List<Hazard> hazards = LandInputs.hazards(plan.hazards(), places);
-        Stakes stakes = Stakes.of(cut, land, LandInputs.levels(plan), plan.work().stakesBeyond());
+        Stakes stakes =
+                Stakes.of(cut, land, LandInputs.levels(plan), plan.work().stakesBeyond(), rock);
         HeapPlaces heaps =
                 HeapPlaces.of(
                         cut,

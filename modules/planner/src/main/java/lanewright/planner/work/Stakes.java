@@ -15,13 +15,16 @@ import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.Where;
+import lanewright.stone.StoneReport;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Offset stakes on both sides of the lane. They stand outside the limits, since stripping destroys
- * everything inside.
+ * What is set in the field: offset stakes on both sides of the lane, outside the limits, since
+ * stripping destroys everything inside; then stakes on the lane itself, and marks for the loads.
  *
- * @param stakes in station order, left before right
+ * @param stakes offset stakes in station order, left before right
+ * @param marks stakes at the line and at both edges, in station order
+ * @param loads where each load of stone starts and stops, by layer in the order of laying
  * @param benchmark name of the point that all heights are taken from, or null; then no height is
  *     given
  * @param benchmarkHeight its height, m, NaN without one
@@ -29,6 +32,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record Stakes(
         List<Stake> stakes,
+        List<LaneMark> marks,
+        List<LoadMark> loads,
         @Nullable String benchmark,
         double benchmarkHeight,
         List<Finding> findings) {
@@ -36,6 +41,8 @@ public record Stakes(
     /** Copies the lists. */
     public Stakes {
         stakes = List.copyOf(stakes);
+        marks = List.copyOf(marks);
+        loads = List.copyOf(loads);
         findings = List.copyOf(findings);
     }
 
@@ -49,14 +56,20 @@ public record Stakes(
     public record Levels(String name, double height, double instrument) {}
 
     /**
-     * Stakes at every section.
+     * Stakes at every section, and marks for every load.
      *
      * @param set the sections
      * @param ground the ground that the stakes stand on
      * @param levels what heights are taken from, or null to give none
-     * @param beyond how far outside the limits the stakes stand, m, zero or more
+     * @param beyond how far outside the limits the offset stakes stand, m, zero or more
+     * @param stone the loads
      */
-    public static Stakes of(SectionSet set, Ground ground, @Nullable Levels levels, double beyond) {
+    public static Stakes of(
+            SectionSet set,
+            Ground ground,
+            @Nullable Levels levels,
+            double beyond,
+            StoneReport stone) {
         List<Stake> stakes = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         if (levels == null) {
@@ -77,6 +90,8 @@ public record Stakes(
         }
         return new Stakes(
                 stakes,
+                MarkSetting.onLane(set, ground, levels),
+                MarkSetting.ofLoads(set, stone),
                 levels == null ? null : levels.name(),
                 levels == null ? Double.NaN : levels.height(),
                 findings);

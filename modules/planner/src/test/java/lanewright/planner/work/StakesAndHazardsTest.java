@@ -21,11 +21,17 @@ import lanewright.lane.shape.LaneDesign;
 import lanewright.lane.shape.Layer;
 import lanewright.lane.shape.SideShape;
 import lanewright.lane.shape.TypicalSection;
+import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Progress;
+import lanewright.measure.Saying;
 import lanewright.planner.work.Hazard.Kind;
 import lanewright.planner.work.Hazard.Spot;
+import lanewright.stone.LayerStone;
+import lanewright.stone.Spread;
+import lanewright.stone.StoneReport;
+import lanewright.stone.Supply;
 import lanewright.survey.Survey;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
@@ -44,6 +50,8 @@ class StakesAndHazardsTest {
                             .build(),
                     GroundOptions.USUAL,
                     Progress.NONE);
+
+    private static final StoneReport NO_STONE = StoneReport.of(List.of());
 
     private static SectionSet set() {
         try {
@@ -97,7 +105,8 @@ class StakesAndHazardsTest {
 
     @Test
     void stakesStandOutsideTheLimitsAndMeasureIn() {
-        Stakes stakes = Stakes.of(set(), GROUND, new Stakes.Levels("iron pin", 101, 102), 1);
+        Stakes stakes =
+                Stakes.of(set(), GROUND, new Stakes.Levels("iron pin", 101, 102), 1, NO_STONE);
         // Toe of 0.2 m of stone with 1:1 edges under a 4 % crown: 2 + 0.2/(1 - 0.04) from the
         // middle;
         // hinge 0.5 m further out, 0.3 - 0.04 u above the ground; catch 3 times that further out.
@@ -118,8 +127,64 @@ class StakesAndHazardsTest {
     }
 
     @Test
+    void stakesOnTheLaneStandAtItsLineAndItsEdges() {
+        Stakes stakes =
+                Stakes.of(set(), GROUND, new Stakes.Levels("iron pin", 101, 102), 1, NO_STONE);
+        // Sections at 0, 25, 50, 75 and 100 m; 4 m wide, crowned 4 %: edges 0.08 m lower.
+        assertEquals(3 * 5, stakes.marks().size());
+        LaneMark line = stakes.marks().get(3);
+        LaneMark left = stakes.marks().get(4);
+        LaneMark right = stakes.marks().get(5);
+        assertEquals(LaneMark.Kind.CENTRE, line.kind());
+        assertEquals(LaneMark.Kind.LEFT_EDGE, left.kind());
+        assertEquals(LaneMark.Kind.RIGHT_EDGE, right.kind());
+        assertEquals(25, line.x(), 1e-9);
+        assertEquals(0, line.y(), 1e-9);
+        assertEquals(100.5, line.finished(), 1e-9);
+        assertEquals(0.5, line.up(), 1e-9);
+        assertEquals(1.5, line.rod(), 1e-9);
+        assertEquals(-2, left.offset(), 1e-9);
+        assertEquals(2, left.y(), 1e-9);
+        assertEquals(-2, right.y(), 1e-9);
+        for (LaneMark edge : List.of(left, right)) {
+            assertEquals(100.42, edge.finished(), 1e-9);
+            assertEquals(0.42, edge.up(), 1e-9);
+            assertEquals(1.58, edge.rod(), 1e-9);
+            assertEquals(100, edge.ground(), 1e-9);
+        }
+    }
+
+    @Test
+    void loadMarksStandOutsideTheStoneWhereEachLoadStartsAndStops() {
+        SectionSet set = set();
+        // 100 m with one section all along: its stone is spread evenly.
+        double area = set.sections().get(0).areas().layers().get(0).area();
+        var from = new Assumption("x", Saying.plain("x"), Assumption.Mark.YOURS, "test");
+        // Four tenths of the whole in each truck, no loss: loads to 40, 80 and 100 m.
+        double payload = 0.4 * 100 * area * 2000;
+        Supply supply =
+                new Supply("base", 2000, from, 1.3, from, 0, payload, Double.NaN, Double.NaN, null);
+        StoneReport stone =
+                StoneReport.of(List.of(LayerStone.of(supply, 0.2, Spread.even(0, 100, area))));
+        List<LoadMark> marks = Stakes.of(set, GROUND, null, 1, stone).loads();
+        double[] stations = {0, 40, 80, 100};
+        assertEquals(4, marks.size());
+        // Toe of 0.2 m of stone with 1:1 edges under a 4 % crown, and a foot farther.
+        double out = 2 + 0.2 / 0.96 + 0.3048;
+        for (int i = 0; i < 4; i++) {
+            LoadMark mark = marks.get(i);
+            assertEquals("base", mark.layer());
+            assertEquals(stations[i], mark.station(), 1e-6);
+            assertEquals(i, mark.stops());
+            assertEquals(i == 3 ? 0 : i + 1, mark.starts());
+            assertEquals(out, mark.offset(), 1e-9);
+            assertEquals(-out, mark.y(), 1e-9);
+        }
+    }
+
+    @Test
     void withoutABenchmarkNoHeightIsGiven() {
-        Stakes stakes = Stakes.of(set(), GROUND, null, 1);
+        Stakes stakes = Stakes.of(set(), GROUND, null, 1, NO_STONE);
         assertEquals("no-benchmark", stakes.findings().get(0).code());
         for (Stake stake : stakes.stakes()) {
             for (double height :
@@ -129,6 +194,12 @@ class StakesAndHazardsTest {
                 assertTrue(Double.isNaN(height));
             }
             assertFalse(Double.isNaN(stake.toHinge()));
+        }
+        for (LaneMark mark : stakes.marks()) {
+            for (double height :
+                    new double[] {mark.ground(), mark.finished(), mark.up(), mark.rod()}) {
+                assertTrue(Double.isNaN(height));
+            }
         }
     }
 

@@ -11,6 +11,8 @@ import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
 import lanewright.planner.work.HeapPlace;
 import lanewright.planner.work.HeapPlaces;
+import lanewright.planner.work.LaneMark;
+import lanewright.planner.work.LoadMark;
 import lanewright.planner.work.Stake;
 import lanewright.planner.work.Stakes;
 import lanewright.sheets.folder.GeoJson;
@@ -133,11 +135,12 @@ final class MapLayers {
         return features;
     }
 
-    /** The offset stakes. */
+    /** The offset stakes, the stakes on the lane and the load marks, by {@code kind}. */
     static List<Feature> stakes(Stakes stakes) {
         var features = new ArrayList<Feature>();
         for (Stake stake : stakes.stakes()) {
             Map<String, Object> says = new TreeMap<>();
+            says.put("kind", "offset stake");
             says.put("station", stake.station());
             says.put("offset", stake.right() ? stake.offset() : -stake.offset());
             says.put("height", stake.height());
@@ -148,6 +151,26 @@ final class MapLayers {
             says.put("ditchAbove", stake.ditchUp());
             says.put("lineAbove", stake.centreUp());
             features.add(Feature.point(stake.x(), stake.y(), says));
+        }
+        for (LaneMark mark : stakes.marks()) {
+            Map<String, Object> says = new TreeMap<>();
+            says.put("kind", mark.kind().words());
+            says.put("station", mark.station());
+            says.put("offset", mark.offset());
+            says.put("height", mark.ground());
+            says.put("finished", mark.finished());
+            says.put("finishedAbove", mark.up());
+            features.add(Feature.point(mark.x(), mark.y(), says));
+        }
+        for (LoadMark mark : stakes.loads()) {
+            Map<String, Object> says = new TreeMap<>();
+            says.put("kind", "load mark");
+            says.put("layer", mark.layer());
+            says.put("stops", mark.stops());
+            says.put("starts", mark.starts());
+            says.put("station", mark.station());
+            says.put("offset", mark.offset());
+            features.add(Feature.point(mark.x(), mark.y(), says));
         }
         return features;
     }

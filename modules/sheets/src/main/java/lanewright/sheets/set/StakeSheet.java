@@ -1,6 +1,7 @@
 package lanewright.sheets.set;
 
 import lanewright.measure.Finding;
+import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
@@ -47,6 +48,26 @@ final class StakeSheet {
                                         + " set up at the height that the plan gives."
                                 : ""));
         flow.table(WorkListings.stakes(stakes));
+        Listing lane = WorkListings.laneStakes(stakes);
+        if (!lane.rows().isEmpty()) {
+            flow.head("On the lane");
+            flow.note(
+                    "Set these from the offset stakes once the earth is shaped: stripping destroys"
+                            + " whatever stands here before. Finished: top of the stone. Above"
+                            + " ground: over the ground as it was surveyed; with a minus, below it."
+                            + " Blank heights: no benchmark; blank rods: no height of the level.");
+            flow.table(lane);
+        }
+        Listing loads = WorkListings.loadMarks(stakes);
+        if (!loads.rows().isEmpty()) {
+            flow.head("For the loads");
+            flow.note(
+                    "Mark one layer at a time, in the order of laying. Each mark stands to the"
+                            + " right of the lane, looking up-station, outside all stone, so that no"
+                            + " truck runs it over. Spread each load from the mark where it starts"
+                            + " to the mark where it stops.");
+            flow.table(loads);
+        }
         return flow.sheet();
     }
 

@@ -225,6 +225,8 @@ class SamplePlansTest {
                                 "tables/areas.csv",
                                 "tables/volumes.csv",
                                 "tables/stakes.csv",
+                                "tables/lane-stakes.csv",
+                                "tables/load-marks.csv",
                                 "tables/loads.csv",
                                 "tables/findings.csv",
                                 "maps/lane.geojson",

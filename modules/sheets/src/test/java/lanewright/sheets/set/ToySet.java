@@ -111,7 +111,8 @@ public final class ToySet {
                                 toy.sections,
                                 toy.ground,
                                 new Stakes.Levels("nail in oak", 127.31, 129.9),
-                                0.9),
+                                0.9,
+                                toy.stone),
                         units,
                         "Two stakes at every section."));
         sheets.add(WaterSheet.of(toy.water, units, "Sits beside the lane in one place."));
