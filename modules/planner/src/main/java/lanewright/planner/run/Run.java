@@ -149,7 +149,7 @@ public final class Run {
         findings.addAll(measured.findings());
         findings.addAll(land.findings());
         findings.addAll(depth.findings());
-        findings.addAll(depth.alongLane(line));
+        findings.addAll(depth.alongLane(line, cut.sections()));
         findings.addAll(GroundTrust.alongLane(land, line));
         if (laid != null) {
             findings.addAll(laid.collisions());
