@@ -104,4 +104,32 @@ class HeapTest {
         assertEquals(Heap.round(5, 2, 1.5), small);
         assertEquals(Heap.NONE, Heap.ridge(0, 2, 1.5));
     }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Angles of repose of earth, clay, gravel and sand (A6) | S. W. Nunnally, Construction"
+                    + " Methods and Management, table of angles of repose | from memory")
+    void anglesOfRepose() {
+        assertEquals(32, Heap.repose("common earth, dry").degrees());
+        assertEquals(37, Heap.repose("common earth, moist").degrees());
+        assertEquals(35, Heap.repose("clay, excavated").degrees());
+        assertEquals(35, Heap.repose("gravel").degrees());
+        assertEquals(25, Heap.repose("sand, dry").degrees());
+        assertEquals(37, Heap.repose("sand, moist").degrees());
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Flatter ends of angles of repose: wet clay 15°, dry lumps 25°, gravel with sand 25°,"
+                    + " sand full of water 15°, dunes 30° (A6) | buildsum.blogspot.com, June 2014;"
+                    + " protrails.com, lexicon | read")
+    void flatterEndsOfAnglesOfRepose() {
+        assertEquals(15, Heap.repose("clay, wet").degrees());
+        assertEquals(25, Heap.repose("clay lumps, dry").degrees());
+        assertEquals(25, Heap.repose("gravel with sand").degrees());
+        assertEquals(15, Heap.repose("sand full of water").degrees());
+        assertEquals(30, Heap.repose("dune sand").degrees());
+    }
 }

@@ -104,6 +104,49 @@ class StakesAndHazardsTest {
     }
 
     @Test
+    @Tag("outside")
+    @DisplayName(
+            "Rods of a level run: 1.07, 0.48, 10.70 ft (EW-L2) | Civil Engineering Survey Review,"
+                    + " 3rd ed., ch. 8, table 8-1, globalspec.com | read")
+    void rodsOfALevelRun() {
+        double[][] rows = {{114.59, 113.52, 1.07}, {123.18, 122.70, 0.48}, {130.79, 120.09, 10.70}};
+        for (double[] row : rows) {
+            assertEquals(row[2], Stakes.rod(row[0], row[1]), 0.005);
+        }
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Rods recovered from heights add up to 15.510 back and 19.640 forward (EW-L3) |"
+                    + " thesurveyschool.com, leveling | read")
+    void rodsFromHeightsAddUp() {
+        double[] sight = {104.320, 103.080, 101.300, 99.080};
+        double[] height = {100.000, 97.900, 98.230, 96.140, 95.870};
+        double back = 0;
+        double forward = 0;
+        for (int i = 0; i < sight.length; i++) {
+            back += Stakes.rod(sight[i], height[i]);
+            forward += Stakes.rod(sight[i], height[i + 1]);
+        }
+        assertEquals(15.510, back, 0.0005);
+        assertEquals(19.640, forward, 0.0005);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Rods from one set-up: 4.83, 3.55, 5.66, 3.89 ft (EW-G2) | forum homework answer,"
+                    + " r/ConstructionManagers 1iilbip | read")
+    void rodsFromOneSetUp() {
+        double[][] rows = {{99.65, 4.83}, {100.93, 3.55}, {98.82, 5.66}, {100.59, 3.89}};
+        for (double[] row : rows) {
+            // the source rounds its line of sight from 104.4825 to 104.48
+            assertEquals(row[1], Stakes.rod(104.4825, row[0]), 0.006);
+        }
+    }
+
+    @Test
     void stakesStandOutsideTheLimitsAndMeasureIn() {
         Stakes stakes =
                 Stakes.of(set(), GROUND, new Stakes.Levels("iron pin", 101, 102), 1, NO_STONE);
