@@ -18,7 +18,6 @@ import lanewright.planner.document.PlanException;
 import lanewright.planner.document.StonePart;
 import lanewright.planner.document.Trouble;
 import lanewright.stone.LayerStone;
-import lanewright.stone.Spread;
 import lanewright.stone.StoneReport;
 import lanewright.stone.StoneTables;
 import lanewright.stone.Supply;
@@ -103,10 +102,7 @@ public final class Supplies {
         for (Running running : volumes.stone()) {
             StonePart.Material material = material(stone, running.name());
             layers.add(
-                    LayerStone.of(
-                            of(stone, material),
-                            thickness(design, running.name()),
-                            spread(running)));
+                    LayerStone.of(of(stone, material), thickness(design, running.name()), running));
         }
         Collections.reverse(layers); // laid from the bottom up
         return StoneReport.of(layers);
@@ -132,23 +128,5 @@ public final class Supplies {
             }
         }
         return thickest;
-    }
-
-    private static Spread spread(Running running) {
-        List<Spread.Span> spans = new ArrayList<>();
-        for (int i = 1; i < running.size(); i++) {
-            double from = running.station(i - 1);
-            double to = running.station(i);
-            if (to > from) {
-                spans.add(
-                        new Spread.Span(
-                                from,
-                                to,
-                                running.area(i - 1),
-                                running.area(i),
-                                Math.max(0, running.correctedTo(i) - running.correctedTo(i - 1))));
-            }
-        }
-        return new Spread(spans);
     }
 }
