@@ -21,6 +21,8 @@ import lanewright.lane.shape.LaneDesign;
 import lanewright.lane.shape.Layer;
 import lanewright.lane.shape.SideShape;
 import lanewright.lane.shape.TypicalSection;
+import lanewright.lane.volume.Running;
+import lanewright.lane.volume.State;
 import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
@@ -29,7 +31,6 @@ import lanewright.measure.Saying;
 import lanewright.planner.work.Hazard.Kind;
 import lanewright.planner.work.Hazard.Spot;
 import lanewright.stone.LayerStone;
-import lanewright.stone.Spread;
 import lanewright.stone.StoneReport;
 import lanewright.stone.Supply;
 import lanewright.survey.Survey;
@@ -208,7 +209,12 @@ class StakesAndHazardsTest {
         Supply supply =
                 new Supply("base", 2000, from, 1.3, from, 0, payload, Double.NaN, Double.NaN, null);
         StoneReport stone =
-                StoneReport.of(List.of(LayerStone.of(supply, 0.2, Spread.even(0, 100, area))));
+                StoneReport.of(
+                        List.of(
+                                LayerStone.of(
+                                        supply,
+                                        0.2,
+                                        Running.even("base", State.COMPACTED, 0, 100, area))));
         List<LoadMark> marks = Stakes.of(set, GROUND, null, 1, stone).loads();
         double[] stations = {0, 40, 80, 100};
         assertEquals(4, marks.size());
