@@ -72,7 +72,7 @@ public final class DepthField {
      * #REACH} from every hole that says.
      */
     public static DepthField bearing(Ground ground, List<Probe> probes) {
-        return of(ground, probes, Probe::bearing, Probe::bearingAtLeast, "bearing soil", REACH);
+        return of(ground, probes, Probe::bearing, Probe::bearingAtLeast, "bearing", REACH);
     }
 
     private static DepthField of(
@@ -111,24 +111,29 @@ public final class DepthField {
 
     private static Finding atLeastFinding(Probe probe, String what, double least, boolean used) {
         return new Finding(
-                "depth-at-least",
-                Level.LOOK,
-                Topic.EARTH,
+                used ? what + "-at-least" : "hole-not-through",
+                used ? Level.LOOK : Level.NOTE,
+                Topic.GROUND,
                 Where.map(probe.x(), probe.y()),
                 Saying.of(
                         "Hole "
                                 + probe.name()
-                                + " did not reach the end of the "
-                                + what
-                                + " at {}; "
+                                + (what.equals("topsoil")
+                                        ? " ended in topsoil, {} down: "
+                                        : " met no soil firm enough to bear, down to {}: ")
                                 + (used
-                                        ? "that depth is used, the truth is more"
-                                        : "the holes round it give more there"),
+                                        ? "that depth is used there, and the truth is more."
+                                        : "the holes round it say that it goes deeper, and those"
+                                                + " are used."),
                         Quantity.depth(least)),
-                Quantity.depth(least),
+                null,
                 null,
                 "",
-                Saying.plain("Dig or push deeper there before ordering"));
+                Saying.plain(
+                        used
+                                ? "Dig deeper at that hole before ordering: until then every amount"
+                                        + " that rests on it is at least so much."
+                                : "Nothing to do, unless you want to be surer."));
     }
 
     private static double weighted(

@@ -53,6 +53,26 @@ public record LayerStone(
      */
     public record Reach(double mass, double station, double shortBy, int loadsShort) {}
 
+    /** What must still be ordered: all of it, less what the owner has in hand, kg. */
+    public double toOrder() {
+        return reach == null ? orderMass : reach.shortBy();
+    }
+
+    /** Whole loads that bring what must still be ordered. */
+    public int loadsToOrder() {
+        return reach == null ? loadCount : reach.loadsShort();
+    }
+
+    /** What those loads bring, kg: what is paid for. */
+    public double broughtToOrder() {
+        return loadsToOrder() * supply.payload();
+    }
+
+    /** What those loads cost in the owner's money, or NaN without a price; zero for no load. */
+    public double costToOrder() {
+        return loadsToOrder() == 0 ? 0 : broughtToOrder() * supply.price();
+    }
+
     /**
      * Works out one layer.
      *

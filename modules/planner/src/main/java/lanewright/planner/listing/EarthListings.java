@@ -8,6 +8,7 @@ import lanewright.earthwork.EarthworkReport;
 import lanewright.earthwork.Hauled;
 import lanewright.earthwork.Heap;
 import lanewright.earthwork.TopsoilBalance;
+import lanewright.lane.volume.State;
 import lanewright.measure.Kind;
 import lanewright.measure.Listing;
 import lanewright.measure.Listing.Column;
@@ -37,25 +38,33 @@ public final class EarthListings {
         }
         return new Listing(
                 "volumes",
-                "Volumes of the whole lane",
+                "How the volumes were checked",
                 List.of(
                         Column.words("What"),
                         Column.words("Measured"),
-                        Column.of("Used: end areas, curves corrected", Kind.VOLUME),
-                        Column.of("Plain end areas", Kind.VOLUME),
-                        Column.of("Pyramids where it runs out", Kind.VOLUME),
-                        Column.of("True solid", Kind.VOLUME),
-                        Column.of("Used less true", Kind.VOLUME)),
+                        Column.of("Used in this set", Kind.VOLUME),
+                        Column.of("As if the lane were straight", Kind.VOLUME),
+                        Column.of("Ends as points", Kind.VOLUME),
+                        Column.of("By triangles", Kind.VOLUME),
+                        Column.of("Difference", Kind.VOLUME)),
                 rows,
                 0);
     }
 
-    /** Cut against fill, and what leaves or comes, each in every state that it has. */
-    public static Listing balance(EarthworkReport earth) {
+    /**
+     * Cut against fill, and what leaves or comes, each in every state that it has.
+     *
+     * @param earth the report
+     * @param atLeast whether the topsoil is deeper than the probe holes went
+     */
+    public static Listing balance(EarthworkReport earth, boolean atLeast) {
         Balance balance = earth.balance();
         TopsoilBalance topsoil = earth.topsoil();
+        double cutPacked = earth.soil().convert(balance.cut(), State.BANK, State.COMPACTED);
+        double cutLoose = earth.soil().convert(balance.cut(), State.BANK, State.LOOSE);
+        String least = atLeast ? ", at least" : "";
         var rows = new ArrayList<List<Saying>>();
-        rows.add(row("cut", balance.cut(), Double.NaN, Double.NaN, 0));
+        rows.add(row("dug, fit for fill", balance.cut(), cutPacked, cutLoose, 0));
         rows.add(row("fill to be made", balance.fillBank(), balance.fill(), Double.NaN, 0));
         if (balance.over() > 0) {
             rows.add(hauled("left over, to haul away or spread", balance.haulAway()));
@@ -63,25 +72,35 @@ public final class EarthListings {
             rows.add(hauled("short, to bring in", balance.bringIn()));
         }
         if (earth.unfit().bank() > 0) {
-            rows.add(hauled("does not bear: dug out, not for fill", earth.unfit()));
+            Hauled unfit = earth.unfit();
+            rows.add(
+                    row(
+                            "soft soil dug out, never for fill",
+                            unfit.bank(),
+                            Double.NaN,
+                            unfit.loose(),
+                            unfit.loads()));
+            rows.add(hauled("fit earth or stone to refill it, not in the fill", earth.refill()));
         }
-        rows.add(row("topsoil stripped", topsoil.strip(), Double.NaN, topsoil.heaped(), 0));
-        rows.add(row("topsoil put back", Double.NaN, topsoil.back(), Double.NaN, 0));
+        rows.add(row("topsoil stripped" + least, topsoil.strip(), Double.NaN, topsoil.heaped(), 0));
+        rows.add(row("topsoil put back", topsoil.back(), Double.NaN, Double.NaN, 0));
         rows.add(
-                row(
-                        topsoil.left() >= 0 ? "topsoil left over" : "topsoil short",
-                        Math.abs(topsoil.left()),
-                        Double.NaN,
-                        Double.NaN,
-                        0));
+                topsoil.left() >= 0
+                        ? row(
+                                "topsoil left over, to place or spread" + least,
+                                topsoil.left(),
+                                Double.NaN,
+                                topsoil.away().loose(),
+                                topsoil.away().loads())
+                        : row("topsoil short", -topsoil.left(), Double.NaN, Double.NaN, 0));
         return new Listing(
                 "earth-balance",
                 "Does the earth balance?",
                 List.of(
                         Column.words("What"),
                         Column.of("As it lies (bank)", Kind.VOLUME),
-                        Column.of("In place, compacted", Kind.VOLUME),
-                        Column.of("Loose", Kind.VOLUME),
+                        Column.of("Packed in place", Kind.VOLUME),
+                        Column.of("Loose, on the truck", Kind.VOLUME),
                         Column.of("Truckloads", Kind.COUNT)),
                 rows,
                 0);
@@ -162,7 +181,7 @@ public final class EarthListings {
                         Column.of("How many", Kind.COUNT),
                         Column.of("Each, loose", Kind.VOLUME),
                         Column.of("Height", Kind.LENGTH),
-                        Column.of("Width of base", Kind.LENGTH),
+                        Column.of("Across the base", Kind.LENGTH),
                         Column.of("Length of base", Kind.LENGTH)),
                 rows,
                 0);
@@ -175,6 +194,8 @@ public final class EarthListings {
                 volume(heap.volume()),
                 Listing.cell(Quantity.length(heap.height())),
                 Listing.cell(Quantity.length(heap.width())),
-                Listing.cell(Quantity.length(heap.length())));
+                heap.length() > heap.width()
+                        ? Listing.cell(Quantity.length(heap.length()))
+                        : Listing.BLANK);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.along.DitchReach;
+import lanewright.drainage.along.Side;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SectionSet;
@@ -28,20 +29,23 @@ final class Facts {
             WaterReport water,
             StoneReport stone,
             List<Hazard> hazards,
-            HeapPlaces heaps) {
+            HeapPlaces heaps,
+            boolean stripAtLeast) {
         double stoneLand = stoneLand(sections.sections());
         double disturbed = volumes.disturbed().corrected();
         return new WorkFacts(
                 sections.design().length(),
                 disturbed,
                 volumes.strip().corrected(),
+                stripAtLeast,
                 heaps,
                 volumes.cut().corrected(),
                 volumes.earthFill(),
                 plan.earth().lift(),
                 earth.deepestFill(),
                 volumes.undercut().corrected(),
-                ditches(water),
+                ditches(water, Side.LEFT),
+                ditches(water, Side.RIGHT),
                 waterPlaces(water),
                 plan.water().pipes().size(),
                 plan.stone().fabric() ? stoneLand : 0,
@@ -73,12 +77,12 @@ final class Facts {
         return section.right().stoneLow().offset() - section.left().stoneLow().offset();
     }
 
-    private static double ditches(WaterReport water) {
+    private static double ditches(WaterReport water, Side side) {
         double length = 0;
         for (DitchReach reach : water.ditches()) {
-            length +=
-                    reach.points().get(reach.points().size() - 1).station()
-                            - reach.points().get(0).station();
+            if (reach.side() == side) {
+                length += reach.to() - reach.from();
+            }
         }
         return length;
     }

@@ -28,6 +28,8 @@ import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Where;
+import lanewright.measure.Words;
+import lanewright.planner.listing.DigListings;
 import lanewright.planner.listing.EarthListings;
 import lanewright.planner.listing.FindingListings;
 import lanewright.planner.listing.GradeListings;
@@ -108,7 +110,8 @@ public final class OutcomeJson {
         all.add(SectionListings.catchPoints(outcome.sections().sections()));
         all.add(VolumeListings.running(outcome.volumes()));
         all.add(EarthListings.volumes(outcome.earth()));
-        all.add(EarthListings.balance(outcome.earth()));
+        all.add(EarthListings.balance(outcome.earth(), DigListings.isAtLeast(outcome.findings())));
+        all.add(DigListings.stretches(outcome.sections().sections(), outcome.volumes()));
         all.add(EarthListings.heapPlaces(outcome.heaps()));
         all.add(EarthListings.heaps(outcome.earth()));
         all.add(WaterListings.pools(outcome.water()));
@@ -117,6 +120,7 @@ public final class OutcomeJson {
         all.add(WaterListings.ditches(outcome.water()));
         all.add(WaterListings.sags(outcome.water()));
         all.add(WaterListings.descents(outcome.water()));
+        all.add(StoneListings.order(outcome.stone()));
         all.add(StoneListings.layers(outcome.stone()));
         all.add(StoneListings.loads(outcome.stone()));
         all.add(StoneListings.inHand(outcome.stone()));
@@ -245,7 +249,7 @@ public final class OutcomeJson {
             json.writeFieldName("measured");
             quantity(finding.measured());
             json.writeFieldName("limit");
-            quantity(finding.limit());
+            limit(finding.limit());
             json.writeStringField("source", finding.source());
             json.writeFieldName("remedy");
             saying(finding.remedy());
@@ -417,6 +421,10 @@ public final class OutcomeJson {
     }
 
     private void quantity(@Nullable Quantity quantity) throws IOException {
+        quantity(quantity, quantity == null ? "" : quantity.in(units));
+    }
+
+    private void quantity(@Nullable Quantity quantity, String words) throws IOException {
         if (quantity == null) {
             json.writeNull();
             return;
@@ -424,8 +432,13 @@ public final class OutcomeJson {
         json.writeStartObject();
         json.writeStringField("kind", word(quantity.kind()));
         number("value", quantity.value());
-        json.writeStringField("words", quantity.in(units));
+        json.writeStringField("words", words);
         json.writeEndObject();
+    }
+
+    /** A limit is told roundly, as the sheet of findings tells it. */
+    private void limit(@Nullable Quantity limit) throws IOException {
+        quantity(limit, limit == null ? "" : Words.round(limit, units));
     }
 
     private void number(String name, @Nullable Double value) throws IOException {

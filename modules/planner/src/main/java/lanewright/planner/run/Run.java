@@ -37,6 +37,7 @@ import lanewright.planner.document.Plan;
 import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.document.StonePart;
+import lanewright.planner.listing.DigListings;
 import lanewright.planner.proposal.GradeProposal;
 import lanewright.planner.work.Cautions;
 import lanewright.planner.work.Hazard;
@@ -170,7 +171,8 @@ public final class Run {
                 amounts,
                 dirt,
                 rock,
-                Answers.rough(findings, measured, land, lane, amounts, dirt, rock),
+                Answers.rough(
+                        findings, measured, land, lane, laid != null, cut, amounts, dirt, rock),
                 findings,
                 assumptions);
     }
@@ -236,7 +238,17 @@ public final class Run {
                         amounts.strip(),
                         dirt.topsoil(),
                         LandInputs.heaps(plan, measured, land, flows, hazards, places));
-        WorkFacts facts = Facts.of(plan, cut, amounts, dirt, flows, rock, hazards, heaps);
+        WorkFacts facts =
+                Facts.of(
+                        plan,
+                        cut,
+                        amounts,
+                        dirt,
+                        flows,
+                        rock,
+                        hazards,
+                        heaps,
+                        DigListings.isAtLeast(draft.findings()));
         var order = WorkOrder.of(facts);
         progress.check();
 
@@ -278,8 +290,20 @@ public final class Run {
                 order,
                 Cautions.of(facts, Facts.dammed(flows)),
                 stakes,
-                Answers.headline(lane, amounts, flows, rock),
-                Answers.of(sorted, measured, land, lane, amounts, dirt, flows, rock, order, stakes),
+                Answers.headline(lane, amounts, flows, rock, facts.stripAtLeast()),
+                Answers.of(
+                        sorted,
+                        measured,
+                        land,
+                        lane,
+                        draft.laid() != null,
+                        cut,
+                        amounts,
+                        dirt,
+                        flows,
+                        rock,
+                        order,
+                        stakes),
                 sorted,
                 once(assumptions));
     }

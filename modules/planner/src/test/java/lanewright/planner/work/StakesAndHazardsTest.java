@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import lanewright.earthwork.Heap;
 import lanewright.ground.Ground;
 import lanewright.ground.GroundOptions;
 import lanewright.lane.line.Alignment;
@@ -28,6 +29,7 @@ import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Progress;
 import lanewright.measure.Saying;
+import lanewright.measure.UnitSystem;
 import lanewright.planner.work.Hazard.Kind;
 import lanewright.planner.work.Hazard.Spot;
 import lanewright.stone.LayerStone;
@@ -312,13 +314,15 @@ class StakesAndHazardsTest {
                         100,
                         800,
                         100,
+                        false,
                         HeapPlaces.NONE,
                         50,
                         60,
                         0.2,
                         0.5,
                         10,
-                        80,
+                        50,
+                        30,
                         List.of(30.0),
                         1,
                         500,
@@ -334,10 +338,12 @@ class StakesAndHazardsTest {
                         100,
                         800,
                         0,
+                        false,
                         HeapPlaces.NONE,
                         0,
                         0,
                         0.2,
+                        0,
                         0,
                         0,
                         0,
@@ -379,10 +385,12 @@ class StakesAndHazardsTest {
                         100,
                         5000,
                         0,
+                        false,
                         HeapPlaces.NONE,
                         0,
                         0,
                         0.2,
+                        0,
                         0,
                         0,
                         0,
@@ -399,7 +407,57 @@ class StakesAndHazardsTest {
         List<String> wet = Cautions.of(facts, 0.6).stream().map(Caution::name).toList();
         assertTrue(wet.contains("lane-as-dam"));
         assertTrue(Cautions.of(facts, 0).stream().noneMatch(c -> c.name().equals("lane-as-dam")));
-        // 5,000 m² are more than an acre of 4,047 m² (NIST SP 811, appendix B).
-        assertTrue(Cautions.of(facts, 0).get(1).says().pattern().contains("acre or more"));
+    }
+
+    @Test
+    void landUnderTheHeapsCountsTowardsTheAcreAndNothingIsRoundedUpToOne() {
+        // A round heap of 14 m across stands on 154 m². With it, 3,890 m² are 4,044 m² and
+        // 3,895 m² are 4,049 m²; an acre is 4,046.9 m² (NIST SP 811, appendix B).
+        assertTrue(land(3895).contains("From one acre on"), land(3895));
+        assertTrue(land(3890).contains("Under one acre"), land(3890));
+        assertTrue(land(3890).contains("together 99 % of an acre"), land(3890));
+    }
+
+    private static String land(double disturbed) {
+        var heap =
+                new HeapPlace(
+                        1,
+                        "",
+                        0,
+                        100,
+                        new Heap(1, 150, 3, 14, 14),
+                        50,
+                        20,
+                        50,
+                        20,
+                        1,
+                        0,
+                        true,
+                        Saying.plain(""));
+        var facts =
+                new WorkFacts(
+                        100,
+                        disturbed,
+                        0,
+                        false,
+                        new HeapPlaces(List.of(heap), 0, List.of(), List.of()),
+                        0,
+                        0,
+                        0.2,
+                        0,
+                        0,
+                        0,
+                        0,
+                        List.of(),
+                        0,
+                        0,
+                        List.of(),
+                        0,
+                        300,
+                        false,
+                        false,
+                        false,
+                        false);
+        return Cautions.of(facts, 0).get(1).says().in(UnitSystem.METRIC);
     }
 }

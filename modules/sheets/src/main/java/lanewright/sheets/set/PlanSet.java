@@ -7,6 +7,7 @@ import lanewright.measure.Finding.Topic;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.document.Benchmark;
 import lanewright.planner.document.Spot;
+import lanewright.planner.listing.DigListings;
 import lanewright.planner.listing.ShapeListings;
 import lanewright.planner.listing.StoneListings;
 import lanewright.planner.run.Answer;
@@ -80,6 +81,7 @@ public final class PlanSet {
                         outcome.heaps(),
                         outcome.volumes(),
                         outcome.sections().sections(),
+                        DigListings.isAtLeast(outcome.findings()),
                         units,
                         says(Topic.EARTH)));
         sheets.add(WaterSheet.of(outcome.water(), units, says(Topic.WATER)));
@@ -120,7 +122,7 @@ public final class PlanSet {
                 outcome.plan().name(),
                 outcome.headline(),
                 answers,
-                StoneListings.layers(outcome.stone()),
+                StoneListings.order(outcome.stone()),
                 outcome.findings().stream()
                         .filter(finding -> finding.level() != Finding.Level.NOTE)
                         .limit(FIRST)

@@ -90,6 +90,7 @@ public final class ToySet {
                         heaps(toy),
                         toy.volumes,
                         toy.sections.sections(),
+                        true,
                         units,
                         say(
                                 units,
@@ -150,13 +151,15 @@ public final class ToySet {
                 toy.design.length(),
                 3000,
                 toy.volumes.strip().corrected(),
+                true,
                 heaps(toy),
                 toy.volumes.cut().corrected(),
                 toy.volumes.earthFill(),
                 0.15,
                 4.2,
                 3,
-                180,
+                100,
+                80,
                 List.of(108.0),
                 1,
                 900,
@@ -199,7 +202,7 @@ public final class ToySet {
                         Quantity.length(toy.design.length()),
                         Quantity.length(3.66)),
                 answers,
-                StoneListings.layers(toy.stone),
+                StoneListings.order(toy.stone),
                 ToyPlan.findings().stream()
                         .filter(finding -> finding.level() != Finding.Level.NOTE)
                         .toList(),
