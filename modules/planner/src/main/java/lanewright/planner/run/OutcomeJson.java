@@ -65,22 +65,28 @@ public final class OutcomeJson {
 
     private final Outcome outcome;
     private final UnitSystem units;
+    private final List<DrawnSheet> sheets;
     private final JsonGenerator json;
 
-    private OutcomeJson(Outcome outcome, JsonGenerator json) {
+    private OutcomeJson(Outcome outcome, List<DrawnSheet> sheets, JsonGenerator json) {
         this.outcome = outcome;
+        this.sheets = sheets;
         this.units = outcome.plan().units();
         this.json = json;
     }
 
-    /** The outcome, UTF-8 with line feeds. */
-    public static byte[] of(Outcome outcome) {
+    /**
+     * The outcome, UTF-8 with line feeds.
+     *
+     * @param sheets what its sheets say about how they are drawn; empty if none were drawn
+     */
+    public static byte[] of(Outcome outcome, List<DrawnSheet> sheets) {
         var bytes = new ByteArrayOutputStream(1 << 16);
         var indenter = new DefaultIndenter(" ", "\n");
         var printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
         try (JsonGenerator json = FACTORY.createGenerator(bytes)) {
             json.setPrettyPrinter(printer);
-            new OutcomeJson(outcome, json).write();
+            new OutcomeJson(outcome, sheets, json).write();
         } catch (IOException e) {
             throw new UncheckedIOException("writing into memory", e);
         }
@@ -137,6 +143,7 @@ public final class OutcomeJson {
         json.writeStartObject();
         json.writeNumberField("version", VERSION);
         json.writeStringField("name", outcome.plan().name());
+        json.writeStringField("date", outcome.plan().date());
         json.writeStringField("units", word(units));
         json.writeStringField("currency", outcome.plan().currency());
         frame();
@@ -157,7 +164,34 @@ public final class OutcomeJson {
             table(listing);
         }
         json.writeEndArray();
+        sheets();
         json.writeEndObject();
+    }
+
+    private void sheets() throws IOException {
+        json.writeArrayFieldStart("sheets");
+        for (DrawnSheet sheet : sheets) {
+            json.writeStartObject();
+            json.writeNumberField("number", sheet.number());
+            json.writeStringField("name", sheet.name());
+            number("width", sheet.width());
+            number("height", sheet.height());
+            json.writeArrayFieldStart("drawn");
+            for (DrawnSheet.Said said : sheet.drawn()) {
+                json.writeStartObject();
+                json.writeStringField("what", said.what());
+                json.writeStringField("words", said.words());
+                json.writeArrayFieldStart("values");
+                for (double value : said.values()) {
+                    number(value);
+                }
+                json.writeEndArray();
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void frame() throws IOException {

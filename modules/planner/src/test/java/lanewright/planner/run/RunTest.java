@@ -140,32 +140,41 @@ class RunTest {
         Outcome edited = run.outcome(plan("\"50 mm\""), Progress.NONE);
         assertSame(first.ground(), edited.ground());
         Outcome fresh = new Run(folder).outcome(plan("\"50 mm\""), Progress.NONE);
-        assertArrayEquals(OutcomeJson.of(fresh), OutcomeJson.of(edited));
+        assertArrayEquals(OutcomeJson.of(fresh, List.of()), OutcomeJson.of(edited, List.of()));
         Outcome back = run.outcome(plan("\"75 mm\""), Progress.NONE);
-        assertArrayEquals(OutcomeJson.of(outcome), OutcomeJson.of(back));
+        assertArrayEquals(OutcomeJson.of(outcome, List.of()), OutcomeJson.of(back, List.of()));
     }
 
     @Test
     void theOutcomeFileKeepsToItsPublishedSchema() throws IOException {
         String schema = Files.readString(Path.of("../../docs/outcome.schema.json"));
         assertEquals(schema, OutcomeJson.schema());
+        var sheet =
+                new DrawnSheet(
+                        1,
+                        "Cover",
+                        0.2159,
+                        0.2794,
+                        List.of(new DrawnSheet.Said("sheet", "sheet 1 of 1", List.of(1.0, 1.0))));
         var problems =
                 SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                         .getSchema(schema)
                         .validate(
-                                new String(OutcomeJson.of(outcome), StandardCharsets.UTF_8),
+                                new String(
+                                        OutcomeJson.of(outcome, List.of(sheet)),
+                                        StandardCharsets.UTF_8),
                                 InputFormat.JSON);
         assertEquals(List.of(), problems);
     }
 
     @Test
     void theOutcomeFileIsTheSameInEveryLocale() {
-        byte[] here = OutcomeJson.of(outcome);
+        byte[] here = OutcomeJson.of(outcome, List.of());
         Locale before = Locale.getDefault();
         try {
             for (String tag : List.of("tr-TR", "ar-EG", "de-DE", "hi-IN")) {
                 Locale.setDefault(Locale.forLanguageTag(tag));
-                assertArrayEquals(here, OutcomeJson.of(outcome), tag);
+                assertArrayEquals(here, OutcomeJson.of(outcome, List.of()), tag);
             }
         } finally {
             Locale.setDefault(before);

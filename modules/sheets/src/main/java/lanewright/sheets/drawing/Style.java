@@ -56,7 +56,7 @@ public record Style(
     public static Style of(Role role) {
         return switch (role) {
             case TEXT -> words(INK);
-            case NOTE, RULER -> words(SOFT_INK);
+            case NOTE -> words(SOFT_INK);
             case WATER_TEXT -> words(0x004B78);
             case PLATE -> words(WHITE);
             case BAND -> words(0xF3F0E7);

@@ -6,6 +6,8 @@ import lanewright.measure.Listing;
 import lanewright.measure.UnitSystem;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Gauge;
+import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
@@ -124,9 +126,24 @@ public final class Flow {
         return para(text, Type.NOTE, false, Role.NOTE, 0).gap(2);
     }
 
-    /** Words in small print about how a thing is drawn, numbers of the paper in them. */
-    public Flow drawn(String text) {
-        return para(text, Type.NOTE, false, Role.RULER, 0).gap(2);
+    /** Words in small print about how a thing is drawn. */
+    public Flow drawn(Gauge gauge) {
+        for (String line : Type.lines(gauge.words(), Type.NOTE, false, width())) {
+            need(Type.NOTE * Type.LEAD);
+            pen.add(
+                    new Mark.Words(
+                            Role.NOTE,
+                            line,
+                            MARGIN,
+                            y + Type.NOTE,
+                            Type.NOTE,
+                            false,
+                            Anchor.START,
+                            0,
+                            gauge));
+            y += Type.NOTE * Type.LEAD;
+        }
+        return gap(2);
     }
 
     private Flow para(String text, double size, boolean bold, Role role, double indent) {

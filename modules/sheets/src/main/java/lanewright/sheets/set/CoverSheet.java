@@ -8,6 +8,7 @@ import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.listing.FindingListings;
+import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
 import lanewright.sheets.page.Sheet;
@@ -95,11 +96,13 @@ final class CoverSheet {
         };
     }
 
-    private static String sheets(List<Entry> index, UnitSystem units) {
+    private static Gauge sheets(List<Entry> index, UnitSystem units) {
         var names = new ArrayList<String>();
+        var pages = new ArrayList<Double>();
         for (Entry entry : index) {
             names.add(entry.name() + " " + Quantity.count(entry.page()).in(units));
+            pages.add((double) entry.page());
         }
-        return "Sheets:  " + String.join("  ·  ", names);
+        return new Gauge(Gauge.Use.CONTENTS, "Sheets:  " + String.join("  ·  ", names), pages);
     }
 }

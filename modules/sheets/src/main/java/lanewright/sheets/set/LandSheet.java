@@ -24,6 +24,7 @@ import lanewright.measure.Words;
 import lanewright.planner.work.HeapPlace;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.figure.Land;
 import lanewright.sheets.figure.LandDrawing;
@@ -116,12 +117,12 @@ final class LandSheet {
                     LandDrawing.draw(land, ground::heightAt, scale, pen, map);
                     double used =
                             LandDrawing.legend(pen, box.x(), map.bottom() + 5, box.width(), SHOWN);
-                    pen.words(
-                            Role.RULER,
-                            note(),
+                    pen.gauge(
+                            Gauge.of(Gauge.Use.CONTOUR_STEP, note(), contourStep * metre()),
                             box.x(),
                             map.bottom() + 5 + used + 9,
                             Type.NOTE,
+                            false,
                             Anchor.START);
                 });
         return flow.sheet();
@@ -244,6 +245,7 @@ final class LandSheet {
                     line.y(at),
                     StrictMath.atan2(line.directionY(at), line.directionX(at)),
                     half,
+                    at,
                     Words.fine(Quantity.station(at), units));
         }
     }
@@ -266,7 +268,7 @@ final class LandSheet {
             boundary.holes().forEach(this::ring);
         }
         contourStep = contourStep(scale, seen);
-        double metre = units == UnitSystem.US ? FOOT : 1;
+        double metre = metre();
         for (Contour contour : Contours.of(ground, contourStep * metre, Progress.NONE)) {
             int n = contour.size();
             double[] x = new double[contour.isClosed() ? n + 1 : n];
@@ -279,7 +281,12 @@ final class LandSheet {
             }
             if (inside && n > 1) {
                 long level = Math.round(contour.height() / metre / contourStep);
-                land.contour(x, y, level % 5 == 0, contourWords(contour.height() / metre));
+                land.contour(
+                        x,
+                        y,
+                        level % 5 == 0,
+                        contour.height(),
+                        contourWords(contour.height() / metre));
             }
         }
         shots(seen);
@@ -309,10 +316,15 @@ final class LandSheet {
         }
     }
 
+    /** Metres in one of the units in which contours are counted. */
+    private double metre() {
+        return units == UnitSystem.US ? FOOT : 1;
+    }
+
     /** In shown units: 0.5, 1, 2, 5 or 10 times ten, wide enough apart on the steepest land. */
     private double contourStep(MapScale scale, double[] seen) {
         double steepest = steepness(seen);
-        double metre = units == UnitSystem.US ? FOOT : 1;
+        double metre = metre();
         for (double step : new double[] {0.5, 1, 2, 5, 10, 20, 50, 100}) {
             if (units == UnitSystem.US && step < 1) {
                 continue;
