@@ -29,6 +29,7 @@ import lanewright.lane.surface.TrueSolid;
 import lanewright.lane.volume.LaneVolumes;
 import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
+import lanewright.measure.Nearest;
 import lanewright.measure.Progress;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
@@ -37,6 +38,7 @@ import lanewright.planner.document.Plan;
 import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.document.StonePart;
+import lanewright.planner.document.Trouble;
 import lanewright.planner.listing.DigListings;
 import lanewright.planner.proposal.GradeProposal;
 import lanewright.planner.work.Cautions;
@@ -47,6 +49,7 @@ import lanewright.planner.work.Stakes;
 import lanewright.planner.work.WorkFacts;
 import lanewright.planner.work.WorkOrder;
 import lanewright.stone.StoneReport;
+import lanewright.stone.StoneTables;
 import lanewright.survey.Frame;
 import lanewright.survey.Survey;
 import lanewright.survey.SurveyException;
@@ -116,7 +119,7 @@ public final class Run {
     public Draft draft(PlanFile file, Progress progress)
             throws SurveyException, DesignRefused, PlanException {
         Plan plan = file.plan();
-        checkNames(plan);
+        checkNames(file);
         Survey measured = survey(plan, progress.part(0, 0.45));
         Ground land =
                 ground.of(
@@ -443,10 +446,39 @@ public final class Run {
         return amounts.cut().corrected() + amounts.earthFill();
     }
 
-    private static void checkNames(Plan plan) throws PlanException {
-        Supplies.known(plan.earth().soil(), Soil.names(), "earth.soil");
-        for (StonePart.Material material : plan.stone().materials()) {
-            Supplies.of(plan.stone(), material);
+    /** Refuses names that are in no table, all at once and with their places in the file. */
+    private static void checkNames(PlanFile file) throws PlanException {
+        List<Trouble> troubles = new ArrayList<>();
+        List<StonePart.Material> materials = file.plan().stone().materials();
+        for (int i = 0; i < materials.size(); i++) {
+            StonePart.Material material = materials.get(i);
+            String field = "stone.materials[" + i + "]";
+            if (Double.isNaN(material.density())) {
+                known(material.kind(), StoneTables.weighed(), file, field + ".kind", troubles);
+            }
+            known(material.loose(), StoneTables.spread(), file, field + ".loose", troubles);
+        }
+        known(file.plan().earth().soil(), Soil.names(), file, "earth.soil", troubles);
+        if (!troubles.isEmpty()) {
+            troubles.sort(
+                    Comparator.comparingLong(Trouble::line).thenComparingLong(Trouble::column));
+            throw new PlanException(file.name(), troubles);
+        }
+    }
+
+    private static void known(
+            String name, List<String> names, PlanFile file, String field, List<Trouble> troubles) {
+        if (!names.contains(name)) {
+            troubles.add(
+                    file.trouble(
+                            field,
+                            "\"" + name + "\" is not in the table",
+                            Nearest.to(name, names)
+                                            .map(near -> "Did you mean \"" + near + "\"? ")
+                                            .orElse("")
+                                    + "There are: "
+                                    + String.join("; ", names)
+                                    + "."));
         }
     }
 

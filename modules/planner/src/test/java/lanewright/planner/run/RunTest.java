@@ -109,6 +109,50 @@ class RunTest {
     }
 
     @Test
+    void namesInNoTableAreRefusedWithTheirPlaceAndTheNearestName() throws PlanException {
+        String json =
+                """
+                {
+                  "version": 1, "name": "Lane", "units": "metric",
+                  "survey": { "files": [ { "path": "points.csv", "holds": "points", "unit": "m" } ] },
+                  "line": { "points": [ { "east": "0 m", "north": "0 m" }, { "east": "190 m", "north": "0 m" } ] },
+                  "shapes": [ { "name": "lane", "layers": [ { "role": "base", "thickness": "150 mm" } ] } ],
+                  "along": [ { "from": "start", "to": "end", "shape": "lane" } ],
+                  "earth": {
+                    "soil": "comon earth"
+                  },
+                  "stone": { "payload": "14 t", "materials": [
+                    { "role": "base",
+                      "kind": "crushed limestone, dens graded",
+                      "loose": "plain gravl" } ] }
+                }
+                """;
+        PlanFile file = PlanFile.read("lane.json", json.getBytes(StandardCharsets.UTF_8));
+        var run = new Run(folder);
+        PlanException refused =
+                assertThrows(PlanException.class, () -> run.outcome(file, Progress.NONE));
+        assertEquals("lane.json", refused.file());
+        List<String> words = String.valueOf(refused.getMessage()).lines().toList();
+        assertEquals(3, words.size(), words.toString());
+        assertTrue(
+                words.get(0)
+                        .startsWith(
+                                "lane.json, line 8, column 13: earth.soil: \"comon earth\" is not in"
+                                        + " the table. Did you mean \"common earth\"?"),
+                words.get(0));
+        assertTrue(
+                words.get(1).startsWith("lane.json, line 12, column 15: stone.materials[0].kind: "),
+                words.get(1));
+        assertTrue(
+                words.get(1).contains("Did you mean \"crushed limestone, dense graded\"?"),
+                words.get(1));
+        assertTrue(
+                words.get(2)
+                        .startsWith("lane.json, line 13, column 16: stone.materials[0].loose: "),
+                words.get(2));
+    }
+
+    @Test
     void findingsComeWorstFirst() {
         for (int i = 1; i < outcome.findings().size(); i++) {
             assertTrue(
