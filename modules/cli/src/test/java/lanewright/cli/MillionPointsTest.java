@@ -6,13 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
-import java.io.BufferedWriter;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.SplittableRandom;
 import org.apache.pdfbox.Loader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,37 +19,12 @@ class MillionPointsTest {
 
     private static final int COLUMNS = 1250;
     private static final int ROWS = 800;
-    private static final long SEED = 41;
-
-    /** A kilometre of lane without a grade, so that a first one is laid too. */
-    private static final String PLAN =
-            """
-            {
-              "version": 1,
-              "name": "Long lane",
-              "units": "metric",
-              "survey": { "frame": "local", "files": [
-                { "path": "points.csv", "holds": "points", "unit": "m" } ] },
-              "line": { "points": [
-                { "name": "road", "east": "100 m", "north": "380 m" },
-                { "name": "far end", "east": "1060 m", "north": "660 m" } ] },
-              "shapes": [ { "name": "lane", "width": "3.6 m", "layers": [
-                { "role": "surface", "thickness": "75 mm" },
-                { "role": "base", "thickness": "150 mm" } ] } ],
-              "along": [ { "from": "start", "to": "end", "shape": "lane" } ],
-              "stone": { "payload": "14 t", "materials": [
-                { "role": "surface", "kind": "crushed surfacing, top course" },
-                { "role": "base", "kind": "crushed surfacing, base course" } ] },
-              "earth": { "topsoil": "150 mm", "soil": "common earth" }
-            }
-            """;
 
     @TempDir Path folder;
 
     @Test
     void theWholePlanOfAKilometreOfLaneFitsIntoTheUsualMemory() throws Exception {
-        survey();
-        Files.writeString(folder.resolve("plan.json"), PLAN);
+        LargeSurvey.write(folder, COLUMNS, ROWS);
         Path made = folder.resolve("made");
         String said =
                 Child.command(
@@ -81,41 +53,6 @@ class MillionPointsTest {
         // Between no more than the stone's own foot and ten lanes abreast, 150 mm deep.
         double strip = used(outcome, "topsoil strip");
         assertTrue(strip > 1000 * 0.15 * 3.6 && strip < 1000 * 0.15 * 36, strip + " m³");
-    }
-
-    /** Uneven shots about a metre apart on rolling land, in millimetres. */
-    private void survey() throws IOException {
-        var random = new SplittableRandom(SEED);
-        var line = new StringBuilder();
-        try (BufferedWriter out =
-                Files.newBufferedWriter(folder.resolve("points.csv"), StandardCharsets.US_ASCII)) {
-            out.write("name,easting,northing,height\n");
-            for (int i = 0; i < COLUMNS * ROWS; i++) {
-                int row = i / COLUMNS;
-                double x = i % COLUMNS + random.nextDouble(-0.4, 0.4);
-                double y = row + random.nextDouble(-0.4, 0.4);
-                double z =
-                        200
-                                + 0.03 * x
-                                + 6 * StrictMath.sin(x / 90)
-                                + 4 * StrictMath.cos(y / 70)
-                                + 3 * StrictMath.sin((x + y) / 41)
-                                + random.nextDouble(0.02);
-                line.setLength(0);
-                line.append(i + 1);
-                millimetres(line, x + 1);
-                millimetres(line, y + 1);
-                millimetres(line, z);
-                out.append(line.append('\n'));
-            }
-        }
-    }
-
-    private static void millimetres(StringBuilder line, double metres) {
-        long all = Math.round(metres * 1000);
-        line.append(',').append(all / 1000).append('.');
-        String rest = Long.toString(all % 1000);
-        line.append("0".repeat(3 - rest.length())).append(rest);
     }
 
     /** The volume that is used, m³: the first figure in the row of the table of volumes. */
