@@ -40,19 +40,24 @@ public final class WorkListings {
                         Column.of("Step", Kind.COUNT),
                         Column.words("What"),
                         Column.words("How much"),
-                        Column.words("Before going on"),
-                        Column.words("Waits for"),
-                        Column.words("What can hurt")),
+                        Column.words("Go on only when"),
+                        Column.words("Wait for"),
+                        Column.words("Danger")),
                 rows,
                 0);
     }
 
-    /** Several sayings as one, a full stop between them. */
+    /** Several sayings as one, a semicolon between them. */
     public static Saying joined(List<Saying> sayings) {
+        return joined(sayings, "; ");
+    }
+
+    /** Several sayings as one, with something between them. */
+    public static Saying joined(List<Saying> sayings, String between) {
         var pattern = new StringBuilder();
         var quantities = new ArrayList<Quantity>();
         for (Saying saying : sayings) {
-            pattern.append(pattern.isEmpty() ? "" : ". ").append(saying.pattern());
+            pattern.append(pattern.isEmpty() ? "" : between).append(saying.pattern());
             quantities.addAll(saying.quantities());
         }
         return new Saying(pattern.toString(), quantities);

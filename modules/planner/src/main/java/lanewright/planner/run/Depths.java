@@ -109,7 +109,7 @@ record Depths(
                                 Quantity.length(worst)),
                         Quantity.length(worst),
                         Quantity.length(DepthField.REACH),
-                        "rule of this program",
+                        "our choice",
                         Saying.of("Dig a hole near {}.", Quantity.station(at))));
     }
 
@@ -156,7 +156,7 @@ record Depths(
                                 Quantity.length(DepthField.REACH)),
                         Quantity.length(total),
                         Quantity.length(DepthField.REACH),
-                        "rule of this program",
+                        "our choice",
                         Saying.of(
                                 "Dig or push a rod near {}.", Quantity.station((from + to) / 2))));
     }

@@ -139,11 +139,13 @@ final class LandInputs {
     }
 
     /** What heights are taken from, or null without a benchmark. */
-    static Stakes.@Nullable Levels levels(Plan plan) {
+    static Stakes.@Nullable Levels levels(Plan plan, Places places) throws SurveyException {
         if (plan.benchmarks().isEmpty()) {
             return null;
         }
         Benchmark first = plan.benchmarks().get(0);
-        return new Stakes.Levels(first.name(), first.height(), plan.work().instrumentHeight());
+        double[] at = places.local(first.spot());
+        return new Stakes.Levels(
+                first.name(), first.height(), plan.work().instrumentHeight(), at[0], at[1]);
     }
 }

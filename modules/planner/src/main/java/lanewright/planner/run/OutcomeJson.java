@@ -29,11 +29,13 @@ import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Where;
 import lanewright.measure.Words;
+import lanewright.planner.listing.AlsoListings;
 import lanewright.planner.listing.DigListings;
 import lanewright.planner.listing.EarthListings;
 import lanewright.planner.listing.FindingListings;
 import lanewright.planner.listing.GradeListings;
 import lanewright.planner.listing.SectionListings;
+import lanewright.planner.listing.SettingOut;
 import lanewright.planner.listing.ShapeListings;
 import lanewright.planner.listing.StoneListings;
 import lanewright.planner.listing.VolumeListings;
@@ -128,10 +130,17 @@ public final class OutcomeJson {
         all.add(WaterListings.descents(outcome.water()));
         all.add(StoneListings.order(outcome.stone()));
         all.add(StoneListings.layers(outcome.stone()));
+        all.add(AlsoListings.of(outcome.findings(), outcome.order(), outcome.earth()));
         all.add(StoneListings.loads(outcome.stone()));
         all.add(StoneListings.inHand(outcome.stone()));
         all.add(WorkListings.order(outcome.order()));
         all.add(WorkListings.cautions(outcome.cautions()));
+        all.add(
+                SettingOut.of(
+                        outcome.design().alignment(),
+                        outcome.survey(),
+                        outcome.plan().units(),
+                        outcome.stakes()));
         all.add(WorkListings.stakes(outcome.stakes()));
         all.add(WorkListings.laneStakes(outcome.stakes()));
         all.add(WorkListings.loadMarks(outcome.stakes()));

@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import lanewright.drainage.WaterOptions;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.pond.ExistingPipe;
@@ -19,6 +18,7 @@ import lanewright.ground.GroundOptions;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.DesignRefused;
 import lanewright.lane.line.IntersectionPoint;
+import lanewright.lane.line.Place;
 import lanewright.lane.line.Profile;
 import lanewright.lane.section.SectionSet;
 import lanewright.lane.section.Sections;
@@ -33,6 +33,7 @@ import lanewright.measure.Nearest;
 import lanewright.measure.Progress;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
+import lanewright.measure.Where;
 import lanewright.planner.document.GradePart;
 import lanewright.planner.document.Plan;
 import lanewright.planner.document.PlanException;
@@ -234,7 +235,12 @@ public final class Run {
                                         progress.part(0.55, 0.95)));
         List<Hazard> hazards = LandInputs.hazards(plan.hazards(), places);
         Stakes stakes =
-                Stakes.of(cut, land, LandInputs.levels(plan), plan.work().stakesBeyond(), rock);
+                Stakes.of(
+                        cut,
+                        land,
+                        LandInputs.levels(plan, places),
+                        plan.work().stakesBeyond(),
+                        rock);
         HeapPlaces heaps =
                 HeapPlaces.of(
                         cut,
@@ -264,7 +270,7 @@ public final class Run {
         findings.addAll(stakes.findings());
         findings.addAll(heaps.findings());
         findings.addAll(Hazards.of(cut, hazards, plan.stone().raisedBed()));
-        List<Finding> sorted = sorted(findings);
+        List<Finding> sorted = sorted(findings, lane.alignment());
 
         List<Assumption> assumptions = new ArrayList<>(draft.assumptions());
         assumptions.addAll(dirt.assumptions());
@@ -308,7 +314,7 @@ public final class Run {
                         order,
                         stakes),
                 sorted,
-                once(assumptions));
+                Premises.of(assumptions, plan, lane));
     }
 
     private static EarthOptions soils(Plan plan) {
@@ -483,8 +489,9 @@ public final class Run {
     }
 
     /** Worst first, then by question, then by station; what is equal stays in the order found. */
-    private static List<Finding> sorted(List<Finding> findings) {
+    private static List<Finding> sorted(List<Finding> findings, Alignment line) {
         List<Finding> sorted = new ArrayList<>(new LinkedHashSet<>(findings));
+        sorted.replaceAll(finding -> placed(finding, line));
         sorted.sort(
                 Comparator.comparing(Finding::level)
                         .thenComparing(Finding::topic)
@@ -497,8 +504,27 @@ public final class Run {
         return from == null ? Double.POSITIVE_INFINITY : from;
     }
 
-    private static List<Assumption> once(List<Assumption> assumptions) {
-        Set<Assumption> once = new LinkedHashSet<>(assumptions);
-        return new ArrayList<>(once);
+    /** A finding that knows its place on the map, with its place beside the lane. */
+    private static Finding placed(Finding finding, Alignment line) {
+        Where where = finding.where();
+        Double x = where.x();
+        Double y = where.y();
+        if (where.from() != null || x == null || y == null) {
+            return finding;
+        }
+        Place place = line.place(x, y);
+        if (place == null) {
+            return finding;
+        }
+        return new Finding(
+                finding.code(),
+                finding.level(),
+                finding.topic(),
+                Where.beside(place.station(), place.offset()).at(x, y),
+                finding.says(),
+                finding.measured(),
+                finding.limit(),
+                finding.source(),
+                finding.remedy());
     }
 }

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.linearref.LengthIndexedLine;
+import org.locationtech.jts.operation.distance.DistanceOp;
 
 /**
  * Holds the work against the hazards of the land: loads under wires, digging over lines, work on
@@ -38,7 +39,7 @@ public final class Hazards {
     private static final double STEP = 0.5;
 
     private static final String WIRE_RULE = "29 CFR 1926.1408, table A, up to 50 kV, from memory";
-    private static final String OUR_RULE = "rule of this program";
+    private static final String OUR_RULE = "our choice";
 
     private final SectionSet set;
     private final Alignment line;
@@ -101,19 +102,27 @@ public final class Hazards {
                         Where.stretch(stretch[0], stretch[1]),
                         known
                                 ? Saying.of(
-                                        named(hazard)
-                                                + " hangs {} over the finished lane; a raised bed of {} would come too near",
-                                        Quantity.length(lowest),
-                                        Quantity.length(raisedBed))
-                                : Saying.plain(
-                                        "Nobody has said how high "
+                                        "A wire crosses: the "
                                                 + named(hazard)
-                                                + " hangs over the lane"),
+                                                + " hangs {} over the finished lane. A raised bed of {} "
+                                                + (lowest <= raisedBed
+                                                        ? "would hit it"
+                                                        : "would come too near")
+                                                + "; bed and safe distance need {}.",
+                                        Quantity.length(lowest),
+                                        Quantity.length(raisedBed),
+                                        Quantity.length(needed))
+                                : Saying.of(
+                                        "A wire crosses: nobody has said how high the "
+                                                + named(hazard)
+                                                + " hangs over the lane. A raised bed and the safe"
+                                                + " distance need {}.",
+                                        Quantity.length(needed)),
                         known ? Quantity.length(lowest) : null,
                         Quantity.length(needed),
                         WIRE_RULE,
                         Saying.of(
-                                "Tip no load from {} to {}: spread from outside it with the bed down; ask the wire's owner about height and voltage, and have him raise, bury or switch it off",
+                                "Raise no bed from {} to {}: tip before it or past it and push the stone in with a blade or loader. Ask the wire's owner about its height and voltage before any truck or digger passes below it, and to have it raised, buried or switched off.",
                                 Quantity.station(stretch[0]),
                                 Quantity.station(stretch[1]))));
     }
@@ -187,8 +196,8 @@ public final class Hazards {
         boolean thin = !known || left < COVER;
         String who =
                 hazard.kind() == Hazard.Kind.BURIED_PUBLIC
-                        ? "Have the public marking service mark it, then dig by hand to find it"
-                        : "The public marking service does not mark private lines: find and mark it yourself, then dig by hand";
+                        ? "Have the public marking service mark it, then dig by hand to find it, all the way across the work"
+                        : "The public marking service does not mark private lines: find and mark it yourself, all the way across the work, then dig by hand";
         return new Finding(
                 "digging-over-line",
                 thin ? Level.STOP : Level.LOOK,
@@ -196,21 +205,25 @@ public final class Hazards {
                 Where.beside(place.station(), place.offset()),
                 known
                         ? Saying.of(
-                                "The work crosses "
+                                "The work crosses the "
                                         + named(hazard)
-                                        + ", {} deep; digging {} there leaves {} of cover",
+                                        + ", {} deep. At the worst place digging goes {} down and leaves {} of cover.",
                                 Quantity.depth(hazard.level()),
                                 Quantity.depth(deepest),
                                 Quantity.depth(left))
                         : Saying.of(
-                                "The work crosses "
+                                "The work crosses the "
                                         + named(hazard)
-                                        + " at a depth nobody has said, and digs {} there",
+                                        + ", at a depth that nobody has said. At the worst place digging goes {} down.",
                                 Quantity.depth(deepest)),
                 known ? Quantity.depth(left) : null,
                 Quantity.depth(COVER),
                 OUR_RULE,
-                Saying.plain(who + (thin ? "; raise the grade there or have it moved" : "")));
+                Saying.plain(
+                        who
+                                + (thin
+                                        ? ". Have the grade raised there, or the line laid deeper; until then no truck drives over it."
+                                        : ".")));
     }
 
     private void keepOff(Hazard hazard) {
@@ -221,7 +234,9 @@ public final class Hazards {
             return;
         }
         Coordinate middle =
-                (meets ? shape.intersection(work) : shape).getInteriorPoint().getCoordinate();
+                meets
+                        ? shape.intersection(work).getInteriorPoint().getCoordinate()
+                        : DistanceOp.nearestPoints(shape, work)[0];
         Place place = line.place(middle.x, middle.y);
         Where where =
                 (place == null ? Where.ANYWHERE : Where.beside(place.station(), place.offset()))
@@ -233,10 +248,13 @@ public final class Hazards {
                         Topic.LINE,
                         where,
                         meets
-                                ? Saying.plain("The work runs over " + named(hazard))
+                                ? Saying.plain("The work runs over the " + named(hazard) + ".")
                                 : Saying.of(
-                                        "The work comes within {} of " + named(hazard),
-                                        Quantity.length(apart)),
+                                        "The work comes within {} of the "
+                                                + named(hazard)
+                                                + ", {} too near.",
+                                        Quantity.length(apart),
+                                        Quantity.length(hazard.away() - apart)),
                         Quantity.length(meets ? 0 : apart),
                         Quantity.length(hazard.away()),
                         "your plan",
@@ -253,13 +271,13 @@ public final class Hazards {
     private static String remedy(Hazard.Kind kind) {
         return switch (kind) {
             case WETLAND ->
-                    "Move the lane, or ask for the permits that work in water and wetland needs before anything else";
+                    "Move the lane, or ask for the permits that work in water and wetland needs before anything else.";
             case DRAIN_FIELD, TANK ->
-                    "Move the lane: no wheel, cut, fill or heap belongs on a drain field or tank";
+                    "Move the work away by at least what is missing. No wheel, cut, fill or heap belongs on a drain field or tank: fence it off first.";
             case WELL ->
-                    "Move the lane; your health department says how far work and drainage stay from a well";
-            case TREE -> "Move the limits out from under the crown, or give the tree up";
-            default -> "Move the lane or the limits";
+                    "Move the work away by at least what is missing; your health department says how far work and drainage must stay from a well.";
+            case TREE -> "Move the limits out from under the branches, or give the tree up.";
+            default -> "Move the lane or the limits of work away by at least what is missing.";
         };
     }
 

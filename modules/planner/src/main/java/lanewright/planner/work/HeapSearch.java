@@ -44,7 +44,7 @@ final class HeapSearch {
     /** Topsoil below this is rounding, loose m³: a bucket. */
     private static final double NOTHING = 0.05;
 
-    private static final String OUR_RULE = "rule of this program";
+    private static final String OUR_RULE = "our choice";
 
     private final SectionSet set;
     private final Alignment line;

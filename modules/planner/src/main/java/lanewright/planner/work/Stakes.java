@@ -28,6 +28,8 @@ import org.jspecify.annotations.Nullable;
  * @param benchmark name of the point that all heights are taken from, or null; then no height is
  *     given
  * @param benchmarkHeight its height, m, NaN without one
+ * @param benchmarkX its local easting, m, NaN without one
+ * @param benchmarkY its local northing, m, NaN without one
  * @param findings what is missing
  */
 public record Stakes(
@@ -36,6 +38,8 @@ public record Stakes(
         List<LoadMark> loads,
         @Nullable String benchmark,
         double benchmarkHeight,
+        double benchmarkX,
+        double benchmarkY,
         List<Finding> findings) {
 
     /** Copies the lists. */
@@ -52,8 +56,10 @@ public record Stakes(
      * @param name of the benchmark
      * @param height m above the datum
      * @param instrument height of the line of sight, m above the datum, NaN if not set up
+     * @param x local easting of the benchmark, m
+     * @param y local northing of the benchmark, m
      */
-    public record Levels(String name, double height, double instrument) {}
+    public record Levels(String name, double height, double instrument, double x, double y) {}
 
     /**
      * Stakes at every section, and marks for every load.
@@ -80,8 +86,9 @@ public record Stakes(
                             Topic.FIELD,
                             Where.ANYWHERE,
                             Saying.plain(
-                                    "No benchmark is named, so stakes carry distances and no heights"),
-                            Saying.plain("Name a fixed point with its height in the plan")));
+                                    "No benchmark is named, so stakes carry distances and no heights."),
+                            Saying.plain(
+                                    "Choose a fixed point, measure its height, and have it named in the plan; until then the machine has no height to work to.")));
         }
         for (Section section : set.sections()) {
             if (section.face() != Section.Face.AFTER) {
@@ -94,6 +101,8 @@ public record Stakes(
                 MarkSetting.ofLoads(set, stone),
                 levels == null ? null : levels.name(),
                 levels == null ? Double.NaN : levels.height(),
+                levels == null ? Double.NaN : levels.x(),
+                levels == null ? Double.NaN : levels.y(),
                 findings);
     }
 
@@ -135,10 +144,10 @@ public record Stakes(
                                 Topic.FIELD,
                                 Where.beside(section.station(), place.offset()).at(x, y),
                                 Saying.of(
-                                        "The stake at {} stands where nothing was surveyed, so it has no heights",
+                                        "The stake at {} stands where nothing was surveyed, so it has no heights.",
                                         Quantity.station(section.station())),
                                 Saying.plain(
-                                        "Shoot the ground there, or set stakes nearer to the limits")));
+                                        "Survey the ground there, or set stakes nearer to the limits.")));
             }
             double shown = levels == null ? Double.NaN : height;
             double sight = levels == null ? Double.NaN : levels.instrument();

@@ -152,7 +152,12 @@ class StakesAndHazardsTest {
     @Test
     void stakesStandOutsideTheLimitsAndMeasureIn() {
         Stakes stakes =
-                Stakes.of(set(), GROUND, new Stakes.Levels("iron pin", 101, 102), 1, NO_STONE);
+                Stakes.of(
+                        set(),
+                        GROUND,
+                        new Stakes.Levels("iron pin", 101, 102, 20, 40),
+                        1,
+                        NO_STONE);
         // Toe of 0.2 m of stone with 1:1 edges under a 4 % crown: 2 + 0.2/(1 - 0.04) from the
         // middle;
         // hinge 0.5 m further out, 0.3 - 0.04 u above the ground; catch 3 times that further out.
@@ -175,7 +180,12 @@ class StakesAndHazardsTest {
     @Test
     void stakesOnTheLaneStandAtItsLineAndItsEdges() {
         Stakes stakes =
-                Stakes.of(set(), GROUND, new Stakes.Levels("iron pin", 101, 102), 1, NO_STONE);
+                Stakes.of(
+                        set(),
+                        GROUND,
+                        new Stakes.Levels("iron pin", 101, 102, 20, 40),
+                        1,
+                        NO_STONE);
         // Sections at 0, 25, 50, 75 and 100 m; 4 m wide, crowned 4 %: edges 0.08 m lower.
         assertEquals(3 * 5, stakes.marks().size());
         LaneMark line = stakes.marks().get(3);

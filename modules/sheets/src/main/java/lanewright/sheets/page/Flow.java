@@ -53,13 +53,18 @@ public final class Flow {
         this.name = name;
         begin();
         if (!question.isEmpty()) {
-            para(question, Type.TITLE, true, Role.TEXT, 0);
+            para(title(question), Type.TITLE, true, Role.TEXT, 0);
             y += 1;
         }
         if (!answer.isEmpty()) {
             para(answer, Type.ANSWER, false, Role.TEXT, 0);
         }
         y += 5;
+    }
+
+    /** The name by which the cover lists the sheet, and its question. */
+    private String title(String question) {
+        return question.endsWith("?") ? name + ": " + question : question;
     }
 
     private void begin() {
@@ -214,12 +219,16 @@ public final class Flow {
         }
     }
 
-    /** A question and its answer side by side, with a sign before them. */
-    public Flow answer(Sign sign, String question, String answer) {
+    /**
+     * A question and its answer side by side, with a sign before them.
+     *
+     * @param page number of the sheet that proves it; zero for none
+     */
+    public Flow answer(Sign sign, String question, String answer, int page) {
         double indent = 16;
         double column = 172;
         List<String> asked = Type.lines(question, Type.BODY, true, column - indent - 6);
-        List<String> said = Type.lines(answer, Type.BODY, false, width() - column);
+        List<String> said = Type.lines(answer, Type.BODY, false, width() - column - 46);
         double line = Type.BODY * Type.LEAD;
         double height = Math.max(asked.size(), said.size()) * line + 5;
         need(height);
@@ -231,6 +240,10 @@ public final class Flow {
         for (int i = 0; i < said.size(); i++) {
             double base = y + Type.BODY + i * line;
             pen.words(Role.TEXT, said.get(i), MARGIN + column, base, Type.BODY, Anchor.START);
+        }
+        if (page > 0) {
+            Gauge sheet = Gauge.of(Gauge.Use.CONTENTS, "sheet " + page, page);
+            pen.gauge(sheet, MARGIN + width(), y + Type.BODY, Type.NOTE, false, Anchor.END);
         }
         y += height;
         pen.line(Role.HAIRLINE, MARGIN, y - 3, MARGIN + width(), y - 3);

@@ -11,6 +11,7 @@ import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.listing.GradeListings;
 import lanewright.planner.listing.WaterListings;
+import lanewright.planner.listing.WordListings;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Gauge;
@@ -73,6 +74,7 @@ final class ProfileSheet {
         if (!water.sags().isEmpty()) {
             flow.table(WaterListings.sags(water));
         }
+        flow.table(WordListings.words());
         return flow.sheet();
     }
 

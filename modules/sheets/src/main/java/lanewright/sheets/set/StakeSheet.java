@@ -16,7 +16,7 @@ final class StakeSheet {
 
     private StakeSheet() {}
 
-    static Sheet of(Stakes stakes, UnitSystem units, String answer) {
+    static Sheet of(Stakes stakes, Listing settingOut, UnitSystem units, String answer) {
         var flow =
                 new Flow(
                         Paper.of(units).lying(),
@@ -25,7 +25,7 @@ final class StakeSheet {
                         "What do I carry to the field?",
                         answer);
         for (Finding finding : stakes.findings()) {
-            flow.entry(Flow.Sign.LOOK, finding.says().in(units), finding.remedy().in(units));
+            Told.brief(flow, finding, units);
         }
         if (stakes.benchmark() != null) {
             flow.para(
@@ -35,6 +35,12 @@ final class StakeSheet {
                             + Words.fine(Quantity.height(stakes.benchmarkHeight()), units)
                             + ". Check it against a second fixed point before the first stake.");
         }
+        flow.table(settingOut);
+        flow.note(
+                "Stake the line itself first, from these points: by coordinates of the survey, or by"
+                        + " distance and direction from the benchmark, turned clockwise from the"
+                        + " survey's north. Where neither can be found on the ground the stakes"
+                        + " below cannot be set: ask whoever made the survey.");
         flow.note(
                 "Stakes stand outside the limits of work, where stripping does not reach them."
                         + " Distances run level from the stake in towards the lane."

@@ -22,18 +22,21 @@ final class StoneSheet {
     private StoneSheet() {}
 
     static Sheet of(
-            StoneReport stone, double length, String currency, UnitSystem units, String answer) {
+            StoneReport stone,
+            double length,
+            String currency,
+            Listing also,
+            UnitSystem units,
+            String answer) {
         var flow = new Flow(Paper.of(units), units, "Stone and loads", "How much stone?", answer);
         stone.findings().stream()
                 .filter(finding -> finding.level() != Finding.Level.NOTE)
-                .forEach(
-                        finding ->
-                                flow.entry(
-                                        Flow.Sign.LOOK,
-                                        finding.says().in(units),
-                                        finding.remedy().in(units)));
+                .forEach(finding -> Told.brief(flow, finding, units));
         flow.table(StoneListings.order(stone));
         flow.note(note(stone, currency));
+        if (!also.rows().isEmpty()) {
+            flow.table(also);
+        }
         flow.table(StoneListings.layers(stone));
         Listing inHand = StoneListings.inHand(stone);
         if (!inHand.rows().isEmpty()) {

@@ -36,7 +36,7 @@ final class VolumeSheet {
         findings.addAll(places.findings());
         for (Finding finding : findings) {
             if (finding.level() != Finding.Level.NOTE) {
-                flow.entry(Flow.Sign.LOOK, finding.says().in(units), finding.remedy().in(units));
+                Told.brief(flow, finding, units);
             }
         }
         flow.table(EarthListings.balance(earth, atLeast));
