@@ -193,9 +193,13 @@ final class HeapSearch {
         if (looked == 0) {
             return Saying.plain("the nearest place to its stretch, and clear");
         }
-        if (looked == 1) {
+        if (refused.size() == 1) {
             String by = refused.keySet().iterator().next().words();
-            return Saying.plain("the nearest clear place; the only nearer one is barred " + by);
+            return looked == 1
+                    ? Saying.plain("the nearest clear place; the only nearer one is barred " + by)
+                    : Saying.of(
+                            "the nearest clear place; {} nearer ones are barred " + by,
+                            Quantity.count(looked));
         }
         var pattern = new StringBuilder("the nearest clear place; {} nearer ones are barred: ");
         List<Quantity> counts = new ArrayList<>();
