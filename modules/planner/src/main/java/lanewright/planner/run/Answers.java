@@ -339,21 +339,14 @@ final class Answers {
 
     private static Saying field(Stakes stakes) {
         String benchmark = stakes.benchmark();
-        return benchmark == null
-                ? Saying.of(
-                        "{} offset stakes, {} on the lane and {} load marks, with distances from the"
-                                + " lane's line; no heights, since no benchmark is named.",
-                        Quantity.count(stakes.stakes().size()),
-                        Quantity.count(stakes.marks().size()),
-                        Quantity.count(stakes.loads().size()))
-                : Saying.of(
-                        "{} offset stakes, {} on the lane and {} load marks, with distances from the"
-                                + " lane's line, and heights from the benchmark: the "
-                                + brace(benchmark)
-                                + ".",
-                        Quantity.count(stakes.stakes().size()),
-                        Quantity.count(stakes.marks().size()),
-                        Quantity.count(stakes.loads().size()));
+        // One line of the cover, which has to stay one page.
+        return Saying.of(
+                "{} stakes and {} load marks; "
+                        + (benchmark == null
+                                ? "no heights, since no benchmark is named."
+                                : "all heights from " + brace(benchmark) + "."),
+                Quantity.count(stakes.stakes().size() + stakes.marks().size()),
+                Quantity.count(stakes.loads().size()));
     }
 
     /** One sentence about the whole. */
