@@ -4,8 +4,15 @@ package lanewright.cli;
 enum Exit {
     /** Done. */
     DONE(0, "done"),
-    /** Checked or laid, but the plan must not be built as it stands: see the findings. */
-    STOP(1, "checked or laid, but the plan must not be built as it stands: see the findings"),
+    /**
+     * Checked, laid, or made with {@code --strict}, but the plan must not be built as it stands:
+     * see the findings. Without {@code --strict}, a plan that was made is done: sheets that say
+     * what is wrong are what the owner asked for.
+     */
+    STOP(
+            1,
+            "checked, laid, or made with --strict, but the plan must not be built as it stands: see the"
+                    + " findings"),
     /** The command was not understood. */
     USAGE(2, "the command was not understood"),
     /** A survey, a plan or a quantity cannot be used as it stands. */

@@ -9,8 +9,8 @@ import java.util.concurrent.TimeUnit;
  */
 final class Interrupt {
 
-    /** How long the work may take to clean up, s. */
-    private static final long PATIENCE = 5;
+    /** How long the work may take to clean up, s: a whole book of sheets on a busy machine. */
+    private static final long PATIENCE = 20;
 
     private static final CountDownLatch ENDED = new CountDownLatch(1);
     private static volatile boolean asked;

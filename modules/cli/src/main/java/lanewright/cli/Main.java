@@ -22,7 +22,8 @@ import picocli.CommandLine.Command;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",
-            "1:checked or laid, but the plan must not be built as it stands: see the findings",
+            "1:checked, laid, or made with --strict, but the plan must not be built as it stands: see"
+                    + " the findings",
             "2:the command was not understood",
             "3:a survey, a plan or a quantity cannot be used as it stands",
             "4:a file cannot be read or written",

@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "A folder from before is replaced as a whole when the new one is done, never in part.",
+            "Sheets that say what is wrong are a plan that was made: it ends with 0 also where findings",
+            "say stop, unless --strict is given. The check command ends with 1 there.",
             "",
             "Example:",
             "  lanewright make plan.json --into plan-folder"
@@ -38,6 +40,11 @@ final class MakeCommand implements Callable<Integer> {
             paramLabel = "FOLDER",
             description = "The folder to make. Without it: plan-folder beside the plan.")
     private @Nullable Path into;
+
+    @Option(
+            names = "--strict",
+            description = "End with 1 if the plan must not be built as it stands.")
+    private boolean strict;
 
     @Override
     public Integer call() throws CommandFailure {
@@ -61,7 +68,11 @@ final class MakeCommand implements Callable<Integer> {
         }
         Summary.print(out, outcome);
         out.println();
+        if (outcome.mustStop()) {
+            out.println(
+                    "This plan must not be built as it stands: see the findings that say stop.");
+        }
         out.println("The plan folder lies in " + folder.toAbsolutePath().normalize());
-        return Exit.DONE.code();
+        return (strict && outcome.mustStop() ? Exit.STOP : Exit.DONE).code();
     }
 }

@@ -10,7 +10,6 @@ import java.util.concurrent.Callable;
 import lanewright.measure.LengthUnit;
 import lanewright.measure.Parse;
 import lanewright.measure.QuantityException;
-import lanewright.measure.UnitSystem;
 import lanewright.planner.document.FirstPlan;
 import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
@@ -21,6 +20,7 @@ import lanewright.planner.run.Run;
 import lanewright.survey.read.Holds;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -122,12 +122,7 @@ final class StartCommand implements Callable<Integer> {
             description = "Radius of curves at places on the way. Without it: ${DEFAULT-VALUE}.")
     private String radius = "60 ft";
 
-    @Option(
-            names = "--units",
-            defaultValue = "us",
-            paramLabel = "us|metric",
-            description = "Units of the plan. Without it: ${DEFAULT-VALUE}.")
-    private String units = "us";
+    @Mixin private UnitsOption units = new UnitsOption();
 
     @Option(
             names = "--name",
@@ -189,7 +184,7 @@ final class StartCommand implements Callable<Integer> {
             return FirstPlan.of(
                     new FirstPlan.Wanted(
                             name,
-                            unitSystem(),
+                            units.system(),
                             frame,
                             files,
                             breaklines,
@@ -256,15 +251,5 @@ final class StartCommand implements Callable<Integer> {
         }
         throw new CommandFailure(
                 Exit.INPUT, "The unit " + text + " is not known. Write m, ft or ftUS.");
-    }
-
-    private UnitSystem unitSystem() throws CommandFailure {
-        return switch (units) {
-            case "us" -> UnitSystem.US;
-            case "metric" -> UnitSystem.METRIC;
-            default ->
-                    throw new CommandFailure(
-                            Exit.INPUT, "--units is " + units + ". Write us or metric.");
-        };
     }
 }

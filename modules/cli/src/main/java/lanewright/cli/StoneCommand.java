@@ -23,6 +23,7 @@ import lanewright.stone.StoneTables.Figure;
 import lanewright.stone.Supply;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -104,12 +105,7 @@ final class StoneCommand implements Callable<Integer> {
                     "Your own delivered price, such as \"base 24 per ton\"; without it no money is shown.")
     private List<String> prices = List.of();
 
-    @Option(
-            names = "--units",
-            defaultValue = "us",
-            paramLabel = "us|metric",
-            description = "Units of the answer. Without it: ${DEFAULT-VALUE}.")
-    private String units = "us";
+    @Mixin private UnitsOption units = new UnitsOption();
 
     @Override
     public Integer call() throws CommandFailure {
@@ -131,7 +127,7 @@ final class StoneCommand implements Callable<Integer> {
     }
 
     private void answer(PrintWriter out) throws QuantityException, CommandFailure {
-        UnitSystem shown = unitSystem();
+        UnitSystem shown = units.system();
         double slope = edge.equals("box") ? 0 : Parse.sideSlope(edge);
         Map<String, Price> priced = prices();
         List<Layer> shape = new ArrayList<>();
@@ -153,16 +149,6 @@ final class StoneCommand implements Callable<Integer> {
         StoneReport report =
                 StoneAnswer.of(Parse.length(length), Parse.length(width), shape, supplies);
         print(out, report, shown);
-    }
-
-    private UnitSystem unitSystem() throws CommandFailure {
-        return switch (units) {
-            case "us" -> UnitSystem.US;
-            case "metric" -> UnitSystem.METRIC;
-            default ->
-                    throw new CommandFailure(
-                            Exit.INPUT, "--units is " + units + ". Write us or metric.");
-        };
     }
 
     private Map<String, Price> prices() throws QuantityException, CommandFailure {

@@ -12,7 +12,7 @@ import lanewright.measure.Saying;
 /** What the answers about water rest on. */
 final class WaterAssumptions {
 
-    private static final String OURS = "rule of this program";
+    private static final String OURS = "our choice";
 
     private WaterAssumptions() {}
 

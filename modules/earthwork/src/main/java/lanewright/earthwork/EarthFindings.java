@@ -6,6 +6,7 @@ import lanewright.lane.section.SectionSet;
 import lanewright.lane.surface.TrueSolid;
 import lanewright.lane.volume.LaneVolumes;
 import lanewright.lane.volume.Running;
+import lanewright.lane.volume.State;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
@@ -20,20 +21,25 @@ final class EarthFindings {
     /** Two ways to measure may differ by this much of the whole before it is explained. */
     private static final double LARGE_SHARE = 0.02;
 
-    /** A difference under this is not worth a word, m³: a wheelbarrow or two. Our choice. */
+    /** What is short or over by less than this is not worth a word, m³. Our choice. */
     private static final double NOTHING = 0.1;
+
+    /** Two figures nearer than this are one, m³: a small tractor's bucket or two. Our choice. */
+    private static final double BUCKETS = 0.5;
 
     /** Topsoil may be short by this before it is said, m³. Our choice. */
     private static final double LITTLE = 1;
 
-    private static final String RULE = "rule of this program: 2 % or one truckload";
+    private static final String RULE = "our choice: 2 % or one truckload";
 
     private final SectionSet sections;
     private final LaneVolumes volumes;
     private final @Nullable TrueSolid solid;
+    private final Soil soil;
 
-    EarthFindings(SectionSet sections, LaneVolumes volumes, @Nullable TrueSolid solid) {
+    EarthFindings(SectionSet sections, LaneVolumes volumes, @Nullable TrueSolid solid, Soil soil) {
         this.sections = sections;
+        this.soil = soil;
         this.volumes = volumes;
         this.solid = solid;
     }
@@ -65,18 +71,19 @@ final class EarthFindings {
                 Topic.EARTH,
                 Where.stretch(from, to),
                 Saying.of(
-                        "From {} to {} the soil under the lane does not bear: {} must come out"
-                                + " and as much be put back, packed. Neither is in the balance of"
-                                + " cut and fill.",
+                        "From {} to {} the soil under the lane is too soft to carry it: {} must"
+                                + " come out, and the room be filled again, packed. Neither is in"
+                                + " the balance of cut and fill.",
                         Quantity.station(from),
                         Quantity.station(to),
                         Quantity.volume(volume)),
-                Quantity.volume(volume),
+                null,
                 null,
                 "",
                 Saying.plain(
-                        "Dig it out to firm soil and refill with stone or fit earth in lifts, or"
-                                + " raise the lane; dig more probe holes to see how far it goes."));
+                        "Dig it out to firm soil, to the depths in the volumes sheet, and refill"
+                                + " with stone or fit earth in lifts; or raise the lane. More probe"
+                                + " holes would show how far it goes."));
     }
 
     List<Finding> balance(Balance balance) {
@@ -86,23 +93,23 @@ final class EarthFindings {
         }
         boolean away = over > 0;
         Hauled hauled = away ? balance.haulAway() : balance.bringIn();
-        Saying says =
-                hauled.loads() < 0
-                        ? Saying.of(
-                                away
-                                        ? "{} of earth in the bank is left over, {} on the truck."
-                                        : "{} of earth in the bank is short, {} on the truck.",
-                                Quantity.volume(hauled.bank()),
-                                Quantity.volume(hauled.loose()))
-                        : Saying.of(
-                                away
-                                        ? "{} of earth in the bank is left over, {} on the truck:"
-                                                + " {} loads."
-                                        : "{} of earth in the bank is short, {} on the truck: {}"
-                                                + " loads.",
-                                Quantity.volume(hauled.bank()),
-                                Quantity.volume(hauled.loose()),
-                                Quantity.count(hauled.loads()));
+        double packs = soil.convert(balance.cut(), State.BANK, State.COMPACTED);
+        var pattern =
+                new StringBuilder(
+                        "{} of fit earth is dug and packs down to {}; the fill needs {}.");
+        var quantities = new ArrayList<Quantity>();
+        quantities.add(Quantity.volume(balance.cut()));
+        quantities.add(Quantity.volume(packs));
+        quantities.add(Quantity.volume(balance.fill()));
+        pattern.append(away ? " Left over: {} packed" : " Short: {} packed");
+        quantities.add(Quantity.volume(hauled.compacted()));
+        pattern.append(", {} on the truck");
+        quantities.add(Quantity.volume(hauled.loose()));
+        if (hauled.loads() >= 0) {
+            pattern.append(hauled.loads() == 1 ? ", {} load" : ", {} loads");
+            quantities.add(Quantity.count(hauled.loads()));
+        }
+        Saying says = new Saying(pattern.append('.').toString(), quantities);
         return List.of(
                 new Finding(
                         away ? "earth-left-over" : "earth-short",
@@ -110,15 +117,15 @@ final class EarthFindings {
                         Topic.EARTH,
                         Where.ANYWHERE,
                         says,
-                        Quantity.volume(hauled.bank()),
+                        null,
                         null,
                         "",
                         Saying.plain(
                                 away
-                                        ? "Find a place for it out of the water's way, or raise"
-                                                + " the grade a little."
-                                        : "Find fit earth nearby, or lower the grade a little;"
-                                                + " topsoil is no fill.")));
+                                        ? "Find a place for it out of the water's way. A slightly"
+                                                + " higher grade would leave less over."
+                                        : "Find fit earth nearby; topsoil is no fill. A slightly"
+                                                + " lower grade would need less.")));
     }
 
     List<Finding> topsoil(TopsoilBalance topsoil) {
@@ -174,8 +181,8 @@ final class EarthFindings {
                             reason(row),
                             row.more(),
                             row.solid(),
-                            "Set a shorter interval between sections to see the two come"
-                                    + " together; order by the larger."));
+                            "Nothing to do while the difference is small beside a truckload;"
+                                    + " sections nearer together would bring the two closer."));
         }
         return found;
     }
@@ -187,7 +194,7 @@ final class EarthFindings {
 
     private static boolean isLarge(double difference, double whole, double truck) {
         double off = Math.abs(difference);
-        return off >= NOTHING && (off > LARGE_SHARE * Math.abs(whole) || off > truck);
+        return off >= BUCKETS && (off > LARGE_SHARE * Math.abs(whole) || off > truck);
     }
 
     private Saying reason(Comparison row) {

@@ -58,10 +58,12 @@ final class EarthworkMaking {
                         soil,
                         options.payload());
         Hauled unfit = Hauled.of(volumes.undercut().corrected(), soil, options.payload());
+        double refilled = soil.convert(volumes.refill().corrected(), State.COMPACTED, State.BANK);
+        Hauled refill = Hauled.of(refilled, soil, options.payload());
         TopsoilBalance topsoil = topsoil(run);
         List<Comparison> rows = rows();
         int lifts = (int) Math.ceil(deepest / options.lift() - 1e-9);
-        var findings = new EarthFindings(sections, volumes, solid);
+        var findings = new EarthFindings(sections, volumes, solid, soil);
         List<Finding> found = new ArrayList<>();
         found.addAll(findings.undercut());
         found.addAll(findings.balance(balance));
@@ -75,6 +77,7 @@ final class EarthworkMaking {
                 rows,
                 balance,
                 unfit,
+                refill,
                 topsoil,
                 MassDiagram.of(volumes.cut(), volumes.fill(), volumes.edgeRefill(), soil),
                 deepest,
@@ -93,6 +96,9 @@ final class EarthworkMaking {
                 strip,
                 back,
                 strip - back,
+                strip > back
+                        ? Hauled.of(strip - back, topsoilSoil, options.payload())
+                        : Hauled.NONE,
                 loose,
                 Heap.round(loose, run, options.heapHeight()),
                 Heap.row(loose, run, options.heapHeight()),
@@ -188,8 +194,8 @@ final class EarthworkMaking {
                         "common practice, no source"));
         list.add(
                 new Assumption(
-                        "lift of fill",
-                        Saying.of("{} compacted", Quantity.depth(options.lift())),
+                        "packed lift of fill",
+                        Saying.of("{}", Quantity.depth(options.lift())),
                         Mark.YOURS,
                         "your plan"));
         if (Double.isNaN(options.payload() / soil.looseDensity())) {

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param balance cut against fill
  * @param unfit earth that does not bear and leaves, bank, loose and by truck; its refill comes in
  *     as compacted volume of the same size, and neither is in the balance
+ * @param refill fit earth that fills its room again, packed; not in the balance
  * @param topsoil where the topsoil goes
  * @param mass running sum of cut less fill along the lane
  * @param deepestFill greatest height of fill over stripped ground, m
@@ -33,6 +34,7 @@ public record EarthworkReport(
         List<Comparison> volumes,
         Balance balance,
         Hauled unfit,
+        Hauled refill,
         TopsoilBalance topsoil,
         MassDiagram mass,
         double deepestFill,

@@ -72,6 +72,26 @@ public record Heap(int count, double volume, double height, double width, double
     }
 
     /**
+     * One heap as high as allowed, its ends as flat as its sides: a ridge of length r with half a
+     * cone at each end, {@code V = R H² r + π R² H³ / 3} with R the run over rise of its sides
+     * (plain geometry). What is less than the cone makes one lower cone.
+     *
+     * @param loose volume to be heaped, loose m³, zero or more
+     * @param run run over rise of its sides and ends, over zero
+     * @param highest greatest height, m, over zero
+     */
+    public static Heap ridge(double loose, double run, double highest) {
+        check(loose, run, highest);
+        double width = 2 * run * highest;
+        double cone = coneVolume(width, highest);
+        if (loose <= cone) {
+            return round(loose, run, highest);
+        }
+        double ridge = (loose - cone) / (run * highest * highest);
+        return new Heap(1, loose, highest, width, ridge + width);
+    }
+
+    /**
      * Volume of a cone, m³.
      *
      * @param diameter of its base, m

@@ -64,7 +64,7 @@ public record Soil(
                         : Double.NaN;
         Saying says =
                 Saying.of(
-                        "one in the bank is {} loose and {} packed",
+                        "dug it takes {}, packed {} of its room as it lies",
                         Quantity.share(loose),
                         Quantity.share(compacted));
         return new Soil(

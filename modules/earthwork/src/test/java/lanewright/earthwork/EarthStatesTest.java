@@ -116,4 +116,17 @@ class EarthStatesTest {
                 assertThrows(IllegalArgumentException.class, () -> Soil.published("comon earth"));
         assertTrue(refusal.getMessage().contains("common earth"), refusal.getMessage());
     }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Common earth lies in the general range: loose 1.10 to 1.30, packed 0.85 to 0.95 of bank"
+                    + " (A5) | thesurveyschool.com, FS 5-H, volume | read")
+    void commonEarthLiesInTheGeneralRange() {
+        Soil earth = Soil.published("common earth");
+        double loose = earth.convert(1, State.BANK, State.LOOSE);
+        double packed = earth.convert(1, State.BANK, State.COMPACTED);
+        assertTrue(loose >= 1.10 && loose <= 1.30, "loose " + loose);
+        assertTrue(packed >= 0.85 && packed <= 0.95, "packed " + packed);
+    }
 }

@@ -81,4 +81,55 @@ class HeapTest {
         Heap row = Heap.row(100, 2, 1.5);
         assertEquals(100, row.width() * row.height() * row.length() / 2, 1e-12);
     }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Long heap with sloped ends: its height over its base, added up over a fine grid |"
+                    + " plain geometry | derived")
+    void ridgeWithSlopedEnds() {
+        Heap heap = Heap.ridge(120, 2, 1.5);
+        double half = (heap.length() - heap.width()) / 2;
+        double step = 0.01;
+        double sum = 0;
+        for (double x = step / 2; x < heap.length() / 2; x += step) {
+            for (double y = step / 2; y < heap.width() / 2; y += step) {
+                double fromRidge = Math.hypot(Math.max(0, x - half), y);
+                sum += 4 * step * step * Math.max(0, heap.height() - fromRidge / 2);
+            }
+        }
+        assertEquals(120, sum, 0.01);
+        assertEquals(1.5, heap.height());
+        Heap small = Heap.ridge(5, 2, 1.5);
+        assertEquals(Heap.round(5, 2, 1.5), small);
+        assertEquals(Heap.NONE, Heap.ridge(0, 2, 1.5));
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Angles of repose of earth, clay, gravel and sand (A6) | S. W. Nunnally, Construction"
+                    + " Methods and Management, table of angles of repose | from memory")
+    void anglesOfRepose() {
+        assertEquals(32, Heap.repose("common earth, dry").degrees());
+        assertEquals(37, Heap.repose("common earth, moist").degrees());
+        assertEquals(35, Heap.repose("clay, excavated").degrees());
+        assertEquals(35, Heap.repose("gravel").degrees());
+        assertEquals(25, Heap.repose("sand, dry").degrees());
+        assertEquals(37, Heap.repose("sand, moist").degrees());
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Flatter ends of angles of repose: wet clay 15°, dry lumps 25°, gravel with sand 25°,"
+                    + " sand full of water 15°, dunes 30° (A6) | buildsum.blogspot.com, June 2014;"
+                    + " protrails.com, lexicon | read")
+    void flatterEndsOfAnglesOfRepose() {
+        assertEquals(15, Heap.repose("clay, wet").degrees());
+        assertEquals(25, Heap.repose("clay lumps, dry").degrees());
+        assertEquals(25, Heap.repose("gravel with sand").degrees());
+        assertEquals(15, Heap.repose("sand full of water").degrees());
+        assertEquals(30, Heap.repose("dune sand").degrees());
+    }
 }

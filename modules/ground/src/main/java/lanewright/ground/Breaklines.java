@@ -362,7 +362,7 @@ final class Breaklines {
                                 Quantity.height(step)),
                         Quantity.height(step),
                         Quantity.height(CROSSING_STEP),
-                        "rule of this program",
+                        "our choice",
                         Saying.plain(
                                 "Check both lines; shoot the crossing, or end one line before it")));
     }

@@ -21,6 +21,10 @@ import lanewright.survey.Probe;
  * <p>A hole that only says "more than" is a lower bound: where the other holes already give more
  * there it says nothing new and is left out; where they give less, its bound is used and a finding
  * says so.
+ *
+ * <p>Topsoil is stripped everywhere, so beyond the reach of the holes its depth is still given, as
+ * the guess that it is. Earth that does not bear is dug out only where it was met, so beyond their
+ * reach the depth to bearing soil is not known.
  */
 public final class DepthField {
 
@@ -49,16 +53,26 @@ public final class DepthField {
      * @throws IllegalArgumentException if no hole says anything of topsoil
      */
     public static DepthField topsoil(Ground ground, List<Probe> probes) {
-        DepthField made = of(ground, probes, Probe::topsoil, Probe::topsoilAtLeast, "topsoil");
+        DepthField made =
+                of(
+                        ground,
+                        probes,
+                        Probe::topsoil,
+                        Probe::topsoilAtLeast,
+                        "topsoil",
+                        Double.POSITIVE_INFINITY);
         if (made.holes.isEmpty()) {
             throw new IllegalArgumentException("no probe hole says how deep the topsoil is");
         }
         return made;
     }
 
-    /** Depth to soil that bears from probe holes; not known (NaN) everywhere if none says. */
+    /**
+     * Depth to soil that bears from probe holes; not known (NaN) at vertices farther than {@link
+     * #REACH} from every hole that says.
+     */
     public static DepthField bearing(Ground ground, List<Probe> probes) {
-        return of(ground, probes, Probe::bearing, Probe::bearingAtLeast, "bearing soil");
+        return of(ground, probes, Probe::bearing, Probe::bearingAtLeast, "bearing", REACH);
     }
 
     private static DepthField of(
@@ -66,7 +80,8 @@ public final class DepthField {
             List<Probe> probes,
             ToDoubleFunction<Probe> depth,
             Predicate<Probe> atLeast,
-            String what) {
+            String what,
+            double reach) {
         List<Probe> exact = new ArrayList<>();
         List<Probe> bounds = new ArrayList<>();
         for (Probe probe : probes) {
@@ -86,32 +101,39 @@ public final class DepthField {
         }
         double[] values = new double[ground.vertexCount()];
         for (int v = 0; v < values.length; v++) {
-            values[v] =
-                    used.isEmpty() ? Double.NaN : weighted(used, depth, ground.x(v), ground.y(v));
+            double x = ground.x(v);
+            double y = ground.y(v);
+            boolean known = !used.isEmpty() && nearest(used, x, y) <= reach;
+            values[v] = known ? weighted(used, depth, x, y) : Double.NaN;
         }
         return new DepthField(ground.field(values), used, findings);
     }
 
     private static Finding atLeastFinding(Probe probe, String what, double least, boolean used) {
         return new Finding(
-                "depth-at-least",
-                Level.LOOK,
-                Topic.EARTH,
+                used ? what + "-at-least" : "hole-not-through",
+                used ? Level.LOOK : Level.NOTE,
+                Topic.GROUND,
                 Where.map(probe.x(), probe.y()),
                 Saying.of(
                         "Hole "
                                 + probe.name()
-                                + " did not reach the end of the "
-                                + what
-                                + " at {}; "
+                                + (what.equals("topsoil")
+                                        ? " ended in topsoil, {} down: "
+                                        : " met no soil firm enough to bear, down to {}: ")
                                 + (used
-                                        ? "that depth is used, the truth is more"
-                                        : "the holes round it give more there"),
+                                        ? "that depth is used there, and the truth is more."
+                                        : "the holes round it say that it goes deeper, and those"
+                                                + " are used."),
                         Quantity.depth(least)),
-                Quantity.depth(least),
+                null,
                 null,
                 "",
-                Saying.plain("Dig or push deeper there before ordering"));
+                Saying.plain(
+                        used
+                                ? "Dig deeper at that hole before ordering: until then every amount"
+                                        + " that rests on it is at least so much."
+                                : "Nothing to do, unless you want to be surer."));
     }
 
     private static double weighted(
@@ -143,6 +165,10 @@ public final class DepthField {
 
     /** Distance to the nearest hole that it rests on, m; infinite without any. */
     public double nearestHole(double x, double y) {
+        return nearest(holes, x, y);
+    }
+
+    private static double nearest(List<Probe> holes, double x, double y) {
         double nearest = Double.POSITIVE_INFINITY;
         for (Probe hole : holes) {
             double dx = hole.x() - x;

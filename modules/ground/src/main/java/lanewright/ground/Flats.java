@@ -52,7 +52,7 @@ final class Flats {
                                     Quantity.count(count)),
                             Quantity.share(flat / all),
                             Quantity.share(SHARE),
-                            "rule of this program",
+                            "our choice",
                             Saying.plain(
                                     "Add spot heights on hilltops, in hollows and along ridges and draws; low spots there are not to be trusted")));
         }

@@ -91,17 +91,19 @@ final class GroundBuilder {
                             Topic.GROUND,
                             Where.map(survey.x(worst), survey.y(worst)),
                             Saying.of(
-                                    "{} shots lie within {} of another and count as one, at their mean height; they differ by up to {}, here",
+                                    (count == 1
+                                                    ? "{} shot lies so near to another that it counts as one with it, at their mean height;"
+                                                    : "{} shots lie so near to another that they count as one with it, at their mean height;")
+                                            + " the heights differ by up to {} here.",
                                     Quantity.count(count),
-                                    Quantity.depth(options.samePoint()),
                                     Quantity.height(widest)),
                             Quantity.height(widest),
                             Quantity.height(Breaklines.CROSSING_STEP),
-                            "rule of this program",
+                            "our choice",
                             Saying.plain(
                                     apart
-                                            ? "Find out which shot is right and take the other out"
-                                            : "Nothing")));
+                                            ? "Find out which shot is right, and have the other taken out."
+                                            : "Nothing to do.")));
         }
         return first;
     }
@@ -191,10 +193,10 @@ final class GroundBuilder {
                             Topic.GROUND,
                             Where.ANYWHERE,
                             Saying.of(
-                                    "{} long or thin triangles along the rim of the survey are not taken for ground",
+                                    "{} long or thin triangles along the rim of the survey are not taken for ground.",
                                     Quantity.count(left)),
                             Saying.plain(
-                                    "Shoot further out where the lane's slopes come near the rim")));
+                                    "Nothing to do, unless the lane, its slopes or the land that drains to it come near the rim: then survey farther out there.")));
         }
     }
 

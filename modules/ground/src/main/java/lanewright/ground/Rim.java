@@ -1,9 +1,10 @@
 package lanewright.ground;
 
 import java.util.ArrayDeque;
-import java.util.Arrays;
 import lanewright.survey.Boundary;
 import lanewright.survey.Ring;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -123,18 +124,21 @@ final class Rim {
         return cosine > bluntest;
     }
 
-    /** The length that nine sides in ten do not pass. */
+    /** The least length that nine sides in ten do not pass. */
     private double usual() {
         int sides = 3 * net.triangles;
         int step = Math.max(1, sides / SAMPLE);
-        double[] lengths = new double[sides];
+        double[] lengths = new double[sides / step + 1];
         int count = 0;
         for (int side = 0; side < sides; side += step) {
             if (!net.isGhost(side / 3)) {
                 lengths[count++] = net.distance(net.start(side), net.end(side));
             }
         }
-        Arrays.sort(lengths, 0, count);
-        return count == 0 ? 0 : lengths[(int) (0.9 * (count - 1))];
+        return count == 0
+                ? 0
+                : new Percentile()
+                        .withEstimationType(EstimationType.R_1)
+                        .evaluate(lengths, 0, count, 90);
     }
 }

@@ -82,4 +82,24 @@ class ContoursAndDepthTest {
         assertEquals(1, topsoil.findings().size());
         assertTrue(Double.isNaN(DepthField.bearing(ground, List.of()).field().at(0)));
     }
+
+    @Test
+    void bearingSoilIsNotKnownBeyondTheReachOfItsHoles() {
+        var holes =
+                List.of(
+                        new Probe("A", -30, 0, 0.2, false, 0.5, false, "loam"),
+                        new Probe("B", 30, 30, 0.3, false, Double.NaN, false, "only topsoil"));
+        Ground ground = cone(holes);
+        VertexField bearing = DepthField.bearing(ground, holes).field();
+        VertexField topsoil = DepthField.topsoil(ground, holes).field();
+        for (int v = 0; v < ground.vertexCount(); v++) {
+            double away = Math.hypot(ground.x(v) + 30, ground.y(v));
+            if (away <= 30) {
+                assertEquals(0.5, bearing.at(v), 1e-12);
+            } else {
+                assertTrue(Double.isNaN(bearing.at(v)), away + " m from the only hole");
+            }
+            assertTrue(topsoil.at(v) >= 0.2 && topsoil.at(v) <= 0.3);
+        }
+    }
 }

@@ -46,6 +46,38 @@ public final class Words {
         return joined(number, unit(told.kind(), units));
     }
 
+    /**
+     * The number with its unit, rounded as a rule of thumb is told: 0.15 m is 150 mm or 6 in. For
+     * limits and usual figures, never for what was measured.
+     */
+    public static String round(Quantity quantity, UnitSystem units) {
+        Quantity told = told(quantity, units);
+        if (!Double.isFinite(told.value()) || told.kind() == Kind.STATION) {
+            return of(quantity, units);
+        }
+        double step = step(told.kind(), told.value(), units);
+        if (step == 0) {
+            return of(told, units);
+        }
+        double factor = factor(told.kind(), units);
+        double rounded = Math.rint(told.value() / factor / step) * step * factor;
+        return of(new Quantity(rounded, told.kind()), units);
+    }
+
+    /** To what a rule of thumb is rounded, in the shown unit; zero to leave it as it is. */
+    private static double step(Kind kind, double value, UnitSystem units) {
+        boolean us = units == UnitSystem.US;
+        double shown = kind == Kind.COUNT ? 0 : Math.abs(value / factor(kind, units));
+        return switch (kind) {
+            case DEPTH -> us ? shown < 1.5 ? 0.25 : 1 : shown < 20 ? 1 : shown < 100 ? 10 : 50;
+            case LENGTH, OFFSET ->
+                    us
+                            ? shown < 10 ? 0.5 : shown < 50 ? 1 : 5
+                            : shown < 3 ? 0.1 : shown < 10 ? 0.5 : shown < 50 ? 1 : 5;
+            default -> 0;
+        };
+    }
+
     /** The number with its unit, as finely as in a column: for stakes and checks. */
     public static String fine(Quantity quantity, UnitSystem units) {
         return Double.isFinite(quantity.value())

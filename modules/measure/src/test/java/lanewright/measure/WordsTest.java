@@ -190,4 +190,18 @@ class WordsTest {
         }
         return words;
     }
+
+    @Test
+    void aRuleOfThumbIsRoundInEitherSystem() {
+        Saying says =
+                Saying.of(
+                        "{~}, {~}, {~}, {~}, {}",
+                        Quantity.depth(0.15),
+                        Quantity.depth(18 * 0.0254),
+                        Quantity.length(10 * 0.3048),
+                        Quantity.length(25),
+                        Quantity.depth(0.15));
+        assertEquals("6 in, 18 in, 10 ft, 80 ft, 5.9 in", says.in(US));
+        assertEquals("150 mm, 450 mm, 3 m, 25 m, 150 mm", says.in(METRIC));
+    }
 }

@@ -45,7 +45,6 @@ import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.Where;
 import lanewright.stone.LayerStone;
-import lanewright.stone.Spread;
 import lanewright.stone.StoneReport;
 import lanewright.stone.Supply;
 import lanewright.survey.Survey;
@@ -149,18 +148,6 @@ public final class ToyPlan {
         List<Layer> typical = design.typical().get(0).value().layers();
         for (int i = volumes.stone().size() - 1; i >= 0; i--) {
             Running running = volumes.stone().get(i);
-            var spans = new ArrayList<Spread.Span>();
-            for (int k = 1; k < running.size(); k++) {
-                if (running.station(k) > running.station(k - 1)) {
-                    spans.add(
-                            new Spread.Span(
-                                    running.station(k - 1),
-                                    running.station(k),
-                                    running.area(k - 1),
-                                    running.area(k),
-                                    running.correctedTo(k) - running.correctedTo(k - 1)));
-                }
-            }
             var supply =
                     new Supply(
                             running.name(),
@@ -173,7 +160,7 @@ public final class ToyPlan {
                             i == 0 ? 0.031 : 0.024,
                             i == 0 ? 45_000 : Double.NaN,
                             null);
-            layers.add(LayerStone.of(supply, typical.get(i).thickness(), new Spread(spans)));
+            layers.add(LayerStone.of(supply, typical.get(i).thickness(), running));
         }
         return StoneReport.of(layers);
     }

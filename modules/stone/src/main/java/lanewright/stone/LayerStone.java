@@ -1,6 +1,7 @@
 package lanewright.stone;
 
 import java.util.List;
+import lanewright.lane.volume.Running;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,16 +53,36 @@ public record LayerStone(
      */
     public record Reach(double mass, double station, double shortBy, int loadsShort) {}
 
+    /** What must still be ordered: all of it, less what the owner has in hand, kg. */
+    public double toOrder() {
+        return reach == null ? orderMass : reach.shortBy();
+    }
+
+    /** Whole loads that bring what must still be ordered. */
+    public int loadsToOrder() {
+        return reach == null ? loadCount : reach.loadsShort();
+    }
+
+    /** What those loads bring, kg: what is paid for. */
+    public double broughtToOrder() {
+        return loadsToOrder() * supply.payload();
+    }
+
+    /** What those loads cost in the owner's money, or NaN without a price; zero for no load. */
+    public double costToOrder() {
+        return loadsToOrder() == 0 ? 0 : broughtToOrder() * supply.price();
+    }
+
     /**
      * Works out one layer.
      *
      * @param supply what the owner says of its stone
      * @param thickness compacted thickness, m, over zero
-     * @param spread where its volume lies along the lane
+     * @param laid its compacted volume along the lane, m³
      * @throws IllegalArgumentException if the layer would take more than 20,000 loads
      */
-    public static LayerStone of(Supply supply, double thickness, Spread spread) {
-        double volume = spread.volume();
+    public static LayerStone of(Supply supply, double thickness, Running laid) {
+        double volume = laid.corrected();
         double net = volume * supply.density();
         double order = net * (1 + supply.loss());
         int count = wholeLoads(order, supply.payload());
@@ -75,10 +96,10 @@ public record LayerStone(
                 count,
                 delivered,
                 delivered - order,
-                loads(supply, spread, order, volume, count),
+                loads(supply, laid, order, volume, count),
                 thickness * supply.looseRatio(),
                 delivered * supply.price(),
-                reach(supply, spread, order, volume));
+                reach(supply, laid, order, volume));
     }
 
     /**
@@ -98,31 +119,30 @@ public record LayerStone(
     private static final double ROUNDING = 1e-9;
 
     private static List<Load> loads(
-            Supply supply, Spread spread, double order, double volume, int count) {
+            Supply supply, Running laid, double order, double volume, int count) {
         Load[] loads = new Load[count];
-        double from = spread.begin();
+        double from = laid.begin();
         for (int i = 0; i < count; i++) {
             double reached = Math.min(order, (i + 1) * supply.payload());
             double to =
                     i == count - 1
-                            ? spread.end()
-                            : spread.stationAt(Math.min(volume, reached / order * volume));
+                            ? laid.end()
+                            : laid.stationOf(Math.min(volume, reached / order * volume));
             loads[i] = new Load(i + 1, reached - i * supply.payload(), from, to);
             from = to;
         }
         return List.of(loads);
     }
 
-    private static @Nullable Reach reach(
-            Supply supply, Spread spread, double order, double volume) {
+    private static @Nullable Reach reach(Supply supply, Running laid, double order, double volume) {
         if (Double.isNaN(supply.inHand())) {
             return null;
         }
         double missing = Math.max(0, order - supply.inHand());
         double station =
                 order > 0
-                        ? spread.stationAt(volume * Math.min(1, supply.inHand() / order))
-                        : spread.end();
+                        ? laid.stationOf(volume * Math.min(1, supply.inHand() / order))
+                        : laid.end();
         return new Reach(supply.inHand(), station, missing, wholeLoads(missing, supply.payload()));
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import lanewright.lane.shape.Layer;
+import lanewright.lane.volume.Running;
+import lanewright.lane.volume.State;
 
 /** How much stone a lane of even width takes on even ground, before anything is surveyed. */
 public final class StoneAnswer {
@@ -39,7 +41,9 @@ public final class StoneAnswer {
             double area = layer.thickness() * (top + layer.edgeSlope() * layer.thickness());
             answer.add(
                     LayerStone.of(
-                            supplies.get(i), layer.thickness(), Spread.even(0, length, area)));
+                            supplies.get(i),
+                            layer.thickness(),
+                            Running.even(layer.role(), State.COMPACTED, 0, length, area)));
             top += 2 * layer.edgeSlope() * layer.thickness();
         }
         Collections.reverse(answer);

@@ -74,6 +74,26 @@ public record StoneReport(
         return null;
     }
 
+    /** What must still be ordered of all layers, kg. */
+    public double toOrder() {
+        return layers.stream().mapToDouble(LayerStone::toOrder).sum();
+    }
+
+    /** Loads that bring it. */
+    public int loadsToOrder() {
+        return layers.stream().mapToInt(LayerStone::loadsToOrder).sum();
+    }
+
+    /** What they cost in the owner's money, or NaN if a layer to order has no price. */
+    public double costToOrder() {
+        return layers.stream().mapToDouble(LayerStone::costToOrder).sum();
+    }
+
+    /** Whether the owner said of any layer what is in hand. */
+    public boolean isSomeInHand() {
+        return layers.stream().anyMatch(layer -> layer.reach() != null);
+    }
+
     private static void look(LayerStone layer, List<Finding> findings) {
         Supply supply = layer.supply();
         LayerStone.Reach reach = layer.reach();
@@ -85,14 +105,18 @@ public record StoneReport(
                             Topic.STONE,
                             Where.station(reach.station()),
                             Saying.of(
-                                    "The " + supply.role() + " stone in hand, {}, runs out at {}",
+                                    "The "
+                                            + supply.role()
+                                            + " stone in hand, {}, is not enough: laid from the"
+                                            + " road it runs out at {}.",
                                     Quantity.mass(reach.mass()),
                                     Quantity.station(reach.station())),
                             Quantity.mass(reach.mass()),
                             Quantity.mass(layer.orderMass()),
                             "your plan",
                             Saying.of(
-                                    "Order {} more in {} loads, or stop the lane there",
+                                    "Order {} more in {} loads, as the table of stone to order"
+                                            + " has it, or stop the layer there.",
                                     Quantity.mass(reach.shortBy()),
                                     Quantity.count(reach.loadsShort()))));
         }
@@ -104,9 +128,13 @@ public record StoneReport(
                             Topic.STONE,
                             Where.ANYWHERE,
                             Saying.plain(
-                                    "No price for the " + supply.role() + " stone, so no money"),
+                                    "The "
+                                            + supply.role()
+                                            + " stone has no price, so its cost is not worked"
+                                            + " out."),
                             Saying.plain(
-                                    "Ask your quarry for a delivered price and write it in the plan")));
+                                    "Ask your quarry for a delivered price and have it put into the"
+                                            + " plan.")));
         }
     }
 

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import lanewright.lane.shape.Layer;
 import lanewright.measure.Assumption;
+import lanewright.measure.Row;
 import lanewright.measure.Saying;
+import lanewright.measure.Tables;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -196,5 +198,78 @@ class StoneExamplesTest {
         double density = StoneTables.density("base", "crushed surfacing, base course").value();
         assertEquals(1.85, density / (TON / CUBIC_YARD), 1e-9);
         assertEquals(137.0, density / (POUND / (FOOT * FOOT * FOOT)), 0.05);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Stone on the truck of 2,850 and 2,950 lb/yd3 is 1.43 and 1.48 tons/yd3, and stands 1.30"
+                    + " and 1.25 times as deep as packed (ST-09) | Washington State DOT Design"
+                    + " Manual ch. 620 | read")
+    void looseDepthFromPublishedWeights() {
+        String[] names = {"crushed surfacing, top course", "crushed surfacing, base course"};
+        double[][] printed = {{2850, 1.43, 1.85, 1.298}, {2950, 1.48, 1.85, 1.254}};
+        for (int i = 0; i < names.length; i++) {
+            double packed = StoneTables.density("base", names[i]).value() / (TON / CUBIC_YARD);
+            double truck = 0;
+            for (Row row : Tables.read("stone-weights").rows()) {
+                if (row.text("name").equals(names[i]) && row.text("state").equals("truck")) {
+                    truck = row.number("weight_lb_per_yd3");
+                }
+            }
+            assertEquals(printed[i][0], truck);
+            assertEquals(printed[i][1], truck / 2000, 0.00501);
+            assertEquals(printed[i][2], packed, 0.005);
+            assertEquals(printed[i][3], packed / (truck / 2000), 0.0005);
+        }
+        double top = StoneTables.loose("surface", "crushed surfacing, top course").value();
+        double packs = StoneTables.loose("base", "crushed stone that packs").value();
+        assertEquals(1.298, top, 0.005);
+        assertEquals(1.254, packs, 0.005);
+        assertEquals(0.230, 1 - 1 / top, 0.002);
+        assertEquals(0.203, 1 - 1 / packs, 0.004);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "1.5 tons to the loose yard and 1.25 for packing are 1.875 tons to the packed yard |"
+                    + " gunnisongravel.com, FAQ | read")
+    void looseYardsAndPackedYards() {
+        LayerStone layer = even(100, 12, 6, stone(1.875, 20, Double.NaN));
+        double looseYards = layer.volume() / CUBIC_YARD * layer.looseDepth() / layer.thickness();
+        assertEquals(looseYards * 1.5, layer.netMass() / TON, 1e-9);
+        assertEquals(1.25, layer.looseDepth() / layer.thickness(), 1e-12);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Dense graded limestone in place is 3,780 lb/yd3, 140 lb/ft3, 1.89 tons/yd3 | Iowa DOT"
+                    + " district table, adambradley.org | read")
+    void limestoneInPlace() {
+        double density = StoneTables.density("base", "crushed limestone, dense graded").value();
+        assertEquals(140, density / (POUND / (FOOT * FOOT * FOOT)), 0.05);
+        assertEquals(1.89, density / (TON / CUBIC_YARD), 1e-9);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Passing shares of sizes No. 57 and 67 | Iowa DOT metric gradations, numbers 3 and 5 |"
+                    + " read")
+    void passingSharesOfTwoSizes() {
+        Row size57 = StoneTables.size("57");
+        assertEquals("100", size57.text("passing_1_1/2_in"));
+        assertEquals("95-100", size57.text("passing_1_in"));
+        assertEquals("25-60", size57.text("passing_1/2_in"));
+        assertEquals("0-10", size57.text("passing_no_4"));
+        assertEquals("0-5", size57.text("passing_no_8"));
+        Row size67 = StoneTables.size("67");
+        assertEquals("100", size67.text("passing_1_in"));
+        assertEquals("90-100", size67.text("passing_3/4_in"));
+        assertEquals("20-55", size67.text("passing_3/8_in"));
+        assertEquals("0-10", size67.text("passing_no_4"));
+        assertEquals("0-5", size67.text("passing_no_8"));
     }
 }

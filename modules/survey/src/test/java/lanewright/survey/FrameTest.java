@@ -41,6 +41,30 @@ class FrameTest {
     @Test
     @Tag("outside")
     @DisplayName(
+            "A control point of the British National Grid: 52°39'27.2531\"N, 1°43'4.5177\"E is"
+                    + " 651409.903 E, 313177.270 N, and 52°39'28.723\"N, 1°42'57.787\"E on ETRS89 |"
+                    + " Ordnance Survey, A guide to coordinate systems in Great Britain, annex C, as"
+                    + " quoted by public libraries | read")
+    void controlPointOfTheBritishGrid() throws SurveyException {
+        double[] place = carry(27700, 4277, degrees(1, 43, 4.5177), degrees(52, 39, 27.2531));
+        assertEquals(651409.903, place[0], 0.001);
+        assertEquals(313177.270, place[1], 0.001);
+        Frame.Bridge fromSatellites = Frame.epsg(27700).from(4258);
+        assertNotEquals("", fromSatellites.datumChange());
+        double[] carried = {degrees(1, 42, 57.787), degrees(52, 39, 28.723)};
+        fromSatellites.carry(carried, 1);
+        // The guide gives seven parameters between the two datums no better than 5 m.
+        assertEquals(651409.903, carried[0], 5);
+        assertEquals(313177.270, carried[1], 5);
+    }
+
+    private static double degrees(int whole, int minutes, double seconds) {
+        return whole + minutes / 60.0 + seconds / 3600;
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
             "Lambert conformal conic in US survey feet, Texas South Central: 96°W, 28°30'N is"
                     + " 2963503.91 E, 254759.80 N | EPSG Guidance Note 7-2, Lambert 2SP example |"
                     + " from memory")

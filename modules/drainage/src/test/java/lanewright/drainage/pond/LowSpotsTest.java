@@ -94,6 +94,32 @@ class LowSpotsTest {
 
     @Test
     @Tag("outside")
+    @DisplayName(
+            "Sag with a parabolic bottom between two equal lips, 12 wide, 0.3 deep: (2/3) w h = 2.4"
+                    + " for each metre | closed form | derived")
+    void parabolicSag() {
+        for (int n : new int[] {60, 120}) {
+            double cell = 12.0 / n;
+            LowSpot spot =
+                    only(
+                            ArrayMesh.sheet(
+                                            -6,
+                                            0,
+                                            n,
+                                            n / 12,
+                                            cell,
+                                            (x, y) -> 0.3 * (x / 6) * (x / 6))
+                                    .walled(0.3));
+            // Chords lie above the parabola by w z'' cell²/12 in area, z'' = 0.6/36.
+            double chords = 12 * (0.6 / 36) * cell * cell / 12;
+            assertEquals(2.4 - chords, spot.volume(), ROUNDING);
+            assertEquals(0.3, spot.depth(), ROUNDING);
+            assertEquals(12, spot.area(), ROUNDING * 12);
+        }
+    }
+
+    @Test
+    @Tag("outside")
     @DisplayName("Cone pit, full and partly full: volume, area | closed form | derived")
     void conePit() {
         int n = 6000; // a polygon of so many sides lies within 2e-7 of its circle in area

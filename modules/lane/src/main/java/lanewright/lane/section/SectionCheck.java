@@ -165,6 +165,10 @@ final class SectionCheck {
             }
         }
         if (Math.abs(worst) > END_STEP) {
+            double left = section.left().edge().height() - section.ground().at(from);
+            double middle = section.profileHeight() - section.ground().at(0);
+            double right = section.right().edge().height() - section.ground().at(to);
+            boolean twisted = Math.abs(middle) <= END_STEP;
             findings.add(
                     new Finding(
                             "step-at-end",
@@ -174,17 +178,33 @@ final class SectionCheck {
                             Saying.of(
                                     "At its "
                                             + name
-                                            + " the lane stands {} "
-                                            + (worst > 0 ? "above" : "below")
-                                            + " the ground: a step.",
-                                    Quantity.height(Math.abs(worst))),
+                                            + " the finished lane makes a step: its left edge lies {} "
+                                            + up(left)
+                                            + " the ground as it is now, its line {} "
+                                            + up(middle)
+                                            + ", its right edge {} "
+                                            + up(right)
+                                            + ".",
+                                    Quantity.height(Math.abs(left)),
+                                    Quantity.height(Math.abs(middle)),
+                                    Quantity.height(Math.abs(right))),
                             Quantity.height(Math.abs(worst)),
                             Quantity.height(END_STEP),
-                            "a rule of this program: what a wheel takes without a ramp",
+                            "our choice: what a wheel takes without a ramp",
                             Saying.plain(
-                                    "Bring the grade to the ground there, or say what the lane"
-                                            + " meets.")));
+                                    twisted
+                                            ? "The line meets the ground; the fall across does not"
+                                                    + " fit it. Have the cross slope of what lies"
+                                                    + " there put into the plan, and the lane goes"
+                                                    + " over into it; or grade a ramp at the edge."
+                                            : "Bring the grade to the ground there, or have the"
+                                                    + " height and cross slope of what the lane"
+                                                    + " meets put into the plan.")));
         }
+    }
+
+    private static String up(double height) {
+        return height >= 0 ? "above" : "below";
     }
 
     private void tieIn(@Nullable TieIn tieIn, double station) {
@@ -206,7 +226,7 @@ final class SectionCheck {
                                 Quantity.height(Math.abs(miss))),
                         Quantity.height(Math.abs(miss)),
                         Quantity.height(SAME_HEIGHT),
-                        "a rule of this program: what a level and staff can tell",
+                        "our choice: what a level and staff can tell",
                         Saying.of(
                                 "Put the grade point at {} at a height of {}.",
                                 Quantity.station(station),

@@ -79,6 +79,17 @@ public final class Running {
         return new Running(name, state, station.clone(), area.clone(), carried, plain, corrected);
     }
 
+    /** A quantity of one area all along a straight stretch, m and m². */
+    public static Running even(String name, State state, double from, double to, double area) {
+        return of(
+                name,
+                state,
+                new double[] {from, to},
+                new double[] {area, area},
+                new double[2],
+                new double[1]);
+    }
+
     /** What it is, in the owner's words. */
     public String name() {
         return name;
@@ -129,6 +140,26 @@ public final class Running {
         return corrected[i];
     }
 
+    /** Station where it begins, m, or NaN where there is none of it. */
+    public double begin() {
+        for (int i = 1; i < corrected.length; i++) {
+            if (corrected[i] > 0) {
+                return station[i - 1];
+            }
+        }
+        return Double.NaN;
+    }
+
+    /** Station where it ends, m, or NaN where there is none of it. */
+    public double end() {
+        for (int i = corrected.length - 1; i > 0; i--) {
+            if (corrected[i] > corrected[i - 1]) {
+                return station[i];
+            }
+        }
+        return Double.NaN;
+    }
+
     /**
      * Running total with curves corrected as far as a station, m³; areas change straight between.
      */
@@ -155,8 +186,8 @@ public final class Running {
     /**
      * The first station by which a volume has been reached, curves corrected.
      *
-     * @param volume m³
-     * @return m, or NaN if the whole is less
+     * @param volume m³; zero or less is reached where it begins
+     * @return m, or NaN if the whole is less or nothing
      */
     public double stationOf(double volume) {
         int n = station.length;
@@ -164,7 +195,7 @@ public final class Running {
             return Double.NaN;
         }
         if (volume <= 0) {
-            return station[0];
+            return begin();
         }
         for (int i = 1; i < n; i++) {
             if (volume <= corrected[i]) {

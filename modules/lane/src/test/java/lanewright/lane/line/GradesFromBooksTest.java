@@ -238,4 +238,53 @@ class GradesFromBooksTest {
         double chord = (profile.height(255) + profile.height(345)) / 2;
         assertEquals((50 + chord) / 2, middle, 1e-12, "half way from vertex to chord");
     }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Parabolic sag between two equal lips, 12 m wide and 0.3 m deep: low in the middle, area"
+                    + " (2/3) w h = 2.4 m² | plane geometry | derived")
+    void parabolicSag() throws DesignRefused {
+        double w = 12;
+        double h = 0.3;
+        Profile profile =
+                Profile.of(
+                        List.of(
+                                new VerticalPoint(0, 5 + h + 1, 0),
+                                new VerticalPoint(10 + w / 2, 5 - h, w),
+                                new VerticalPoint(20 + w, 5 + h + 1, 0)));
+        TurningPoint low = only(profile);
+        assertEquals(10 + w / 2, low.station(), 1e-12);
+        double lip = profile.height(10);
+        assertEquals(lip, profile.height(10 + w), 1e-12);
+        assertEquals(h, lip - low.height(), 1e-12);
+        // Simpson's rule is exact for a parabola.
+        double middle = lip - profile.height(10 + w / 2);
+        double area = w / 6 * (0 + 4 * middle + 0);
+        assertEquals(2.4, area, 1e-12);
+        double quarters =
+                w
+                        / 12
+                        * (4 * (lip - profile.height(10 + w / 4))
+                                + 2 * middle
+                                + 4 * (lip - profile.height(10 + 3 * w / 4)));
+        assertEquals(area, quarters, 1e-12);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "12 ft in 100 ft is 12 %, 150 ft in 0.15 mile 18 % (cut from 18.9) (ST-19) |"
+                    + " chronofhorse.com forum t-265850; smartcarofamerica.com, hill | read")
+    void gradeIsRiseOverRun() throws DesignRefused {
+        double[][] rows = {{100, 12, 12}, {0.15 * 5280, 150, 18}};
+        for (double[] row : rows) {
+            Profile profile =
+                    Profile.of(
+                            List.of(
+                                    new VerticalPoint(0, 0, 0),
+                                    new VerticalPoint(row[0], row[1], 0)));
+            assertEquals(row[2], Math.floor(100 * profile.grade(row[0] / 2) + 1e-9));
+        }
+    }
 }

@@ -155,6 +155,38 @@ class SectionsFromBooksTest {
 
     @Test
     @Tag("outside")
+    @DisplayName(
+            "Three-level pairs as prismoids, middle section from averaged dimensions: end areas less"
+                    + " L/12 (c1 - c2)(D1 - D2), 338.32 and 534.0 m³ (EW-X6, EW-X7) | review sheet"
+                    + " \"Earthworks SW\", scribd.com/document/451510836 (inputs) | derived")
+    void threeLevelPrismoids() {
+        Section a = notes(6, 1.5, new double[] {-6.6, 0, 4.8}, 2.4, 2.0, 1.2);
+        Section b = notes(6, 1.5, new double[] {-6.3, 0, 7.2}, 2.2, 1.38, 2.8);
+        Section middle = notes(6, 1.5, new double[] {-6.45, 0, 6.0}, 2.3, 1.69, 2.0);
+        assertEquals(338.32, prismoid(a, middle, b), 0.05);
+        Section c = notes(10, 1.5, new double[] {-9.5, 0, 11}, 3, 2, 4);
+        Section d = notes(10, 1.5, new double[] {-6.5, 0, 8}, 1, 1.2, 2);
+        Section between = notes(10, 1.5, new double[] {-8.0, 0, 9.5}, 2, 1.6, 3);
+        assertEquals(534.0, prismoid(c, between, d), 0.05);
+        double correction = 20.0 / 12 * (2 - 1.2) * (20.5 - 14.5);
+        assertEquals(8.00, correction, 0.01);
+        assertEquals(
+                prismoid(c, between, d),
+                AverageEndArea.volume(c.areas().cut().area(), d.areas().cut().area(), 20)
+                        - correction,
+                1e-9);
+    }
+
+    private static double prismoid(Section first, Section middle, Section last) {
+        return 20.0
+                / 6
+                * (first.areas().cut().area()
+                        + 4 * middle.areas().cut().area()
+                        + last.areas().cut().area());
+    }
+
+    @Test
+    @Tag("outside")
     @DisplayName("Five-level section by its formula | plane geometry | derived")
     void fiveLevelSection() {
         Section section = notes(20, 1.5, new double[] {-28, -10, 0, 10, 17.5}, 12, 10, 8, 6, 5);

@@ -428,4 +428,71 @@ class TrueSolidTest {
                 World.of(points),
                 0.15);
     }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Level cuts 0, 5, 10, 15, 0 ft, base 20 ft, 1½:1, as prismoids: 52,500 ft³, 3,750 less"
+                    + " than by end areas (EW-X2) | G. L. Vose, Handbook of Railroad Construction"
+                    + " (1857), art. 108 (inputs; its total not seen) | derived")
+    void levelCutsArePrismoids() throws DesignRefused {
+        double foot = 0.3048;
+        Ground ground = World.grid(-20, -10, 20, 75, 5, (x, y) -> 30);
+        double[] depths = {0, 5, 10, 15, 0};
+        double[] grade = new double[3 * depths.length];
+        for (int i = 0; i < depths.length; i++) {
+            grade[3 * i] = 50 * foot * i;
+            grade[3 * i + 1] = 30 - depths[i] * foot;
+        }
+        TrueSolid solid =
+                World.solid(
+                        World.lane(
+                                World.line(0, 0, 0, 0, 200 * foot, 0),
+                                World.grade(grade),
+                                World.bare(20 * foot, 0, World.plain(0, 1.5))),
+                        ground,
+                        0);
+        double cubicFeet = solid.cut() / (foot * foot * foot);
+        assertEquals(52_500, cubicFeet, 1);
+        // C = L/12 (w1 - w2)(h1 - h2) of each span, the prismoidal correction of level sections
+        assertEquals(56_250 - (3 * 312.5 + 2812.5), cubicFeet, 1);
+        assertEquals(0, solid.fill(), 1e-9);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "One fifth of an acre cut 4.5 ft deep: 1,452 yd³ (EW-G2) | forum homework answer,"
+                    + " r/ConstructionManagers 1iilbip | read")
+    void evenCutOfPartOfAnAcre() {
+        double foot = 0.3048;
+        double side = Math.sqrt(0.2 * 43_560) * foot;
+        Overlay overlay = over(flat());
+        square(overlay, side, -4.5 * foot);
+        assertEquals(1452, overlay.cut / (27 * foot * foot * foot), 0.5);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Topsoil of 1 in over 1,000 ft² is 3.09 yd³, of 4 in over an acre 538 yd³ | plain"
+                    + " arithmetic, 27 ft³ to the yard | derived")
+    void topsoilByDepth() {
+        double foot = 0.3048;
+        double[][] rows = {{1, 1000, 3.09, 0.005}, {4, 43_560, 538, 0.5}}; // in, ft², yd³
+        for (double[] row : rows) {
+            Ground ground = flat();
+            Overlay overlay = new Overlay(ground, ground.constant(row[0] * foot / 12), null);
+            overlay.under(SurfacePart.FILL_SLOPE, true);
+            square(overlay, Math.sqrt(row[1]) * foot, 1);
+            assertEquals(row[2], overlay.strip / (27 * foot * foot * foot), row[3]);
+        }
+    }
+
+    private static void square(Overlay overlay, double side, double height) {
+        double low = -20;
+        double high = low + side;
+        lay(overlay, at(low, low, height), at(high, low, height), at(high, high, height));
+        lay(overlay, at(low, low, height), at(high, high, height), at(low, high, height));
+    }
 }

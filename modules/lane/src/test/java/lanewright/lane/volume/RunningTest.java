@@ -83,4 +83,24 @@ class RunningTest {
                 IllegalArgumentException.class,
                 () -> AverageEndArea.alongCurve(1, Double.NaN, 1, 0, 0, 1));
     }
+
+    @Test
+    void itBeginsAndEndsWhereThereIsAnyOfIt() {
+        Running between =
+                Running.of(
+                        "base",
+                        State.COMPACTED,
+                        new double[] {0, 10, 20, 20, 30, 40},
+                        new double[] {0, 0, 0, 2, 2, 0},
+                        new double[6],
+                        new double[5]);
+        assertEquals(20, between.begin());
+        assertEquals(40, between.end());
+        assertEquals(20, between.stationOf(0));
+        Running none = Running.even("base", State.COMPACTED, 0, 10, 0);
+        assertEquals(Double.NaN, none.begin());
+        assertEquals(Double.NaN, none.end());
+        assertEquals(Double.NaN, none.stationOf(0));
+        assertEquals(30, Running.even("base", State.COMPACTED, 5, 15, 3).corrected(), 1e-12);
+    }
 }

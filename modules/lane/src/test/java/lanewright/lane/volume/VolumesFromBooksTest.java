@@ -71,4 +71,38 @@ class VolumesFromBooksTest {
         assertEquals(336.15, areas, 0.01);
         assertEquals(338.32, areas - correction, 0.01);
     }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Running volume between ten contours, by average areas (EW-C1) | surveydrawing.net,"
+                    + " volume by contour method | read")
+    void volumeBetweenContours() {
+        double[] height = new double[10];
+        double[] area = {
+            0.52, 3.068, 7.74, 14.534, 23.824, 37.008, 55.65, 78.886, 114.916, 262.949
+        };
+        double[] printed = {
+            0, 3.588, 14.396, 36.67, 75.028, 135.86, 228.518, 363.054, 556.856, 934.721
+        };
+        for (int i = 0; i < height.length; i++) {
+            height[i] = 2 + 2 * i;
+        }
+        Running running = straight(height, area);
+        for (int i = 0; i < height.length; i++) {
+            assertEquals(printed[i], running.plainTo(i), 0.001, "to contour " + height[i]);
+        }
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Field form (A1 + A2) 1.85 stations, cubic yards, 0.1 % low | NAVEDTRA 14081,"
+                    + " construction grade stakes | read")
+    void fieldForm() {
+        double stations = 1.5;
+        double exact = AverageEndArea.volume(120, 85, 100 * stations) / 27;
+        double field = (120 + 85) * 1.85 * stations;
+        assertEquals(field, exact, 0.0011 * exact);
+    }
 }

@@ -219,6 +219,18 @@ final class LandForm {
                         Codecs.HEIGHT,
                         Double.NaN,
                         WorkPart::instrumentHeight,
-                        "Height of the level's line of sight, for rod readings."));
+                        "Height of the level's line of sight, for rod readings."),
+                f.parts(
+                        "heaps",
+                        WorkPart::heaps,
+                        LandForm::heap,
+                        "Places of your own for heaps of topsoil, each taking what is nearest to"
+                                + " it. Left out, places are proposed."));
+    }
+
+    private static WorkPart.HeapSpot heap(Form<WorkPart.HeapSpot> f) {
+        return new WorkPart.HeapSpot(
+                f.valueOr("name", Codecs.TEXT, "", WorkPart.HeapSpot::name, "What you call it."),
+                f.spot(WorkPart.HeapSpot::spot));
     }
 }

@@ -11,6 +11,7 @@ import lanewright.measure.Assumption;
 import lanewright.measure.Nearest;
 import lanewright.measure.Row;
 import lanewright.measure.UnitSystem;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A plan as it was read: what it says, what was assumed where it says nothing, and its text, so
@@ -18,12 +19,15 @@ import lanewright.measure.UnitSystem;
  */
 public final class PlanFile {
 
+    private final String name;
     private final Plan plan;
     private final List<Assumption> assumed;
     private final Node.Members tree;
     private final int readVersion;
 
-    private PlanFile(Plan plan, List<Assumption> assumed, Node.Members tree, int readVersion) {
+    private PlanFile(
+            String name, Plan plan, List<Assumption> assumed, Node.Members tree, int readVersion) {
+        this.name = name;
         this.plan = plan;
         this.assumed = List.copyOf(assumed);
         this.tree = tree;
@@ -68,7 +72,7 @@ public final class PlanFile {
         if (plan == null || !reading.troubles.isEmpty()) {
             throw new PlanException(name, sorted(reading.troubles));
         }
-        return new PlanFile(plan, reading.assumed, tree, version);
+        return new PlanFile(name, plan, reading.assumed, tree, version);
     }
 
     private static List<Trouble> sorted(List<Trouble> troubles) {
@@ -184,6 +188,42 @@ public final class PlanFile {
         return tree.values().get(list) instanceof Node.Items items && index < items.values().size()
                 ? items.values().get(index).at()
                 : tree.at();
+    }
+
+    /** Name of the file, without folders. */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * A trouble with what the plan says, at its place in the file; for a field that is left out, at
+     * the place of what it would stand in.
+     *
+     * @param field such as {@code stone.materials[0].kind}
+     * @param what what is wrong, without a full stop
+     * @param remedy what to do, a whole sentence
+     */
+    public Trouble trouble(String field, String what, String remedy) {
+        Node at = tree;
+        for (String step : field.split("\\.|(?=\\[)")) {
+            Node inside = inside(at, step);
+            if (inside == null) {
+                break;
+            }
+            at = inside;
+        }
+        return new Trouble(at.at().line(), at.at().column(), field, what, remedy);
+    }
+
+    private static @Nullable Node inside(Node node, String step) {
+        if (node instanceof Node.Members members) {
+            return members.values().get(step);
+        }
+        if (node instanceof Node.Items items && step.startsWith("[")) {
+            int index = Integer.parseInt(step.substring(1, step.length() - 1));
+            return index < items.values().size() ? items.values().get(index) : null;
+        }
+        return null;
     }
 
     /** What it says. */

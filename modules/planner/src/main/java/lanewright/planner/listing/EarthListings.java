@@ -8,11 +8,14 @@ import lanewright.earthwork.EarthworkReport;
 import lanewright.earthwork.Hauled;
 import lanewright.earthwork.Heap;
 import lanewright.earthwork.TopsoilBalance;
+import lanewright.lane.volume.State;
 import lanewright.measure.Kind;
 import lanewright.measure.Listing;
 import lanewright.measure.Listing.Column;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
+import lanewright.planner.work.HeapPlace;
+import lanewright.planner.work.HeapPlaces;
 
 /** What the earth comes to, as rows. */
 public final class EarthListings {
@@ -35,25 +38,33 @@ public final class EarthListings {
         }
         return new Listing(
                 "volumes",
-                "Volumes of the whole lane",
+                "How the volumes were checked",
                 List.of(
                         Column.words("What"),
                         Column.words("Measured"),
-                        Column.of("Used: end areas, curves corrected", Kind.VOLUME),
-                        Column.of("Plain end areas", Kind.VOLUME),
-                        Column.of("Pyramids where it runs out", Kind.VOLUME),
-                        Column.of("True solid", Kind.VOLUME),
-                        Column.of("Used less true", Kind.VOLUME)),
+                        Column.of("Used in this set", Kind.VOLUME),
+                        Column.of("As if the lane were straight", Kind.VOLUME),
+                        Column.of("Ends as points", Kind.VOLUME),
+                        Column.of("By triangles", Kind.VOLUME),
+                        Column.of("Difference", Kind.VOLUME)),
                 rows,
                 0);
     }
 
-    /** Cut against fill, and what leaves or comes, each in every state that it has. */
-    public static Listing balance(EarthworkReport earth) {
+    /**
+     * Cut against fill, and what leaves or comes, each in every state that it has.
+     *
+     * @param earth the report
+     * @param atLeast whether the topsoil is deeper than the probe holes went
+     */
+    public static Listing balance(EarthworkReport earth, boolean atLeast) {
         Balance balance = earth.balance();
         TopsoilBalance topsoil = earth.topsoil();
+        double cutPacked = earth.soil().convert(balance.cut(), State.BANK, State.COMPACTED);
+        double cutLoose = earth.soil().convert(balance.cut(), State.BANK, State.LOOSE);
+        String least = atLeast ? ", at least" : "";
         var rows = new ArrayList<List<Saying>>();
-        rows.add(row("cut", balance.cut(), Double.NaN, Double.NaN, 0));
+        rows.add(row("dug, fit for fill", balance.cut(), cutPacked, cutLoose, 0));
         rows.add(row("fill to be made", balance.fillBank(), balance.fill(), Double.NaN, 0));
         if (balance.over() > 0) {
             rows.add(hauled("left over, to haul away or spread", balance.haulAway()));
@@ -61,25 +72,35 @@ public final class EarthListings {
             rows.add(hauled("short, to bring in", balance.bringIn()));
         }
         if (earth.unfit().bank() > 0) {
-            rows.add(hauled("does not bear: dug out, not for fill", earth.unfit()));
+            Hauled unfit = earth.unfit();
+            rows.add(
+                    row(
+                            "soft soil dug out, never for fill",
+                            unfit.bank(),
+                            Double.NaN,
+                            unfit.loose(),
+                            unfit.loads()));
+            rows.add(hauled("fit earth or stone to refill it, not in the fill", earth.refill()));
         }
-        rows.add(row("topsoil stripped", topsoil.strip(), Double.NaN, topsoil.heaped(), 0));
-        rows.add(row("topsoil put back", Double.NaN, topsoil.back(), Double.NaN, 0));
+        rows.add(row("topsoil stripped" + least, topsoil.strip(), Double.NaN, topsoil.heaped(), 0));
+        rows.add(row("topsoil put back", topsoil.back(), Double.NaN, Double.NaN, 0));
         rows.add(
-                row(
-                        topsoil.left() >= 0 ? "topsoil left over" : "topsoil short",
-                        Math.abs(topsoil.left()),
-                        Double.NaN,
-                        Double.NaN,
-                        0));
+                topsoil.left() >= 0
+                        ? row(
+                                "topsoil left over, to place or spread" + least,
+                                topsoil.left(),
+                                Double.NaN,
+                                topsoil.away().loose(),
+                                topsoil.away().loads())
+                        : row("topsoil short", -topsoil.left(), Double.NaN, Double.NaN, 0));
         return new Listing(
                 "earth-balance",
                 "Does the earth balance?",
                 List.of(
                         Column.words("What"),
                         Column.of("As it lies (bank)", Kind.VOLUME),
-                        Column.of("In place, compacted", Kind.VOLUME),
-                        Column.of("Loose", Kind.VOLUME),
+                        Column.of("Packed in place", Kind.VOLUME),
+                        Column.of("Loose, on the truck", Kind.VOLUME),
                         Column.of("Truckloads", Kind.COUNT)),
                 rows,
                 0);
@@ -103,22 +124,64 @@ public final class EarthListings {
         return Double.isNaN(value) ? Listing.BLANK : Listing.cell(Quantity.volume(value));
     }
 
-    /** Heaps of topsoil: several round ones, or one long one instead. */
+    /** Where each heap of topsoil stands, how big it is and why it stands there. */
+    public static Listing heapPlaces(HeapPlaces places) {
+        var rows = new ArrayList<List<Saying>>();
+        for (HeapPlace heap : places.heaps()) {
+            Saying where = heap.place();
+            String name = heap.name();
+            rows.add(
+                    List.of(
+                            Listing.cell(Quantity.count(heap.number())),
+                            volume(heap.form().volume()),
+                            name.isBlank() || Double.isNaN(heap.station())
+                                    ? where
+                                    : new Saying(
+                                            where.pattern()
+                                                    + " ("
+                                                    + name.replace("{}", "{ }")
+                                                    + ")",
+                                            where.quantities()),
+                            Listing.cell(Quantity.station(heap.from())),
+                            Listing.cell(Quantity.station(heap.to())),
+                            Listing.cell(Quantity.length(heap.form().height())),
+                            Listing.cell(Quantity.length(heap.form().width())),
+                            Listing.cell(Quantity.length(heap.form().length())),
+                            heap.why()));
+        }
+        return new Listing(
+                "heap-places",
+                "Where the topsoil is heaped",
+                List.of(
+                        Column.of("Heap", Kind.COUNT),
+                        Column.of("Loose", Kind.VOLUME),
+                        Column.words("Its middle"),
+                        Column.of("Takes from", Kind.STATION),
+                        Column.of("To", Kind.STATION),
+                        Column.of("Height", Kind.LENGTH),
+                        Column.of("Width", Kind.LENGTH),
+                        Column.of("Length", Kind.LENGTH),
+                        Column.words("Why there")),
+                rows,
+                0);
+    }
+
+    /** The same topsoil heaped otherwise: in round heaps, or in one long one. */
     public static Listing heaps(EarthworkReport earth) {
         var rows = new ArrayList<List<Saying>>();
         if (earth.topsoil().heaps().count() > 0) {
             rows.add(heap("round heaps", earth.topsoil().heaps()));
-            rows.add(heap("or one long heap", earth.topsoil().row()));
+            rows.add(heap("one long heap", earth.topsoil().row()));
         }
         return new Listing(
                 "topsoil-heaps",
-                "Heaps of topsoil",
+                "The same topsoil heaped otherwise",
                 List.of(
                         Column.words("What"),
                         Column.of("How many", Kind.COUNT),
                         Column.of("Each, loose", Kind.VOLUME),
                         Column.of("Height", Kind.LENGTH),
-                        Column.of("Width of base", Kind.LENGTH),
+                        Column.of("Across the base", Kind.LENGTH),
                         Column.of("Length of base", Kind.LENGTH)),
                 rows,
                 0);
@@ -131,6 +194,8 @@ public final class EarthListings {
                 volume(heap.volume()),
                 Listing.cell(Quantity.length(heap.height())),
                 Listing.cell(Quantity.length(heap.width())),
-                Listing.cell(Quantity.length(heap.length())));
+                heap.length() > heap.width()
+                        ? Listing.cell(Quantity.length(heap.length()))
+                        : Listing.BLANK);
     }
 }

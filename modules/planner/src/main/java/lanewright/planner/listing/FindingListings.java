@@ -2,6 +2,7 @@ package lanewright.planner.listing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
 import lanewright.measure.Kind;
@@ -28,7 +29,7 @@ public final class FindingListings {
                             place(finding.where()),
                             finding.says(),
                             measured == null ? Listing.BLANK : Listing.cell(measured),
-                            limit == null ? Listing.BLANK : Listing.cell(limit),
+                            limit == null ? Listing.BLANK : Saying.of("{~}", limit),
                             Listing.cell(finding.source()),
                             finding.remedy()));
         }
@@ -39,9 +40,9 @@ public final class FindingListings {
                         Column.words("Level"),
                         Column.words("Where"),
                         Column.words("What was found"),
-                        Column.words("Measured"),
-                        Column.words("Limit"),
-                        Column.words("Source of the limit"),
+                        Column.words("Is"),
+                        Column.words("Should be"),
+                        Column.words("Who says so"),
                         Column.words("What to do")),
                 rows,
                 0);
@@ -93,20 +94,47 @@ public final class FindingListings {
                 : Saying.of("{} to {}", Quantity.station(from), Quantity.station(to));
     }
 
-    /** All assumptions in the order given. */
+    /** All assumptions, what the owner can change first before what the program does. */
     public static Listing assumptions(List<Assumption> assumptions) {
         var rows = new ArrayList<List<Saying>>();
-        for (Assumption assumption : assumptions) {
-            rows.add(
-                    List.of(
-                            Listing.cell(assumption.name()),
-                            assumption.value(),
-                            Listing.cell(mark(assumption.mark())),
-                            Listing.cell(assumption.source())));
+        for (Group group : Group.values()) {
+            rows.addAll(rows(assumptions, group));
         }
+        return listing("assumptions", "What the answers rest on", rows);
+    }
+
+    /** The assumptions of one group; no rows if there are none. */
+    public static Listing assumptions(List<Assumption> assumptions, Group group) {
+        return listing("assumptions", group.title(), rows(assumptions, group));
+    }
+
+    /** By whom an assumption can be changed. */
+    public enum Group {
+        /** The owner's own figures. */
+        YOURS("Yours: change these first"),
+        /** What people usually do. */
+        PRACTICE("Common practice and our choice: change where you know better"),
+        /** Published figures. */
+        PUBLISHED("Published figures: change with a reason"),
+        /** How the program works it out. */
+        METHOD("How it was worked out");
+
+        private final String title;
+
+        Group(String title) {
+            this.title = title;
+        }
+
+        /** In words. */
+        public String title() {
+            return title;
+        }
+    }
+
+    private static Listing listing(String name, String title, List<List<Saying>> rows) {
         return new Listing(
-                "assumptions",
-                "What the answers rest on",
+                name,
+                title,
                 List.of(
                         Column.words("What"),
                         Column.words("Value"),
@@ -116,12 +144,98 @@ public final class FindingListings {
                 0);
     }
 
-    private static String mark(Assumption.Mark mark) {
-        return switch (mark) {
-            case PUBLISHED -> "published";
-            case COMMON_PRACTICE -> "common practice";
-            case YOURS -> "yours";
-            case RULE -> "rule of this program";
+    private static List<List<Saying>> rows(List<Assumption> assumptions, Group group) {
+        var rows = new ArrayList<List<Saying>>();
+        for (Assumption assumption : bothSides(assumptions)) {
+            if (group(assumption) == group) {
+                String mark = mark(assumption);
+                String source = assumption.source();
+                boolean told =
+                        isPractice(source)
+                                || isOurs(source)
+                                || assumption.mark() == Assumption.Mark.YOURS;
+                rows.add(
+                        List.of(
+                                Listing.cell(capital(assumption.name())),
+                                readable(assumption.value()),
+                                Listing.cell(mark),
+                                Listing.cell(told ? "" : capital(source))));
+            }
+        }
+        return rows;
+    }
+
+    /** What is the same on both sides, once. */
+    private static List<Assumption> bothSides(List<Assumption> assumptions) {
+        var once = new ArrayList<Assumption>();
+        for (Assumption assumption : assumptions) {
+            if (assumption.name().endsWith(RIGHT)
+                    && assumptions.contains(side(assumption, RIGHT, LEFT))) {
+                continue;
+            }
+            boolean both =
+                    assumption.name().endsWith(LEFT)
+                            && assumptions.contains(side(assumption, LEFT, RIGHT));
+            once.add(both ? side(assumption, LEFT, ", both sides") : assumption);
+        }
+        return once;
+    }
+
+    private static final String LEFT = ", left";
+    private static final String RIGHT = ", right";
+
+    private static Assumption side(Assumption assumption, String is, String becomes) {
+        String name = assumption.name();
+        return new Assumption(
+                name.substring(0, name.length() - is.length()) + becomes,
+                assumption.value(),
+                assumption.mark(),
+                assumption.source());
+    }
+
+    private static Group group(Assumption assumption) {
+        return switch (assumption.mark()) {
+            case YOURS -> Group.YOURS;
+            case COMMON_PRACTICE -> Group.PRACTICE;
+            case PUBLISHED -> isPractice(assumption.source()) ? Group.PRACTICE : Group.PUBLISHED;
+            case RULE -> Group.METHOD;
         };
+    }
+
+    private static boolean isPractice(String source) {
+        return source.regionMatches(true, 0, "common practice", 0, 15);
+    }
+
+    private static boolean isOurs(String source) {
+        return source.equalsIgnoreCase("our choice");
+    }
+
+    private static String mark(Assumption assumption) {
+        if (isPractice(assumption.source())) {
+            return "common practice";
+        }
+        return switch (assumption.mark()) {
+            case PUBLISHED -> "published";
+            case COMMON_PRACTICE -> isOurs(assumption.source()) ? "our choice" : "common practice";
+            case YOURS -> "yours";
+            case RULE -> "our choice";
+        };
+    }
+
+    /** A value as a person would write it: a plan file has true, false and plain figures. */
+    private static Saying readable(Saying value) {
+        String words =
+                switch (value.pattern()) {
+                    case "true" -> "yes";
+                    case "false" -> "no";
+                    default -> value.pattern().replace(" ft2", " ft²").replace(" m2", " m²");
+                };
+        return new Saying(words, value.quantities());
+    }
+
+    private static String capital(String words) {
+        return words.isEmpty()
+                ? words
+                : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -17,14 +17,63 @@ public final class StoneListings {
     private StoneListings() {}
 
     /** What to order of each layer, in the order of laying, and the whole. */
+    public static Listing order(StoneReport report) {
+        var rows = new ArrayList<List<Saying>>();
+        double inHand = 0;
+        double brought = 0;
+        for (LayerStone layer : report.layers()) {
+            LayerStone.Reach reach = layer.reach();
+            inHand += reach == null ? 0 : reach.mass();
+            brought += layer.broughtToOrder();
+            rows.add(
+                    List.of(
+                            Listing.cell(layer.supply().role()),
+                            Listing.cell(Quantity.depth(layer.thickness())),
+                            Listing.cell(Quantity.mass(layer.orderMass())),
+                            reach == null
+                                    ? Listing.BLANK
+                                    : Listing.cell(Quantity.mass(reach.mass())),
+                            Listing.cell(Quantity.mass(layer.toOrder())),
+                            Listing.cell(Quantity.mass(layer.supply().payload())),
+                            Listing.cell(Quantity.count(layer.loadsToOrder())),
+                            Listing.cell(Quantity.mass(layer.broughtToOrder())),
+                            money(layer.costToOrder())));
+        }
+        rows.add(
+                List.of(
+                        Listing.cell("all layers"),
+                        Listing.BLANK,
+                        Listing.cell(Quantity.mass(report.orderMass())),
+                        report.isSomeInHand() ? Listing.cell(Quantity.mass(inHand)) : Listing.BLANK,
+                        Listing.cell(Quantity.mass(report.toOrder())),
+                        Listing.BLANK,
+                        Listing.cell(Quantity.count(report.loadsToOrder())),
+                        Listing.cell(Quantity.mass(brought)),
+                        money(report.costToOrder())));
+        return new Listing(
+                "stone-to-order",
+                "Stone to order, in the order of laying",
+                List.of(
+                        Column.words("Layer"),
+                        Column.of("Packed depth", Kind.DEPTH),
+                        Column.of("Needed, loss included", Kind.MASS),
+                        Column.of("In hand", Kind.MASS),
+                        Column.of("ORDER THIS", Kind.MASS),
+                        Column.of("One load", Kind.MASS),
+                        Column.of("Loads to order", Kind.COUNT),
+                        Column.of("They bring", Kind.MASS),
+                        Column.of("Cost to pay", Kind.MONEY)),
+                rows,
+                1);
+    }
+
+    /** What each layer takes, whoever brings it, in the order of laying, and the whole. */
     public static Listing layers(StoneReport report) {
         var rows = new ArrayList<List<Saying>>();
         double net = 0;
-        double delivered = 0;
         double volume = 0;
         for (LayerStone layer : report.layers()) {
             net += layer.netMass();
-            delivered += layer.deliveredMass();
             volume += layer.volume();
             rows.add(
                     List.of(
@@ -34,9 +83,7 @@ public final class StoneListings {
                             Listing.cell(Quantity.volume(layer.volume())),
                             Listing.cell(Quantity.mass(layer.netMass())),
                             Listing.cell(Quantity.mass(layer.orderMass())),
-                            Listing.cell(Quantity.count(layer.loadCount())),
-                            Listing.cell(Quantity.mass(layer.deliveredMass())),
-                            money(layer.cost())));
+                            Listing.cell(Quantity.count(layer.loadCount()))));
         }
         rows.add(
                 List.of(
@@ -46,22 +93,18 @@ public final class StoneListings {
                         Listing.cell(Quantity.volume(volume)),
                         Listing.cell(Quantity.mass(net)),
                         Listing.cell(Quantity.mass(report.orderMass())),
-                        Listing.cell(Quantity.count(report.loadCount())),
-                        Listing.cell(Quantity.mass(delivered)),
-                        money(report.cost())));
+                        Listing.cell(Quantity.count(report.loadCount()))));
         return new Listing(
                 "stone",
-                "Stone by layer, in the order of laying",
+                "What each layer takes, whether in hand or to order",
                 List.of(
                         Column.words("Layer"),
-                        Column.of("Compacted depth", Kind.DEPTH),
+                        Column.of("Packed depth", Kind.DEPTH),
                         Column.of("Loose depth to spread", Kind.DEPTH),
-                        Column.of("Compacted volume", Kind.VOLUME),
-                        Column.of("In place", Kind.MASS),
-                        Column.of("Order, loss included", Kind.MASS),
-                        Column.of("Whole loads", Kind.COUNT),
-                        Column.of("Delivered", Kind.MASS),
-                        Column.of("Cost at your prices", Kind.MONEY)),
+                        Column.of("Packed volume", Kind.VOLUME),
+                        Column.of("Packed weight", Kind.MASS),
+                        Column.of("Needed, loss included", Kind.MASS),
+                        Column.of("Loads to spread", Kind.COUNT)),
                 rows,
                 1);
     }
@@ -94,7 +137,7 @@ public final class StoneListings {
                         Column.of("Starts at", Kind.STATION),
                         Column.of("Stops at", Kind.STATION),
                         Column.of("Covers", Kind.LENGTH),
-                        Column.of("Used of it", Kind.MASS)),
+                        Column.of("Weight used", Kind.MASS)),
                 rows,
                 0);
     }

@@ -8,6 +8,8 @@ import lanewright.measure.Listing.Column;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.planner.work.Caution;
+import lanewright.planner.work.LaneMark;
+import lanewright.planner.work.LoadMark;
 import lanewright.planner.work.Stake;
 import lanewright.planner.work.Stakes;
 import lanewright.planner.work.WorkStep;
@@ -38,19 +40,24 @@ public final class WorkListings {
                         Column.of("Step", Kind.COUNT),
                         Column.words("What"),
                         Column.words("How much"),
-                        Column.words("Before going on"),
-                        Column.words("Waits for"),
-                        Column.words("What can hurt")),
+                        Column.words("Go on only when"),
+                        Column.words("Wait for"),
+                        Column.words("Danger")),
                 rows,
                 0);
     }
 
-    /** Several sayings as one, a full stop between them. */
+    /** Several sayings as one, a semicolon between them. */
     public static Saying joined(List<Saying> sayings) {
+        return joined(sayings, "; ");
+    }
+
+    /** Several sayings as one, with something between them. */
+    public static Saying joined(List<Saying> sayings, String between) {
         var pattern = new StringBuilder();
         var quantities = new ArrayList<Quantity>();
         for (Saying saying : sayings) {
-            pattern.append(pattern.isEmpty() ? "" : ". ").append(saying.pattern());
+            pattern.append(pattern.isEmpty() ? "" : between).append(saying.pattern());
             quantities.addAll(saying.quantities());
         }
         return new Saying(pattern.toString(), quantities);
@@ -109,6 +116,78 @@ public final class WorkListings {
                         Column.of("Rod at line", Kind.HEIGHT)),
                 rows,
                 0);
+    }
+
+    /** The stakes on the lane, a row for its line and both edges at each station. */
+    public static Listing laneStakes(Stakes stakes) {
+        var rows = new ArrayList<List<Saying>>();
+        List<LaneMark> marks = stakes.marks();
+        for (int i = 0; i + 2 < marks.size(); i += 3) {
+            LaneMark line = marks.get(i);
+            LaneMark left = marks.get(i + 1);
+            LaneMark right = marks.get(i + 2);
+            rows.add(
+                    List.of(
+                            Listing.cell(Quantity.station(line.station())),
+                            height(line.finished()),
+                            height(line.up()),
+                            Listing.cell(Quantity.offset(Math.abs(left.offset()))),
+                            height(left.finished()),
+                            height(left.up()),
+                            Listing.cell(Quantity.offset(Math.abs(right.offset()))),
+                            height(right.finished()),
+                            height(right.up()),
+                            height(line.rod()),
+                            height(left.rod()),
+                            height(right.rod())));
+        }
+        return new Listing(
+                "lane-stakes",
+                "Stakes on the lane: its line and the edges of the travelled way",
+                List.of(
+                        Column.of("Station", Kind.STATION),
+                        Column.of("Line finished", Kind.HEIGHT),
+                        Column.of("Line above ground", Kind.HEIGHT),
+                        Column.of("Left edge from line", Kind.OFFSET),
+                        Column.of("Left edge finished", Kind.HEIGHT),
+                        Column.of("Left edge above ground", Kind.HEIGHT),
+                        Column.of("Right edge from line", Kind.OFFSET),
+                        Column.of("Right edge finished", Kind.HEIGHT),
+                        Column.of("Right edge above ground", Kind.HEIGHT),
+                        Column.of("Rod at line", Kind.HEIGHT),
+                        Column.of("Rod at left edge", Kind.HEIGHT),
+                        Column.of("Rod at right edge", Kind.HEIGHT)),
+                rows,
+                0);
+    }
+
+    /** The marks where loads start and stop, layer by layer. */
+    public static Listing loadMarks(Stakes stakes) {
+        var rows = new ArrayList<List<Saying>>();
+        for (LoadMark mark : stakes.loads()) {
+            rows.add(
+                    List.of(
+                            Listing.cell(mark.layer()),
+                            Listing.cell(Quantity.station(mark.station())),
+                            number(mark.stops()),
+                            number(mark.starts()),
+                            Listing.cell(Quantity.offset(mark.offset()))));
+        }
+        return new Listing(
+                "load-marks",
+                "Load marks",
+                List.of(
+                        Column.words("Layer"),
+                        Column.of("Station", Kind.STATION),
+                        Column.of("Load that stops here", Kind.COUNT),
+                        Column.of("Load that starts here", Kind.COUNT),
+                        Column.of("Mark right of line", Kind.OFFSET)),
+                rows,
+                0);
+    }
+
+    private static Saying number(int load) {
+        return load == 0 ? Listing.BLANK : Listing.cell(Quantity.count(load));
     }
 
     private static Saying height(double value) {

@@ -2,21 +2,26 @@ package lanewright.planner.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
 import lanewright.earthwork.Balance;
 import lanewright.earthwork.EarthworkReport;
+import lanewright.earthwork.Hauled;
 import lanewright.ground.Ground;
 import lanewright.lane.line.Arc;
 import lanewright.lane.line.Profile;
+import lanewright.lane.section.SectionSet;
 import lanewright.lane.shape.LaneDesign;
 import lanewright.lane.shape.TypicalSection;
 import lanewright.lane.volume.LaneVolumes;
+import lanewright.lane.volume.State;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
+import lanewright.planner.listing.DigListings;
 import lanewright.planner.work.Stakes;
 import lanewright.planner.work.WorkStep;
 import lanewright.stone.LayerStone;
@@ -38,6 +43,8 @@ final class Answers {
             Survey survey,
             Ground ground,
             LaneDesign design,
+            boolean proposed,
+            SectionSet sections,
             LaneVolumes volumes,
             EarthworkReport earth,
             WaterReport water,
@@ -47,10 +54,10 @@ final class Answers {
         var made = new Answers(findings);
         made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey, ground));
         made.add(Topic.LINE, "Where does the lane run?", line(design));
-        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile()));
+        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile(), proposed));
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
         made.add(Topic.WATER, "Where does water go?", water(water));
-        made.add(Topic.EARTH, "How much topsoil and dirt?", earth(volumes, earth));
+        made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
         made.add(Topic.STONE, "How much stone?", stone(stone));
         made.add(Topic.ORDER, "What do I do, in what order?", order(order));
         made.add(Topic.FIELD, "What do I carry to the field?", field(stakes));
@@ -63,15 +70,17 @@ final class Answers {
             Survey survey,
             Ground ground,
             LaneDesign design,
+            boolean proposed,
+            SectionSet sections,
             LaneVolumes volumes,
             EarthworkReport earth,
             StoneReport stone) {
         var made = new Answers(findings);
         made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey, ground));
         made.add(Topic.LINE, "Where does the lane run?", line(design));
-        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile()));
+        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile(), proposed));
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
-        made.add(Topic.EARTH, "How much topsoil and dirt?", earth(volumes, earth));
+        made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
         made.add(Topic.STONE, "How much stone?", stone(stone));
         return made.answers;
     }
@@ -91,10 +100,15 @@ final class Answers {
                         .count();
         String rest =
                 look == 0
-                        ? ". Nothing in it calls for a look."
+                        ? "; every check of it was passed."
                         : look == 1 ? "; one thing to look at." : "; {} things to look at.";
         String pattern =
-                "{} points and {} measured lines make {} facets, and {} probe holes were dug"
+                (survey.probes().isEmpty()
+                                ? "Made of {} points and {} measured lines ({} triangles), and {}"
+                                        + " probe holes: what lies under the grass was not looked"
+                                        + " at"
+                                : "Made of {} points and {} measured lines ({} triangles), and {}"
+                                        + " probe holes")
                         + rest;
         List<Quantity> quantities = new ArrayList<>();
         quantities.add(Quantity.count(survey.size()));
@@ -129,7 +143,7 @@ final class Answers {
     }
 
     /** The steepest grade, uphill or down, and where it is. */
-    static Saying grade(Profile profile) {
+    static Saying grade(Profile profile, boolean proposed) {
         double steepest = 0;
         double at = profile.from();
         List<Double> stations = new ArrayList<>();
@@ -150,7 +164,11 @@ final class Answers {
         return Saying.of(
                 "At most {}, "
                         + (steepest < 0 ? "downhill" : "uphill")
-                        + " at {}; it begins at {} and ends at {}.",
+                        + " at {}; it begins at {} and ends at {}."
+                        + (proposed
+                                ? " This grade is proposed by this program: agree on it before"
+                                        + " building."
+                                : ""),
                 Quantity.grade(Math.abs(steepest)),
                 Quantity.station(at),
                 Quantity.height(profile.height(profile.from())),
@@ -214,37 +232,92 @@ final class Answers {
                 : "{} ways of water of the land meet it.";
     }
 
-    private static Saying earth(LaneVolumes volumes, EarthworkReport earth) {
+    private Saying earth(SectionSet sections, LaneVolumes volumes, EarthworkReport earth) {
         Balance balance = earth.balance();
-        boolean over = balance.over() >= 0;
-        return Saying.of(
-                "Strip {} of topsoil; dig {} and fill {}; "
-                        + (over ? "{} are left over." : "{} are short.")
-                        + " (Dug as it lies, fill packed.)",
-                Quantity.volume(volumes.strip().corrected()),
-                Quantity.volume(volumes.cut().corrected()),
-                Quantity.volume(volumes.earthFill()),
-                Quantity.volume(Math.abs(balance.over())));
+        var pattern =
+                new StringBuilder("Strip ").append(least(isAtLeast())).append("{} of topsoil");
+        var quantities = new ArrayList<Quantity>();
+        quantities.add(Quantity.volume(volumes.strip().corrected()));
+        Saying depth = DigListings.depth(sections.sections());
+        pattern.append(depth.pattern());
+        quantities.addAll(depth.quantities());
+        pattern.append(". Dig {}, which packs down to {}; the fill needs {}");
+        quantities.add(Quantity.volume(balance.cut()));
+        quantities.add(
+                Quantity.volume(earth.soil().convert(balance.cut(), State.BANK, State.COMPACTED)));
+        quantities.add(Quantity.volume(balance.fill()));
+        if (balance.over() > 0) {
+            pattern.append("; haul away or spread ");
+            hauled(balance.haulAway(), pattern, quantities);
+        } else if (balance.over() < 0) {
+            pattern.append("; bring in {} packed, which is ");
+            quantities.add(Quantity.volume(balance.bringIn().compacted()));
+            hauled(balance.bringIn(), pattern, quantities);
+        }
+        pattern.append('.');
+        if (earth.unfit().bank() > 0) {
+            pattern.append(
+                    " Besides, {} of soft soil come out, and fit earth or stone must fill its room"
+                            + " again, ");
+            quantities.add(Quantity.volume(earth.unfit().bank()));
+            hauled(earth.refill(), pattern, quantities);
+            pattern.append('.');
+        }
+        return new Saying(pattern.toString(), quantities);
+    }
+
+    /** So much loose, and its loads if they are known. */
+    private static void hauled(Hauled hauled, StringBuilder pattern, List<Quantity> quantities) {
+        pattern.append("{} loose");
+        quantities.add(Quantity.volume(hauled.loose()));
+        if (hauled.loads() > 0) {
+            pattern.append(hauled.loads() == 1 ? " in {} load" : " in {} loads");
+            quantities.add(Quantity.count(hauled.loads()));
+        }
+    }
+
+    private boolean isAtLeast() {
+        return DigListings.isAtLeast(findings);
+    }
+
+    private static String least(boolean atLeast) {
+        return atLeast ? "at least " : "";
     }
 
     private static Saying stone(StoneReport stone) {
-        StringBuilder pattern = new StringBuilder("{} in {} loads");
-        List<Quantity> quantities = new ArrayList<>();
-        quantities.add(Quantity.mass(stone.orderMass()));
-        quantities.add(Quantity.count(stone.loadCount()));
-        String between = ": ";
-        for (LayerStone layer : stone.layers()) {
-            pattern.append(between).append("{} ").append(brace(layer.supply().role()));
-            quantities.add(Quantity.mass(layer.orderMass()));
-            between = ", ";
+        var quantities = new ArrayList<Quantity>();
+        var pattern = new StringBuilder();
+        if (stone.loadsToOrder() > 0) {
+            pattern.append("Order {} in {} loads");
+            quantities.add(Quantity.mass(stone.toOrder()));
+            quantities.add(Quantity.count(stone.loadsToOrder()));
+            String between = ": ";
+            for (LayerStone layer : stone.layers()) {
+                pattern.append(between)
+                        .append("{} of ")
+                        .append(brace(layer.supply().role()))
+                        .append(" in {}");
+                quantities.add(Quantity.mass(layer.toOrder()));
+                quantities.add(Quantity.count(layer.loadsToOrder()));
+                between = ", ";
+            }
+        } else {
+            pattern.append("Nothing to order");
         }
-        LayerStone reaching = stone.firstShort();
-        LayerStone.Reach reach = reaching == null ? null : reaching.reach();
-        if (reaching != null && reach != null) {
-            pattern.append("; the ")
-                    .append(brace(reaching.supply().role()))
-                    .append(" in hand reaches {}");
-            quantities.add(Quantity.station(reach.station()));
+        pattern.append(". The lane takes {}, loss included");
+        quantities.add(Quantity.mass(stone.orderMass()));
+        for (LayerStone layer : stone.layers()) {
+            LayerStone.Reach reach = layer.reach();
+            if (reach != null && reach.mass() > 0) {
+                pattern.append("; {} of ")
+                        .append(brace(layer.supply().role()))
+                        .append(
+                                reach.shortBy() > 0
+                                        ? " are in hand and reach to {}"
+                                        : " are in hand and reach to the end, {}");
+                quantities.add(Quantity.mass(reach.mass()));
+                quantities.add(Quantity.station(reach.station()));
+            }
         }
         return new Saying(pattern.append('.').toString(), quantities);
     }
@@ -256,34 +329,53 @@ final class Answers {
 
     private static Saying order(List<WorkStep> order) {
         return Saying.of(
-                "{} steps, each with its amounts; first: " + brace(order.get(0).title()) + ".",
+                "{} steps in order; the first: " + brace(lower(order.get(0).title())) + ".",
                 Quantity.count(order.size()));
+    }
+
+    private static String lower(String title) {
+        return title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1);
     }
 
     private static Saying field(Stakes stakes) {
         String benchmark = stakes.benchmark();
-        return benchmark == null
-                ? Saying.of(
-                        "{} stakes with distances; no heights, since no benchmark is named.",
-                        Quantity.count(stakes.stakes().size()))
-                : Saying.of(
-                        "{} stakes with distances and heights, all from " + brace(benchmark) + ".",
-                        Quantity.count(stakes.stakes().size()));
+        // One line of the cover, which has to stay one page.
+        return Saying.of(
+                "{} stakes and {} load marks; "
+                        + (benchmark == null
+                                ? "no heights, since no benchmark is named."
+                                : "all heights from " + brace(benchmark) + "."),
+                Quantity.count(stakes.stakes().size() + stakes.marks().size()),
+                Quantity.count(stakes.loads().size()));
     }
 
     /** One sentence about the whole. */
     static Saying headline(
-            LaneDesign design, LaneVolumes volumes, WaterReport water, StoneReport stone) {
+            LaneDesign design,
+            LaneVolumes volumes,
+            WaterReport water,
+            StoneReport stone,
+            boolean atLeast) {
         int wet = water.made().size();
-        return Saying.of(
-                "{} of lane, {} of stone in {} loads, {} of topsoil to strip, and "
-                        + (wet == 1
-                                ? "{} place where it holds water."
-                                : "{} places where it holds water."),
-                Quantity.length(design.length()),
-                Quantity.mass(stone.orderMass()),
-                Quantity.count(stone.loadCount()),
-                Quantity.volume(volumes.strip().corrected()),
-                Quantity.count(wet));
+        var pattern = new StringBuilder("{} of lane");
+        var quantities = new ArrayList<Quantity>();
+        quantities.add(Quantity.length(design.length()));
+        if (stone.isSomeInHand()) {
+            pattern.append(", {} of stone, of which {} are to order in {} loads");
+            quantities.add(Quantity.mass(stone.orderMass()));
+            quantities.add(Quantity.mass(stone.toOrder()));
+        } else {
+            pattern.append(", {} of stone to order in {} loads");
+            quantities.add(Quantity.mass(stone.toOrder()));
+        }
+        quantities.add(Quantity.count(stone.loadsToOrder()));
+        pattern.append(", ").append(least(atLeast)).append("{} of topsoil to strip, and ");
+        quantities.add(Quantity.volume(volumes.strip().corrected()));
+        pattern.append(
+                wet == 1
+                        ? "{} place where water will stand once it is built."
+                        : "{} places where water will stand once it is built.");
+        quantities.add(Quantity.count(wet));
+        return new Saying(pattern.toString(), quantities);
     }
 }

@@ -5,12 +5,14 @@ import java.util.List;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.along.DitchReach;
+import lanewright.drainage.along.Side;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SectionSet;
 import lanewright.lane.volume.LaneVolumes;
 import lanewright.planner.document.Plan;
 import lanewright.planner.work.Hazard;
+import lanewright.planner.work.HeapPlaces;
 import lanewright.planner.work.WorkFacts;
 import lanewright.stone.StoneReport;
 
@@ -26,20 +28,24 @@ final class Facts {
             EarthworkReport earth,
             WaterReport water,
             StoneReport stone,
-            List<Hazard> hazards) {
+            List<Hazard> hazards,
+            HeapPlaces heaps,
+            boolean stripAtLeast) {
         double stoneLand = stoneLand(sections.sections());
         double disturbed = volumes.disturbed().corrected();
         return new WorkFacts(
                 sections.design().length(),
                 disturbed,
                 volumes.strip().corrected(),
-                earth.topsoil().heaps().count(),
+                stripAtLeast,
+                heaps,
                 volumes.cut().corrected(),
                 volumes.earthFill(),
                 plan.earth().lift(),
                 earth.deepestFill(),
                 volumes.undercut().corrected(),
-                ditches(water),
+                ditches(water, Side.LEFT),
+                ditches(water, Side.RIGHT),
                 waterPlaces(water),
                 plan.water().pipes().size(),
                 plan.stone().fabric() ? stoneLand : 0,
@@ -71,12 +77,12 @@ final class Facts {
         return section.right().stoneLow().offset() - section.left().stoneLow().offset();
     }
 
-    private static double ditches(WaterReport water) {
+    private static double ditches(WaterReport water, Side side) {
         double length = 0;
         for (DitchReach reach : water.ditches()) {
-            length +=
-                    reach.points().get(reach.points().size() - 1).station()
-                            - reach.points().get(0).station();
+            if (reach.side() == side) {
+                length += reach.to() - reach.from();
+            }
         }
         return length;
     }

@@ -57,7 +57,7 @@ final class GroundTrust {
                                 Quantity.length(worst)),
                         Quantity.length(worst),
                         Quantity.length(FARTHEST),
-                        "rule of this program",
+                        "our choice",
                         Saying.of(
                                 "Shoot more points near {}, at breaks of slope first.",
                                 Quantity.station(at))));

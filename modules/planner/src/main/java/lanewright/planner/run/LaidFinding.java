@@ -17,7 +17,8 @@ final class LaidFinding {
 
     static Finding of(GradeProposal laid, LaneDesign lane) {
         StringBuilder pattern =
-                new StringBuilder("The plan holds no grade, so a first one was laid.");
+                new StringBuilder(
+                        "The grade is proposed by this program, since the plan holds none.");
         var quantities = new ArrayList<Quantity>();
         for (Saying reason : laid.reasons()) {
             pattern.append(' ').append(reason.pattern());
@@ -30,7 +31,8 @@ final class LaidFinding {
                 Where.stretch(0, lane.length()),
                 new Saying(pattern.toString(), quantities),
                 Saying.plain(
-                        "Look at the profile; to keep this grade, write it into the plan with"
-                                + " \"lanewright grade\"."));
+                        "Look at the profile and agree on it with whoever must, before building."
+                                + " To keep it whatever else changes, have it written into the"
+                                + " plan."));
     }
 }

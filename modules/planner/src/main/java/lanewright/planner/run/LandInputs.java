@@ -3,16 +3,21 @@ package lanewright.planner.run;
 import java.util.ArrayList;
 import java.util.List;
 import lanewright.drainage.WaterOptions;
+import lanewright.drainage.WaterReport;
 import lanewright.drainage.pond.ExistingPipe;
 import lanewright.drainage.pond.LowSpots;
+import lanewright.ground.Ground;
 import lanewright.planner.document.Benchmark;
 import lanewright.planner.document.EarthPart;
 import lanewright.planner.document.HazardPart;
 import lanewright.planner.document.Plan;
 import lanewright.planner.document.Spot;
 import lanewright.planner.document.WaterPart;
+import lanewright.planner.document.WorkPart;
 import lanewright.planner.work.Hazard;
+import lanewright.planner.work.HeapLand;
 import lanewright.planner.work.Stakes;
+import lanewright.survey.Survey;
 import lanewright.survey.SurveyException;
 import org.jspecify.annotations.Nullable;
 
@@ -99,6 +104,31 @@ final class LandInputs {
         return hazards;
     }
 
+    /** The land that heaps stand on, with the owner's places for them. */
+    static HeapLand heaps(
+            Plan plan,
+            Survey survey,
+            Ground ground,
+            WaterReport water,
+            List<Hazard> hazards,
+            Places places)
+            throws SurveyException {
+        List<HeapLand.Chosen> chosen = new ArrayList<>();
+        for (WorkPart.HeapSpot heap : plan.work().heaps()) {
+            double[] at = places.local(heap.spot());
+            chosen.add(new HeapLand.Chosen(heap.name(), at[0], at[1]));
+        }
+        List<Spot> benchmarks = plan.benchmarks().stream().map(Benchmark::spot).toList();
+        return new HeapLand(
+                ground,
+                survey.boundary(),
+                water,
+                hazards,
+                spots(benchmarks, places),
+                plan.work().stakesBeyond(),
+                chosen);
+    }
+
     private static List<Hazard.Spot> spots(List<Spot> spots, Places places) throws SurveyException {
         List<Hazard.Spot> local = new ArrayList<>();
         for (Spot spot : spots) {
@@ -109,11 +139,13 @@ final class LandInputs {
     }
 
     /** What heights are taken from, or null without a benchmark. */
-    static Stakes.@Nullable Levels levels(Plan plan) {
+    static Stakes.@Nullable Levels levels(Plan plan, Places places) throws SurveyException {
         if (plan.benchmarks().isEmpty()) {
             return null;
         }
         Benchmark first = plan.benchmarks().get(0);
-        return new Stakes.Levels(first.name(), first.height(), plan.work().instrumentHeight());
+        double[] at = places.local(first.spot());
+        return new Stakes.Levels(
+                first.name(), first.height(), plan.work().instrumentHeight(), at[0], at[1]);
     }
 }

@@ -17,6 +17,7 @@ import lanewright.planner.document.Plan;
 import lanewright.planner.proposal.GradeProposal;
 import lanewright.planner.work.Caution;
 import lanewright.planner.work.Hazard;
+import lanewright.planner.work.HeapPlaces;
 import lanewright.planner.work.Stakes;
 import lanewright.planner.work.WorkStep;
 import lanewright.stone.StoneReport;
@@ -42,6 +43,7 @@ import org.jspecify.annotations.Nullable;
  * @param water where water goes
  * @param stone tons, loads and money
  * @param hazards things that can hurt, local metres
+ * @param heaps where the topsoil is heaped
  * @param order the steps of the work, first to last
  * @param cautions the usual cautions that apply
  * @param stakes what to carry to the field
@@ -67,6 +69,7 @@ public record Outcome(
         WaterReport water,
         StoneReport stone,
         List<Hazard> hazards,
+        HeapPlaces heaps,
         List<WorkStep> order,
         List<Caution> cautions,
         Stakes stakes,

@@ -28,16 +28,21 @@ import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Where;
+import lanewright.measure.Words;
+import lanewright.planner.listing.AlsoListings;
+import lanewright.planner.listing.DigListings;
 import lanewright.planner.listing.EarthListings;
 import lanewright.planner.listing.FindingListings;
 import lanewright.planner.listing.GradeListings;
 import lanewright.planner.listing.SectionListings;
+import lanewright.planner.listing.SettingOut;
 import lanewright.planner.listing.ShapeListings;
 import lanewright.planner.listing.StoneListings;
 import lanewright.planner.listing.VolumeListings;
 import lanewright.planner.listing.WaterListings;
 import lanewright.planner.listing.WorkListings;
 import lanewright.planner.proposal.GradeProposal;
+import lanewright.planner.work.HeapPlace;
 import lanewright.survey.Reading;
 import lanewright.survey.Survey;
 import org.jspecify.annotations.Nullable;
@@ -62,22 +67,28 @@ public final class OutcomeJson {
 
     private final Outcome outcome;
     private final UnitSystem units;
+    private final List<DrawnSheet> sheets;
     private final JsonGenerator json;
 
-    private OutcomeJson(Outcome outcome, JsonGenerator json) {
+    private OutcomeJson(Outcome outcome, List<DrawnSheet> sheets, JsonGenerator json) {
         this.outcome = outcome;
+        this.sheets = sheets;
         this.units = outcome.plan().units();
         this.json = json;
     }
 
-    /** The outcome, UTF-8 with line feeds. */
-    public static byte[] of(Outcome outcome) {
+    /**
+     * The outcome, UTF-8 with line feeds.
+     *
+     * @param sheets what its sheets say about how they are drawn; empty if none were drawn
+     */
+    public static byte[] of(Outcome outcome, List<DrawnSheet> sheets) {
         var bytes = new ByteArrayOutputStream(1 << 16);
         var indenter = new DefaultIndenter(" ", "\n");
         var printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
         try (JsonGenerator json = FACTORY.createGenerator(bytes)) {
             json.setPrettyPrinter(printer);
-            new OutcomeJson(outcome, json).write();
+            new OutcomeJson(outcome, sheets, json).write();
         } catch (IOException e) {
             throw new UncheckedIOException("writing into memory", e);
         }
@@ -107,7 +118,9 @@ public final class OutcomeJson {
         all.add(SectionListings.catchPoints(outcome.sections().sections()));
         all.add(VolumeListings.running(outcome.volumes()));
         all.add(EarthListings.volumes(outcome.earth()));
-        all.add(EarthListings.balance(outcome.earth()));
+        all.add(EarthListings.balance(outcome.earth(), DigListings.isAtLeast(outcome.findings())));
+        all.add(DigListings.stretches(outcome.sections().sections(), outcome.volumes()));
+        all.add(EarthListings.heapPlaces(outcome.heaps()));
         all.add(EarthListings.heaps(outcome.earth()));
         all.add(WaterListings.pools(outcome.water()));
         all.add(WaterListings.gone(outcome.water()));
@@ -115,12 +128,22 @@ public final class OutcomeJson {
         all.add(WaterListings.ditches(outcome.water()));
         all.add(WaterListings.sags(outcome.water()));
         all.add(WaterListings.descents(outcome.water()));
+        all.add(StoneListings.order(outcome.stone()));
         all.add(StoneListings.layers(outcome.stone()));
+        all.add(AlsoListings.of(outcome.findings(), outcome.order(), outcome.earth()));
         all.add(StoneListings.loads(outcome.stone()));
         all.add(StoneListings.inHand(outcome.stone()));
         all.add(WorkListings.order(outcome.order()));
         all.add(WorkListings.cautions(outcome.cautions()));
+        all.add(
+                SettingOut.of(
+                        outcome.design().alignment(),
+                        outcome.survey(),
+                        outcome.plan().units(),
+                        outcome.stakes()));
         all.add(WorkListings.stakes(outcome.stakes()));
+        all.add(WorkListings.laneStakes(outcome.stakes()));
+        all.add(WorkListings.loadMarks(outcome.stakes()));
         all.add(FindingListings.levels(outcome.findings()));
         return all;
     }
@@ -129,6 +152,7 @@ public final class OutcomeJson {
         json.writeStartObject();
         json.writeNumberField("version", VERSION);
         json.writeStringField("name", outcome.plan().name());
+        json.writeStringField("date", outcome.plan().date());
         json.writeStringField("units", word(units));
         json.writeStringField("currency", outcome.plan().currency());
         frame();
@@ -143,12 +167,40 @@ public final class OutcomeJson {
         if (laid != null) {
             laid(laid);
         }
+        heaps();
         json.writeArrayFieldStart("tables");
         for (Listing listing : listings(outcome)) {
             table(listing);
         }
         json.writeEndArray();
+        sheets();
         json.writeEndObject();
+    }
+
+    private void sheets() throws IOException {
+        json.writeArrayFieldStart("sheets");
+        for (DrawnSheet sheet : sheets) {
+            json.writeStartObject();
+            json.writeNumberField("number", sheet.number());
+            json.writeStringField("name", sheet.name());
+            number("width", sheet.width());
+            number("height", sheet.height());
+            json.writeArrayFieldStart("drawn");
+            for (DrawnSheet.Said said : sheet.drawn()) {
+                json.writeStartObject();
+                json.writeStringField("what", said.what());
+                json.writeStringField("words", said.words());
+                json.writeArrayFieldStart("values");
+                for (double value : said.values()) {
+                    number(value);
+                }
+                json.writeEndArray();
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void frame() throws IOException {
@@ -240,10 +292,36 @@ public final class OutcomeJson {
             json.writeFieldName("measured");
             quantity(finding.measured());
             json.writeFieldName("limit");
-            quantity(finding.limit());
+            limit(finding.limit());
             json.writeStringField("source", finding.source());
             json.writeFieldName("remedy");
             saying(finding.remedy());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void heaps() throws IOException {
+        json.writeArrayFieldStart("heaps");
+        for (HeapPlace heap : outcome.heaps().heaps()) {
+            json.writeStartObject();
+            json.writeNumberField("number", heap.number());
+            json.writeStringField("name", heap.name());
+            json.writeBooleanField("chosen", heap.chosen());
+            number("from", heap.from());
+            number("to", heap.to());
+            number("volume", heap.form().volume());
+            number("height", heap.form().height());
+            number("width", heap.form().width());
+            number("length", heap.form().length());
+            number("station", heap.station());
+            number("offset", heap.offset());
+            number("x", heap.x());
+            number("y", heap.y());
+            number("alongX", heap.alongX());
+            number("alongY", heap.alongY());
+            json.writeFieldName("why");
+            saying(heap.why());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -386,6 +464,10 @@ public final class OutcomeJson {
     }
 
     private void quantity(@Nullable Quantity quantity) throws IOException {
+        quantity(quantity, quantity == null ? "" : quantity.in(units));
+    }
+
+    private void quantity(@Nullable Quantity quantity, String words) throws IOException {
         if (quantity == null) {
             json.writeNull();
             return;
@@ -393,8 +475,13 @@ public final class OutcomeJson {
         json.writeStartObject();
         json.writeStringField("kind", word(quantity.kind()));
         number("value", quantity.value());
-        json.writeStringField("words", quantity.in(units));
+        json.writeStringField("words", words);
         json.writeEndObject();
+    }
+
+    /** A limit is told roundly, as the sheet of findings tells it. */
+    private void limit(@Nullable Quantity limit) throws IOException {
+        quantity(limit, limit == null ? "" : Words.round(limit, units));
     }
 
     private void number(String name, @Nullable Double value) throws IOException {

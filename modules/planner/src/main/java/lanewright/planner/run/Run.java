@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import lanewright.drainage.WaterOptions;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.pond.ExistingPipe;
@@ -19,6 +18,7 @@ import lanewright.ground.GroundOptions;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.DesignRefused;
 import lanewright.lane.line.IntersectionPoint;
+import lanewright.lane.line.Place;
 import lanewright.lane.line.Profile;
 import lanewright.lane.section.SectionSet;
 import lanewright.lane.section.Sections;
@@ -29,22 +29,28 @@ import lanewright.lane.surface.TrueSolid;
 import lanewright.lane.volume.LaneVolumes;
 import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
+import lanewright.measure.Nearest;
 import lanewright.measure.Progress;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
+import lanewright.measure.Where;
 import lanewright.planner.document.GradePart;
 import lanewright.planner.document.Plan;
 import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.document.StonePart;
+import lanewright.planner.document.Trouble;
+import lanewright.planner.listing.DigListings;
 import lanewright.planner.proposal.GradeProposal;
 import lanewright.planner.work.Cautions;
 import lanewright.planner.work.Hazard;
 import lanewright.planner.work.Hazards;
+import lanewright.planner.work.HeapPlaces;
 import lanewright.planner.work.Stakes;
 import lanewright.planner.work.WorkFacts;
 import lanewright.planner.work.WorkOrder;
 import lanewright.stone.StoneReport;
+import lanewright.stone.StoneTables;
 import lanewright.survey.Frame;
 import lanewright.survey.Survey;
 import lanewright.survey.SurveyException;
@@ -114,7 +120,7 @@ public final class Run {
     public Draft draft(PlanFile file, Progress progress)
             throws SurveyException, DesignRefused, PlanException {
         Plan plan = file.plan();
-        checkNames(plan);
+        checkNames(file);
         Survey measured = survey(plan, progress.part(0, 0.45));
         Ground land =
                 ground.of(
@@ -148,7 +154,7 @@ public final class Run {
         findings.addAll(measured.findings());
         findings.addAll(land.findings());
         findings.addAll(depth.findings());
-        findings.addAll(depth.alongLane(line));
+        findings.addAll(depth.alongLane(line, cut.sections()));
         findings.addAll(GroundTrust.alongLane(land, line));
         if (laid != null) {
             findings.addAll(laid.collisions());
@@ -169,7 +175,8 @@ public final class Run {
                 amounts,
                 dirt,
                 rock,
-                Answers.rough(findings, measured, land, lane, amounts, dirt, rock),
+                Answers.rough(
+                        findings, measured, land, lane, laid != null, cut, amounts, dirt, rock),
                 findings,
                 assumptions);
     }
@@ -227,8 +234,30 @@ public final class Run {
                                         asked,
                                         progress.part(0.55, 0.95)));
         List<Hazard> hazards = LandInputs.hazards(plan.hazards(), places);
-        Stakes stakes = Stakes.of(cut, land, LandInputs.levels(plan), plan.work().stakesBeyond());
-        WorkFacts facts = Facts.of(plan, cut, amounts, dirt, flows, rock, hazards);
+        Stakes stakes =
+                Stakes.of(
+                        cut,
+                        land,
+                        LandInputs.levels(plan, places),
+                        plan.work().stakesBeyond(),
+                        rock);
+        HeapPlaces heaps =
+                HeapPlaces.of(
+                        cut,
+                        amounts.strip(),
+                        dirt.topsoil(),
+                        LandInputs.heaps(plan, measured, land, flows, hazards, places));
+        WorkFacts facts =
+                Facts.of(
+                        plan,
+                        cut,
+                        amounts,
+                        dirt,
+                        flows,
+                        rock,
+                        hazards,
+                        heaps,
+                        DigListings.isAtLeast(draft.findings()));
         var order = WorkOrder.of(facts);
         progress.check();
 
@@ -239,11 +268,13 @@ public final class Run {
         findings.addAll(flows.findings());
         findings.addAll(rock.findings());
         findings.addAll(stakes.findings());
+        findings.addAll(heaps.findings());
         findings.addAll(Hazards.of(cut, hazards, plan.stone().raisedBed()));
-        List<Finding> sorted = sorted(findings);
+        List<Finding> sorted = sorted(findings, lane.alignment());
 
         List<Assumption> assumptions = new ArrayList<>(draft.assumptions());
         assumptions.addAll(dirt.assumptions());
+        assumptions.addAll(heaps.assumptions());
         assumptions.addAll(flows.assumptions());
         assumptions.addAll(rock.assumptions());
         progress.report(1, "done");
@@ -264,13 +295,26 @@ public final class Run {
                 flows,
                 rock,
                 hazards,
+                heaps,
                 order,
                 Cautions.of(facts, Facts.dammed(flows)),
                 stakes,
-                Answers.headline(lane, amounts, flows, rock),
-                Answers.of(sorted, measured, land, lane, amounts, dirt, flows, rock, order, stakes),
+                Answers.headline(lane, amounts, flows, rock, facts.stripAtLeast()),
+                Answers.of(
+                        sorted,
+                        measured,
+                        land,
+                        lane,
+                        draft.laid() != null,
+                        cut,
+                        amounts,
+                        dirt,
+                        flows,
+                        rock,
+                        order,
+                        stakes),
                 sorted,
-                once(assumptions));
+                Premises.of(assumptions, plan, lane));
     }
 
     private static EarthOptions soils(Plan plan) {
@@ -442,16 +486,46 @@ public final class Run {
         return amounts.cut().corrected() + amounts.earthFill();
     }
 
-    private static void checkNames(Plan plan) throws PlanException {
-        Supplies.known(plan.earth().soil(), Soil.names(), "earth.soil");
-        for (StonePart.Material material : plan.stone().materials()) {
-            Supplies.of(plan.stone(), material);
+    /** Refuses names that are in no table, all at once and with their places in the file. */
+    private static void checkNames(PlanFile file) throws PlanException {
+        List<Trouble> troubles = new ArrayList<>();
+        List<StonePart.Material> materials = file.plan().stone().materials();
+        for (int i = 0; i < materials.size(); i++) {
+            StonePart.Material material = materials.get(i);
+            String field = "stone.materials[" + i + "]";
+            if (Double.isNaN(material.density())) {
+                known(material.kind(), StoneTables.weighed(), file, field + ".kind", troubles);
+            }
+            known(material.loose(), StoneTables.spread(), file, field + ".loose", troubles);
+        }
+        known(file.plan().earth().soil(), Soil.names(), file, "earth.soil", troubles);
+        if (!troubles.isEmpty()) {
+            troubles.sort(
+                    Comparator.comparingLong(Trouble::line).thenComparingLong(Trouble::column));
+            throw new PlanException(file.name(), troubles);
+        }
+    }
+
+    private static void known(
+            String name, List<String> names, PlanFile file, String field, List<Trouble> troubles) {
+        if (!names.contains(name)) {
+            troubles.add(
+                    file.trouble(
+                            field,
+                            "\"" + name + "\" is not in the table",
+                            Nearest.to(name, names)
+                                            .map(near -> "Did you mean \"" + near + "\"? ")
+                                            .orElse("")
+                                    + "There are: "
+                                    + String.join("; ", names)
+                                    + "."));
         }
     }
 
     /** Worst first, then by question, then by station; what is equal stays in the order found. */
-    private static List<Finding> sorted(List<Finding> findings) {
+    private static List<Finding> sorted(List<Finding> findings, Alignment line) {
         List<Finding> sorted = new ArrayList<>(new LinkedHashSet<>(findings));
+        sorted.replaceAll(finding -> placed(finding, line));
         sorted.sort(
                 Comparator.comparing(Finding::level)
                         .thenComparing(Finding::topic)
@@ -464,8 +538,27 @@ public final class Run {
         return from == null ? Double.POSITIVE_INFINITY : from;
     }
 
-    private static List<Assumption> once(List<Assumption> assumptions) {
-        Set<Assumption> once = new LinkedHashSet<>(assumptions);
-        return new ArrayList<>(once);
+    /** A finding that knows its place on the map, with its place beside the lane. */
+    private static Finding placed(Finding finding, Alignment line) {
+        Where where = finding.where();
+        Double x = where.x();
+        Double y = where.y();
+        if (where.from() != null || x == null || y == null) {
+            return finding;
+        }
+        Place place = line.place(x, y);
+        if (place == null) {
+            return finding;
+        }
+        return new Finding(
+                finding.code(),
+                finding.level(),
+                finding.topic(),
+                Where.beside(place.station(), place.offset()).at(x, y),
+                finding.says(),
+                finding.measured(),
+                finding.limit(),
+                finding.source(),
+                finding.remedy());
     }
 }

@@ -10,15 +10,11 @@ import lanewright.lane.shape.TypicalSection;
 import lanewright.lane.volume.LaneVolumes;
 import lanewright.lane.volume.Running;
 import lanewright.measure.Kind;
-import lanewright.measure.Nearest;
 import lanewright.measure.Price;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
-import lanewright.planner.document.PlanException;
 import lanewright.planner.document.StonePart;
-import lanewright.planner.document.Trouble;
 import lanewright.stone.LayerStone;
-import lanewright.stone.Spread;
 import lanewright.stone.StoneReport;
 import lanewright.stone.StoneTables;
 import lanewright.stone.Supply;
@@ -27,18 +23,15 @@ import org.jspecify.annotations.Nullable;
 /** Turns what a plan says of its stone into supplies, and volumes into tons and loads. */
 public final class Supplies {
 
-    private static final String PLAN = "plan.json";
-
     private Supplies() {}
 
     /**
      * What the owner says of one layer's stone.
      *
-     * @throws PlanException if a name is in no table
+     * @throws IllegalArgumentException if a name is in no table
      */
-    public static Supply of(StonePart stone, StonePart.Material material) throws PlanException {
+    public static Supply of(StonePart stone, StonePart.Material material) {
         StoneTables.Figure density = density(material);
-        known(material.loose(), StoneTables.spread(), "stone.materials.loose");
         StoneTables.Figure loose = StoneTables.loose(material.role(), material.loose());
         String gradation = material.gradation();
         return new Supply(
@@ -54,34 +47,14 @@ public final class Supplies {
                 gradation);
     }
 
-    private static StoneTables.Figure density(StonePart.Material material) throws PlanException {
+    private static StoneTables.Figure density(StonePart.Material material) {
         if (Double.isNaN(material.density())) {
-            known(material.kind(), StoneTables.weighed(), "stone.materials.kind");
             return StoneTables.density(material.role(), material.kind());
         }
         return StoneTables.yours(
                 "in-place density of " + material.role() + " stone",
                 material.density(),
                 Saying.of("{}", Quantity.density(material.density())));
-    }
-
-    /** Refuses a name that is not in its table. */
-    static void known(String name, List<String> names, String field) throws PlanException {
-        if (!names.contains(name)) {
-            throw new PlanException(
-                    PLAN,
-                    new Trouble(
-                            0,
-                            0,
-                            field,
-                            "\"" + name + "\" is not in the table",
-                            Nearest.to(name, names)
-                                            .map(near -> "Did you mean \"" + near + "\"? ")
-                                            .orElse("")
-                                    + "There are: "
-                                    + String.join("; ", names)
-                                    + "."));
-        }
     }
 
     /** Money for one kilogram; NaN without a price. */
@@ -95,18 +68,14 @@ public final class Supplies {
     /**
      * The stone of a lane.
      *
-     * @throws PlanException if a name is in no table
+     * @throws IllegalArgumentException if a name is in no table
      */
-    static StoneReport report(StonePart stone, LaneDesign design, LaneVolumes volumes)
-            throws PlanException {
+    static StoneReport report(StonePart stone, LaneDesign design, LaneVolumes volumes) {
         List<LayerStone> layers = new ArrayList<>();
         for (Running running : volumes.stone()) {
             StonePart.Material material = material(stone, running.name());
             layers.add(
-                    LayerStone.of(
-                            of(stone, material),
-                            thickness(design, running.name()),
-                            spread(running)));
+                    LayerStone.of(of(stone, material), thickness(design, running.name()), running));
         }
         Collections.reverse(layers); // laid from the bottom up
         return StoneReport.of(layers);
@@ -132,23 +101,5 @@ public final class Supplies {
             }
         }
         return thickest;
-    }
-
-    private static Spread spread(Running running) {
-        List<Spread.Span> spans = new ArrayList<>();
-        for (int i = 1; i < running.size(); i++) {
-            double from = running.station(i - 1);
-            double to = running.station(i);
-            if (to > from) {
-                spans.add(
-                        new Spread.Span(
-                                from,
-                                to,
-                                running.area(i - 1),
-                                running.area(i),
-                                Math.max(0, running.correctedTo(i) - running.correctedTo(i - 1))));
-            }
-        }
-        return new Spread(spans);
     }
 }

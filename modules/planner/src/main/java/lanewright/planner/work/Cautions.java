@@ -8,7 +8,7 @@ import lanewright.measure.Saying;
 /** The cautions that apply to a plan. */
 public final class Cautions {
 
-    private static final String PRACTICE = "common practice, no source";
+    private static final String PRACTICE = "common practice";
 
     private Cautions() {}
 
@@ -24,14 +24,14 @@ public final class Cautions {
         add(
                 cautions,
                 "local-codes",
-                "This plan is arithmetic on your survey. Your county, your road's owner and licensed engineers decide what may be built; where they differ from this plan, they are right",
+                "This plan is arithmetic on your survey. Your county, your road's owner and licensed engineers decide what may be built; where they differ from this plan, they are right. The laws named here are those of the United States: elsewhere your own country's count instead",
                 PRACTICE);
         land(cautions, facts);
         if (facts.onRoad()) {
             add(
                     cautions,
                     "public-road",
-                    "An entrance on a public road needs its owner's permit before work starts: place, width, pipe and sight distance are his to set",
+                    "An entrance on a public road needs its owner's permit before work starts: the owner sets its place, width and pipe, and how far drivers must be able to see",
                     PRACTICE);
         }
         if (dammed > 0) {
@@ -39,55 +39,63 @@ public final class Cautions {
                     new Caution(
                             "lane-as-dam",
                             Saying.of(
-                                    "Without a way through, the lane would hold water {} deep. A lane that holds water is a dam: it can fail at once and flood what lies below; states set their own rules, often for small ones too",
-                                    Quantity.height(dammed)),
+                                    "Without a way through, the lane would hold water {} deep. A lane that holds water is a dam: it can fail suddenly and flood what lies below; states set their own rules, often for small ones too",
+                                    Quantity.depth(dammed)),
                             "33 USC 467(3) and state dam laws"));
         }
         add(
                 cautions,
                 "buried-lines",
-                "Call the public marking service before digging; it does not mark lines past your meter, such as your own water, power, gas or drain lines",
-                "US 811 programme; your own country's service elsewhere");
-        add(
-                cautions,
-                "overhead-wires",
-                "Keep every machine and raised bed at least 10 ft (3 m) from wires of up to 50 kV, more from higher ones",
-                "29 CFR 1926.1408, table A, from memory");
+                "Have the public marking service mark its lines before digging; it does not mark lines past your meter, such as your own water, power, gas or drain lines",
+                "811 in the United States; your own country's service elsewhere");
+        cautions.add(
+                new Caution(
+                        "overhead-wires",
+                        Saying.of(
+                                "Keep every machine and every bed, raised or not, at least {~} from wires of up to 50 kV, and farther from higher ones; ask the wire's owner which yours is. Where a machine must pass below a wire, have somebody watch, or have it switched off",
+                                Quantity.length(10 * 0.3048)),
+                        "29 CFR 1926.1408, table A, from memory: ask before you rely on it"));
         add(
                 cautions,
                 "rollover",
-                "Work straight up and down slopes, loads low, belt on under a rollover bar; most overturns go sideways and take under two seconds",
+                "Most overturns go sideways and take under two seconds: keep loads low and the belt on under a rollover bar. On a side slope work straight up and down, or from a level bench that is cut first",
                 "Canadian Centre for Occupational Health and Safety, tractor rollover page");
-        add(
-                cautions,
-                "trench",
-                "No one in a trench 5 ft (1.5 m) deep or more without protection, nor in a shallower one that may cave; a way out within 25 ft; spoil 2 ft back",
-                "29 CFR 1926.650 to 652");
+        cautions.add(
+                new Caution(
+                        "trench",
+                        Saying.of(
+                                "Nobody goes into a trench {~} deep or more without a box or sloped sides, nor into a shallower one that may cave. There is a way out within {~}, and what was dug lies {~} back from the edge",
+                                Quantity.length(5 * 0.3048),
+                                Quantity.length(25 * 0.3048),
+                                Quantity.length(2 * 0.3048)),
+                        "29 CFR 1926.650 to 652"));
         if (!facts.stone().isEmpty()) {
             add(
                     cautions,
                     "tipping",
-                    "A truck with its bed up falls over on a cross slope or a soft edge: tip on firm, level ground and keep people away",
+                    "A truck with its bed up falls over on a cross slope or a soft edge: tip with the truck level across, on firm ground and away from the edge, and keep people away. Where the lane falls to one side all along, tip at its level end and carry the stone in with the loader",
                     PRACTICE);
             add(
                     cautions,
                     "stone-dust",
-                    "Dust of crushed stone harms lungs for good: keep it damp, stay upwind, wear a fitting mask",
+                    "Dust of crushed stone harms lungs for good: keep it damp, stay upwind, wear a mask that fits",
                     PRACTICE);
         }
         return List.copyOf(cautions);
     }
 
     private static void land(List<Caution> cautions, WorkFacts facts) {
-        boolean large = facts.disturbed() >= WorkOrder.ONE_ACRE;
+        Saying land = facts.land();
         cautions.add(
                 new Caution(
                         "disturbed-land",
-                        Saying.of(
-                                large
-                                        ? "The work disturbs {}, an acre or more: the federal construction permit asks for a notice first; ask your county and state about erosion permits"
-                                        : "The work disturbs {}. Under an acre the federal construction permit usually does not apply, but states and counties ask for less: ask about erosion permits",
-                                Quantity.land(facts.disturbed())),
+                        new Saying(
+                                "The work disturbs "
+                                        + land.pattern()
+                                        + (facts.isAnAcre()
+                                                ? ". From one acre on the federal construction permit asks for a notice before work begins; county and state may ask for more"
+                                                : ". Under one acre the federal construction permit usually does not apply, but many counties and states want a permit for smaller jobs too: ask"),
+                                land.quantities()),
                         "US EPA construction general permit, 2022"));
     }
 

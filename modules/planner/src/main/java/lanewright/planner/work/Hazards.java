@@ -15,8 +15,8 @@ import lanewright.measure.Where;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.linearref.LengthIndexedLine;
+import org.locationtech.jts.operation.distance.DistanceOp;
 
 /**
  * Holds the work against the hazards of the land: loads under wires, digging over lines, work on
@@ -39,12 +39,11 @@ public final class Hazards {
     private static final double STEP = 0.5;
 
     private static final String WIRE_RULE = "29 CFR 1926.1408, table A, up to 50 kV, from memory";
-    private static final String OUR_RULE = "rule of this program";
+    private static final String OUR_RULE = "our choice";
 
     private final SectionSet set;
     private final Alignment line;
     private final double raisedBed;
-    private final GeometryFactory shapes = new GeometryFactory();
     private final Geometry work;
     private final Geometry lane;
     private final List<Finding> findings = new ArrayList<>();
@@ -53,8 +52,10 @@ public final class Hazards {
         this.set = set;
         this.line = set.design().alignment();
         this.raisedBed = raisedBed;
-        this.work = band(s -> s.left().limit(), s -> s.right().limit());
-        this.lane = band(s -> s.left().hinge().offset(), s -> s.right().hinge().offset());
+        this.work = LandShapes.limits(set);
+        this.lane =
+                LandShapes.band(
+                        set, s -> s.left().hinge().offset(), s -> s.right().hinge().offset());
     }
 
     /**
@@ -81,60 +82,8 @@ public final class Hazards {
         return List.copyOf(check.findings);
     }
 
-    /** Reads one offset out of a section. */
-    private interface Offset {
-        double of(Section section);
-    }
-
-    private Geometry band(Offset left, Offset right) {
-        List<Geometry> pieces = new ArrayList<>();
-        List<Section> sections = set.sections();
-        for (int i = 1; i < sections.size(); i++) {
-            Section a = sections.get(i - 1);
-            Section b = sections.get(i);
-            if (b.station() > a.station()) {
-                Coordinate first = at(a, left.of(a));
-                Geometry hull =
-                        shapes.createMultiPointFromCoords(
-                                        new Coordinate[] {
-                                            first,
-                                            at(a, right.of(a)),
-                                            at(b, right.of(b)),
-                                            at(b, left.of(b))
-                                        })
-                                .convexHull();
-                pieces.add(hull);
-            }
-        }
-        return shapes.createGeometryCollection(pieces.toArray(Geometry[]::new)).buffer(0);
-    }
-
-    private Coordinate at(Section section, double offset) {
-        Place place = new Place(section.station(), offset);
-        return new Coordinate(line.x(place), line.y(place));
-    }
-
-    private Geometry shape(Hazard hazard) {
-        Coordinate[] points =
-                hazard.points().stream()
-                        .map(p -> new Coordinate(p.x(), p.y()))
-                        .toArray(Coordinate[]::new);
-        if (points.length == 1) {
-            Geometry point = shapes.createPoint(points[0]);
-            return hazard.around() > 0 ? point.buffer(hazard.around()) : point;
-        }
-        boolean isLine = hazard.kind() == Hazard.Kind.WIRE || hazard.kind().isBuried();
-        if (isLine || points.length == 2) {
-            return shapes.createLineString(points);
-        }
-        Coordinate[] ring = new Coordinate[points.length + 1];
-        System.arraycopy(points, 0, ring, 0, points.length);
-        ring[points.length] = points[0];
-        return shapes.createPolygon(ring).buffer(0);
-    }
-
     private void wire(Hazard hazard) {
-        Geometry reach = shape(hazard).buffer(WIRE_CLEARANCE).intersection(lane);
+        Geometry reach = LandShapes.of(hazard).buffer(WIRE_CLEARANCE).intersection(lane);
         double[] stretch = stretch(reach);
         if (stretch == null) {
             return;
@@ -153,19 +102,27 @@ public final class Hazards {
                         Where.stretch(stretch[0], stretch[1]),
                         known
                                 ? Saying.of(
-                                        named(hazard)
-                                                + " hangs {} over the finished lane; a raised bed of {} would come too near",
-                                        Quantity.length(lowest),
-                                        Quantity.length(raisedBed))
-                                : Saying.plain(
-                                        "Nobody has said how high "
+                                        "A wire crosses: the "
                                                 + named(hazard)
-                                                + " hangs over the lane"),
+                                                + " hangs {} over the finished lane. A raised bed of {} "
+                                                + (lowest <= raisedBed
+                                                        ? "would hit it"
+                                                        : "would come too near")
+                                                + "; bed and safe distance need {}.",
+                                        Quantity.length(lowest),
+                                        Quantity.length(raisedBed),
+                                        Quantity.length(needed))
+                                : Saying.of(
+                                        "A wire crosses: nobody has said how high the "
+                                                + named(hazard)
+                                                + " hangs over the lane. A raised bed and the safe"
+                                                + " distance need {}.",
+                                        Quantity.length(needed)),
                         known ? Quantity.length(lowest) : null,
                         Quantity.length(needed),
                         WIRE_RULE,
                         Saying.of(
-                                "Tip no load from {} to {}: spread from outside it with the bed down; ask the wire's owner about height and voltage, and have him raise, bury or switch it off",
+                                "Raise no bed from {} to {}: tip before it or past it and push the stone in with a blade or loader. Ask the wire's owner about its height and voltage before any truck or digger passes below it, and to have it raised, buried or switched off.",
                                 Quantity.station(stretch[0]),
                                 Quantity.station(stretch[1]))));
     }
@@ -191,7 +148,7 @@ public final class Hazards {
     }
 
     private void buried(Hazard hazard) {
-        Geometry inside = shape(hazard).intersection(work);
+        Geometry inside = LandShapes.of(hazard).intersection(work);
         if (inside.isEmpty()) {
             return;
         }
@@ -239,8 +196,8 @@ public final class Hazards {
         boolean thin = !known || left < COVER;
         String who =
                 hazard.kind() == Hazard.Kind.BURIED_PUBLIC
-                        ? "Have the public marking service mark it, then dig by hand to find it"
-                        : "The public marking service does not mark private lines: find and mark it yourself, then dig by hand";
+                        ? "Have the public marking service mark it, then dig by hand to find it, all the way across the work"
+                        : "The public marking service does not mark private lines: find and mark it yourself, all the way across the work, then dig by hand";
         return new Finding(
                 "digging-over-line",
                 thin ? Level.STOP : Level.LOOK,
@@ -248,32 +205,38 @@ public final class Hazards {
                 Where.beside(place.station(), place.offset()),
                 known
                         ? Saying.of(
-                                "The work crosses "
+                                "The work crosses the "
                                         + named(hazard)
-                                        + ", {} deep; digging {} there leaves {} of cover",
+                                        + ", {} deep. At the worst place digging goes {} down and leaves {} of cover.",
                                 Quantity.depth(hazard.level()),
                                 Quantity.depth(deepest),
                                 Quantity.depth(left))
                         : Saying.of(
-                                "The work crosses "
+                                "The work crosses the "
                                         + named(hazard)
-                                        + " at a depth nobody has said, and digs {} there",
+                                        + ", at a depth that nobody has said. At the worst place digging goes {} down.",
                                 Quantity.depth(deepest)),
                 known ? Quantity.depth(left) : null,
                 Quantity.depth(COVER),
                 OUR_RULE,
-                Saying.plain(who + (thin ? "; raise the grade there or have it moved" : "")));
+                Saying.plain(
+                        who
+                                + (thin
+                                        ? ". Have the grade raised there, or the line laid deeper; until then no truck drives over it."
+                                        : ".")));
     }
 
     private void keepOff(Hazard hazard) {
-        Geometry shape = shape(hazard);
+        Geometry shape = LandShapes.of(hazard);
         double apart = shape.distance(work);
         boolean meets = shape.intersects(work);
         if (!meets && apart >= hazard.away()) {
             return;
         }
         Coordinate middle =
-                (meets ? shape.intersection(work) : shape).getInteriorPoint().getCoordinate();
+                meets
+                        ? shape.intersection(work).getInteriorPoint().getCoordinate()
+                        : DistanceOp.nearestPoints(shape, work)[0];
         Place place = line.place(middle.x, middle.y);
         Where where =
                 (place == null ? Where.ANYWHERE : Where.beside(place.station(), place.offset()))
@@ -285,10 +248,13 @@ public final class Hazards {
                         Topic.LINE,
                         where,
                         meets
-                                ? Saying.plain("The work runs over " + named(hazard))
+                                ? Saying.plain("The work runs over the " + named(hazard) + ".")
                                 : Saying.of(
-                                        "The work comes within {} of " + named(hazard),
-                                        Quantity.length(apart)),
+                                        "The work comes within {} of the "
+                                                + named(hazard)
+                                                + ", {} too near.",
+                                        Quantity.length(apart),
+                                        Quantity.length(hazard.away() - apart)),
                         Quantity.length(meets ? 0 : apart),
                         Quantity.length(hazard.away()),
                         "your plan",
@@ -296,7 +262,7 @@ public final class Hazards {
     }
 
     /** The owner's name for it, with what it is where the name does not say so. */
-    private static String named(Hazard hazard) {
+    static String named(Hazard hazard) {
         String kind = hazard.kind().words();
         String lastWord = kind.substring(kind.lastIndexOf(' ') + 1);
         return hazard.name().contains(lastWord) ? hazard.name() : hazard.name() + " (" + kind + ")";
@@ -305,13 +271,13 @@ public final class Hazards {
     private static String remedy(Hazard.Kind kind) {
         return switch (kind) {
             case WETLAND ->
-                    "Move the lane, or ask for the permits that work in water and wetland needs before anything else";
+                    "Move the lane, or ask for the permits that work in water and wetland needs before anything else.";
             case DRAIN_FIELD, TANK ->
-                    "Move the lane: no wheel, cut, fill or heap belongs on a drain field or tank";
+                    "Move the work away by at least what is missing. No wheel, cut, fill or heap belongs on a drain field or tank: fence it off first.";
             case WELL ->
-                    "Move the lane; your health department says how far work and drainage stay from a well";
-            case TREE -> "Move the limits out from under the crown, or give the tree up";
-            default -> "Move the lane or the limits";
+                    "Move the work away by at least what is missing; your health department says how far work and drainage must stay from a well.";
+            case TREE -> "Move the limits out from under the branches, or give the tree up.";
+            default -> "Move the lane or the limits of work away by at least what is missing.";
         };
     }
 

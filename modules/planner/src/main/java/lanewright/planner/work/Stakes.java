@@ -15,27 +15,38 @@ import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.Where;
+import lanewright.stone.StoneReport;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Offset stakes on both sides of the lane. They stand outside the limits, since stripping destroys
- * everything inside.
+ * What is set in the field: offset stakes on both sides of the lane, outside the limits, since
+ * stripping destroys everything inside; then stakes on the lane itself, and marks for the loads.
  *
- * @param stakes in station order, left before right
+ * @param stakes offset stakes in station order, left before right
+ * @param marks stakes at the line and at both edges, in station order
+ * @param loads where each load of stone starts and stops, by layer in the order of laying
  * @param benchmark name of the point that all heights are taken from, or null; then no height is
  *     given
  * @param benchmarkHeight its height, m, NaN without one
+ * @param benchmarkX its local easting, m, NaN without one
+ * @param benchmarkY its local northing, m, NaN without one
  * @param findings what is missing
  */
 public record Stakes(
         List<Stake> stakes,
+        List<LaneMark> marks,
+        List<LoadMark> loads,
         @Nullable String benchmark,
         double benchmarkHeight,
+        double benchmarkX,
+        double benchmarkY,
         List<Finding> findings) {
 
     /** Copies the lists. */
     public Stakes {
         stakes = List.copyOf(stakes);
+        marks = List.copyOf(marks);
+        loads = List.copyOf(loads);
         findings = List.copyOf(findings);
     }
 
@@ -45,18 +56,26 @@ public record Stakes(
      * @param name of the benchmark
      * @param height m above the datum
      * @param instrument height of the line of sight, m above the datum, NaN if not set up
+     * @param x local easting of the benchmark, m
+     * @param y local northing of the benchmark, m
      */
-    public record Levels(String name, double height, double instrument) {}
+    public record Levels(String name, double height, double instrument, double x, double y) {}
 
     /**
-     * Stakes at every section.
+     * Stakes at every section, and marks for every load.
      *
      * @param set the sections
      * @param ground the ground that the stakes stand on
      * @param levels what heights are taken from, or null to give none
-     * @param beyond how far outside the limits the stakes stand, m, zero or more
+     * @param beyond how far outside the limits the offset stakes stand, m, zero or more
+     * @param stone the loads
      */
-    public static Stakes of(SectionSet set, Ground ground, @Nullable Levels levels, double beyond) {
+    public static Stakes of(
+            SectionSet set,
+            Ground ground,
+            @Nullable Levels levels,
+            double beyond,
+            StoneReport stone) {
         List<Stake> stakes = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         if (levels == null) {
@@ -67,8 +86,9 @@ public record Stakes(
                             Topic.FIELD,
                             Where.ANYWHERE,
                             Saying.plain(
-                                    "No benchmark is named, so stakes carry distances and no heights"),
-                            Saying.plain("Name a fixed point with its height in the plan")));
+                                    "No benchmark is named, so stakes carry distances and no heights."),
+                            Saying.plain(
+                                    "Choose a fixed point, measure its height, and have it named in the plan; until then the machine has no height to work to.")));
         }
         for (Section section : set.sections()) {
             if (section.face() != Section.Face.AFTER) {
@@ -77,8 +97,12 @@ public record Stakes(
         }
         return new Stakes(
                 stakes,
+                MarkSetting.onLane(set, ground, levels),
+                MarkSetting.ofLoads(set, stone),
                 levels == null ? null : levels.name(),
                 levels == null ? Double.NaN : levels.height(),
+                levels == null ? Double.NaN : levels.x(),
+                levels == null ? Double.NaN : levels.y(),
                 findings);
     }
 
@@ -120,10 +144,10 @@ public record Stakes(
                                 Topic.FIELD,
                                 Where.beside(section.station(), place.offset()).at(x, y),
                                 Saying.of(
-                                        "The stake at {} stands where nothing was surveyed, so it has no heights",
+                                        "The stake at {} stands where nothing was surveyed, so it has no heights.",
                                         Quantity.station(section.station())),
                                 Saying.plain(
-                                        "Shoot the ground there, or set stakes nearer to the limits")));
+                                        "Survey the ground there, or set stakes nearer to the limits.")));
             }
             double shown = levels == null ? Double.NaN : height;
             double sight = levels == null ? Double.NaN : levels.instrument();

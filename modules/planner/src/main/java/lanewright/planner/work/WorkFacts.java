@@ -1,6 +1,8 @@
 package lanewright.planner.work;
 
 import java.util.List;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
 import lanewright.stone.LayerStone;
 
 /**
@@ -9,13 +11,16 @@ import lanewright.stone.LayerStone;
  * @param length of the lane, m
  * @param disturbed land inside the limits of work, m²
  * @param strip topsoil stripped, bank m³
- * @param heaps number of topsoil heaps
+ * @param stripAtLeast whether the topsoil is deeper than the probe holes went, so that there is
+ *     more
+ * @param heaps where the topsoil is heaped
  * @param cut bank m³
  * @param fill earth fill, compacted m³
  * @param lift thickness of one compacted lift of fill, m
  * @param deepestFill greatest height of fill over stripped ground, m
  * @param undercut bank m³
- * @param ditches length of ditch on both sides together, m
+ * @param ditchesLeft length of ditch on the left, m
+ * @param ditchesRight length of ditch on the right, m
  * @param waterPlaces stations where water must pass under the lane, m
  * @param pipesThere number of pipes that are there already
  * @param fabric area of fabric under the stone, m², zero if none is laid
@@ -31,13 +36,15 @@ public record WorkFacts(
         double length,
         double disturbed,
         double strip,
-        int heaps,
+        boolean stripAtLeast,
+        HeapPlaces heaps,
         double cut,
         double fill,
         double lift,
         double deepestFill,
         double undercut,
-        double ditches,
+        double ditchesLeft,
+        double ditchesRight,
         List<Double> waterPlaces,
         int pipesThere,
         double fabric,
@@ -52,5 +59,58 @@ public record WorkFacts(
     public WorkFacts {
         waterPlaces = List.copyOf(waterPlaces);
         stone = List.copyOf(stone);
+    }
+
+    /** Length of ditch on both sides together, m. */
+    public double ditches() {
+        return ditchesLeft + ditchesRight;
+    }
+
+    /**
+     * Land disturbed from which the federal construction permit asks for a notice, m²: one acre.
+     */
+    private static final double ONE_ACRE = 4046.8564224;
+
+    /** Land under the heaps that have a place, m². */
+    public double heapLand() {
+        double land = 0;
+        for (HeapPlace heap : heaps.heaps()) {
+            land +=
+                    2 * heap.halfRidge() * heap.form().width()
+                            + Math.PI * heap.reach() * heap.reach();
+        }
+        return land;
+    }
+
+    /** All land that is disturbed: inside the limits of work and under the heaps, m². */
+    public double allDisturbed() {
+        return disturbed + heapLand();
+    }
+
+    /** Whether that is an acre or more. */
+    public boolean isAnAcre() {
+        return allDisturbed() >= ONE_ACRE;
+    }
+
+    /**
+     * The land that is disturbed, in words. The part of an acre is rounded down under an acre and
+     * so never reads as one.
+     */
+    public Saying land() {
+        double share = allDisturbed() / ONE_ACRE;
+        Quantity acre = Quantity.share(isAnAcre() ? share : Math.floor(share * 100) / 100);
+        return heapLand() > 0
+                ? Saying.of(
+                        "{} inside the limits of work, their margin included, and {} under the"
+                                + " topsoil heaps: together {} of an acre, without tracks for"
+                                + " hauling",
+                        Quantity.land(disturbed),
+                        Quantity.land(heapLand()),
+                        acre)
+                : Saying.of(
+                        "{} inside the limits of work, their margin included: {} of an acre,"
+                                + " without tracks for hauling",
+                        Quantity.land(disturbed),
+                        acre);
     }
 }

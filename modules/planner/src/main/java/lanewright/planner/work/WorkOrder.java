@@ -18,11 +18,6 @@ public final class WorkOrder {
     /** Volumes below this are rounding, m³: a bucket. */
     private static final double NOTHING = 0.05;
 
-    /**
-     * Land disturbed from which the federal construction permit asks for a notice, m²: one acre.
-     */
-    static final double ONE_ACRE = 4046.8564224;
-
     private final WorkFacts facts;
     private final List<WorkStep> steps = new ArrayList<>();
 
@@ -67,24 +62,27 @@ public final class WorkOrder {
 
     private void ask() {
         Step step = new Step("ask-and-mark", "Ask for permits and have buried lines marked");
-        step.amount("Land inside the limits of work: {}", Quantity.land(facts.disturbed()));
+        Saying land = facts.land();
+        step.amount(new Saying("Land that is disturbed: " + land.pattern(), land.quantities()));
         if (facts.onRoad()) {
             step.look(
-                    "The road's owner has answered about the entrance: place, width, pipe, sight distance");
+                    "the road's owner has allowed the entrance: its place, width, pipe and how far drivers can see");
         }
+        step.look("the county and the state have said whether they want an erosion permit");
+        step.look("no stream, wetland or protected place is touched without its own permit");
         step.look(
-                "The erosion permit is settled: ask your county and state, they may ask for less land than the federal one acre (US construction general permit, 2022)");
-        step.look("No stream, wetland or protected place is touched without its own permit");
+                "the public marking service has marked its lines, every owner has answered, and the marks are fresh");
         step.look(
-                "The public marking service has marked its lines, every owner has answered, and the marks are fresh");
-        step.look(
-                "Your own lines past the meter are found and marked by you: the public service does not mark them");
+                "your own lines past the meter are found and marked by you: the public service does not mark them");
         step.wait(
-                "The marking service's notice, two or three working days in most places; your own rule counts");
-        step.hurt("Dig by hand within 18 to 24 in of a mark; the distance is set by your state");
+                "the marking service's notice, two or three working days in most places; your own rule counts");
+        step.hurt(
+                "a struck line. Dig by hand near every mark; your law sets how near, often {~} to {~}",
+                Quantity.depth(18 * 0.0254),
+                Quantity.depth(24 * 0.0254));
         if (facts.buriedPublic() || facts.buriedPrivate()) {
             step.hurt(
-                    "This plan crosses buried lines that you named: see the findings before any machine moves");
+                    "the buried lines that you named lie in this work. See the findings before any machine moves");
         }
         steps.add(step.done());
     }
@@ -92,9 +90,14 @@ public final class WorkOrder {
     private void siltControl() {
         Step step =
                 new Step("silt-control", "Set silt fence and keep a grass strip below the work");
+        step.amount(
+                "Along the low side of the work, at most {}; none where the ground falls away from nothing that could be silted",
+                Quantity.length(facts.length()));
         step.look(
-                "Fence is buried 4 to 6 in, on the contour, its ends turned uphill, and stands only where water comes as a sheet");
-        step.look("Nothing stands in a live stream");
+                "the fence is buried {~} to {~}, runs level along the slope with its ends turned uphill, and stands only where water comes as a sheet and not in a channel",
+                Quantity.depth(0.1),
+                Quantity.depth(0.15));
+        step.look("nothing stands in a stream that runs");
         steps.add(step.done());
     }
 
@@ -103,9 +106,9 @@ public final class WorkOrder {
         step.amount(
                 "{} along {}", Quantity.land(facts.disturbed()), Quantity.length(facts.length()));
         step.look(
-                "Stumps and roots are out from under the lane, and trees to keep are fenced at their drip line");
+                "stumps and roots are out from under the lane, and trees to keep are fenced as far out as their branches reach");
         step.hurt(
-                "Go straight up or down a slope, never across, with the load low and the belt on under a rollover bar");
+                "rolling over. Keep loads low and the belt on under a rollover bar; on a side slope work straight up and down. Where the lane runs along a hillside, first cut a level bench from the uphill side and work from it, no steeper across than your machine's maker allows");
         steps.add(step.done());
     }
 
@@ -113,7 +116,7 @@ public final class WorkOrder {
         Step step =
                 new Step("water-ways", "Rough in outlets, pipes and ditches from the low end up");
         for (double station : facts.waterPlaces()) {
-            step.amount("Water must pass under the lane at {}", Quantity.station(station));
+            step.amount("Water must pass the lane at {}", Quantity.station(station));
         }
         if (facts.pipesThere() > 0) {
             step.amount(
@@ -121,36 +124,72 @@ public final class WorkOrder {
                     Quantity.count(facts.pipesThere()));
         }
         if (facts.ditches() > 0) {
-            step.amount("Ditches: {} on both sides together", Quantity.length(facts.ditches()));
+            ditchAmount(step);
         }
-        step.look("Each outlet runs free before anything uphill is opened");
+        if (facts.strip() > NOTHING) {
+            step.look(
+                    "the topsoil over each ditch line and trench came off first and is kept apart with the rest of it, never mixed with what is dug below");
+        }
+        step.look("each outlet runs free before anything uphill is opened");
         step.look(
-                "The size of each pipe is chosen by somebody who may; this plan says where and how long, not how wide");
-        step.wait("Dry days in the forecast: an open ditch is at its weakest now");
+                "the width of each pipe was chosen by a person who is licensed or named to do so where you build; this plan says where and how long");
+        step.wait("dry days in the forecast: an open ditch is at its weakest now");
         step.hurt(
-                "Nobody stands in a trench 5 ft deep or more without a box or sloped sides, nor in a shallower one that may cave; a way out within 25 ft from 4 ft on; spoil 2 ft back (29 CFR 1926.651 and 652)");
+                "a trench that caves in kills. Nobody stands in one {~} deep or more without a box or sloped sides, nor in a shallower one that may cave; from {~} deep on there is a way out within {~}; what was dug lies {~} back from the edge (29 CFR 1926.651 and 652)",
+                Quantity.length(5 * 0.3048),
+                Quantity.length(4 * 0.3048),
+                Quantity.length(25 * 0.3048),
+                Quantity.length(2 * 0.3048));
         steps.add(step.done());
     }
 
     private void strip() {
         Step step = new Step("strip", "Strip the topsoil and heap it");
+        List<HeapPlace> heaps = facts.heaps().heaps();
         step.amount(
-                "{} as it lies, in {} heaps",
+                (facts.stripAtLeast() ? "At least {}" : "{}")
+                        + (heaps.size() == 1
+                                ? " as it lies, in {} heap"
+                                : " as it lies, in {} heaps")
+                        + "; how deep and how wide at each place is in the table of depths in the volumes sheet",
                 Quantity.volume(facts.strip()),
-                Quantity.count(facts.heaps()));
-        step.look("No dark soil or roots show on the stripped ground");
+                Quantity.count(heaps.size()));
+        for (HeapPlace heap : heaps) {
+            step.amount(heapAt(heap));
+        }
+        if (facts.heaps().unplaced() > NOTHING) {
+            step.amount(
+                    "{} loose without a place: see the findings before stripping there",
+                    Quantity.volume(facts.heaps().unplaced()));
+        }
+        step.look("no dark soil or roots show on the stripped ground");
         step.look(
-                "Heaps lie off the slopes and out of every path of water; seed them if they will stand over 30 days (Illinois Urban Manual, standard 752)");
-        step.wait("Soil that does not smear or stick: wet topsoil is ruined by handling");
+                "heaps lie off the slopes and out of every path of water, with silt fence or straw below them at once, and are seeded if they will stand over 30 days (Illinois Urban Manual, standard 752)");
+        step.wait("soil that does not smear or stick: wet topsoil is ruined by handling");
         steps.add(step.done());
     }
 
+    /** One heap: how much, loose, where, and from which stretch. */
+    private static Saying heapAt(HeapPlace heap) {
+        Saying place = heap.place();
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.volume(heap.form().volume()));
+        quantities.addAll(place.quantities());
+        quantities.add(Quantity.station(heap.from()));
+        quantities.add(Quantity.station(heap.to()));
+        return new Saying(
+                "Heap " + heap.number() + " of {} loose, " + place.pattern() + ", from {} to {}",
+                quantities);
+    }
+
     private void undercut() {
-        Step step = new Step("undercut", "Dig out soil that does not bear and refill in lifts");
-        step.amount("{} out, and as much back compacted", Quantity.volume(facts.undercut()));
-        step.look("A heel or rod meets firm soil all over the bottom before anything goes back");
-        step.wait("A dry week: an undercut that fills with rain is dug twice");
-        step.hurt("Soft edges: keep machines as far back as the hole is deep");
+        Step step = new Step("undercut", "Dig out soft soil under the lane and refill in lifts");
+        step.amount(
+                "{} out as it lies, and its room filled again, packed; how deep at each place is in the table of depths in the volumes sheet",
+                Quantity.volume(facts.undercut()));
+        step.look("a heel or rod meets firm soil all over the bottom before anything goes back");
+        step.wait("a dry week: a hole that fills with rain is dug twice");
+        step.hurt("soft edges that break off. Keep machines as far back as the hole is deep");
         steps.add(step.done());
     }
 
@@ -160,36 +199,41 @@ public final class WorkOrder {
         if (facts.fill() > NOTHING) {
             double lifts = Math.max(1, Math.ceil(facts.deepestFill() / facts.lift() - 1e-9));
             step.amount(
-                    "Fill {} compacted, in lifts of {}, up to {} lifts at the deepest place",
+                    "Fill {} packed, in lifts of {}, up to {} lifts at the deepest place",
                     Quantity.volume(facts.fill()),
                     Quantity.depth(facts.lift()),
                     Quantity.count(lifts));
             step.look(
-                    "Each lift is rolled until the machine leaves no more track, and no topsoil or sod is in it");
+                    "each lift is rolled until the machine leaves no more track, and no topsoil or sod is in it");
         }
-        step.wait("Damp soil that holds together in the fist: neither dust nor mud");
+        step.wait("damp soil that holds together in the fist: neither dust nor mud");
         step.hurt(
-                "Fill edges are soft: stay a machine's width back and let the next lift reach out");
+                "the soft edge of a fill. Stay a machine's width back; build each lift a little wider than the slope and trim it afterwards");
         steps.add(step.done());
     }
 
     private void shape() {
         Step step = new Step("shape", "Shape the subgrade and prove it by rolling");
         step.amount("{} of lane", Quantity.length(facts.length()));
-        step.look("Water from a bucket runs off to both sides, or to the one the lane sheds to");
         step.look(
-                "A loaded truck or full tractor leaves no rut deeper than an inch or so; where it does, dig out and refill");
-        step.wait("A day of dry weather after the last rain");
+                "water from a bucket runs off the way that the sections show, and stands nowhere");
+        step.look(
+                "a loaded truck or full tractor leaves no rut deeper than about {~}; where it does, dig out and refill",
+                Quantity.depth(0.025));
+        step.wait("a day of dry weather after the last rain");
         steps.add(step.done());
     }
 
     private void fabric() {
         Step step = new Step("fabric", "Lay the fabric");
-        step.amount("{} under the stone, before overlaps", Quantity.area(facts.fabric()));
+        step.amount("{} under the stone, overlaps not counted", Quantity.area(facts.fabric()));
         step.look(
-                "The bed is smooth, sheets overlap by at least 1 to 3 ft, more on softer soil (AASHTO M 288, appendix, from memory)");
+                "the bed is smooth, and sheets overlap by {~} on firm soil and up to {~} on soft (AASHTO M 288, appendix, from memory)",
+                Quantity.length(0.3048),
+                Quantity.length(0.9144));
         step.look(
-                "No wheel or track has touched it: the first 6 in of stone go on ahead of the machine");
+                "no wheel or track has touched it: the first {~} of stone go on ahead of the machine",
+                Quantity.depth(0.15));
         steps.add(step.done());
     }
 
@@ -197,48 +241,59 @@ public final class WorkOrder {
         String role = layer.supply().role();
         Step step = new Step("stone-" + role.replace(' ', '-'), "Spread the " + role + " stone");
         step.amount(
-                "{} in {} loads, {} loose to make {} rolled",
+                "{} in {} loads of {}, spread {} loose to make {} rolled",
                 Quantity.mass(layer.orderMass()),
                 Quantity.count(layer.loadCount()),
+                Quantity.mass(layer.supply().payload()),
                 Quantity.depth(layer.looseDepth()),
                 Quantity.depth(layer.thickness()));
-        step.look("Each load is tipped where its stake says and spread out within its own stretch");
         step.look(
-                "The layer is rolled damp, from the edges to the middle, in lifts that your roller reaches");
+                "each load is spread from the load mark where it starts to the one where it stops, as the stakes sheet lists them");
+        step.look(
+                "the layer is rolled damp, from the low edge up, in lifts no thicker than your roller packs");
         if (!last) {
             step.wait(
-                    "Some weeks of traffic and a few good rains before the next layer, if the season allows; then reshape first");
+                    "some weeks of traffic and a few good rains before the next layer, if the season allows; so book its loads for later, and reshape first");
         } else {
-            step.wait("Rain or a water truck: the surface binds only when damp");
+            step.wait("rain or a water truck: the surface binds only when damp");
         }
         step.hurt(
-                "Never tip on a cross slope, a soft edge or under a wire; keep people away from the tailgate");
-        step.hurt("Stone dust harms lungs: wet it, stay upwind, wear a mask made for it");
+                "a truck that falls over with its bed up. Tip with the truck standing level across and on firm ground, on the middle of the lane or at its level end; where neither is to be had, tip in a heap there and carry the stone in with the loader. Keep people away from the tailgate");
+        step.hurt("stone dust in the lungs. Wet it, stay upwind, wear a mask made for it");
         if (facts.wires()) {
             step.hurt(
-                    "A raised bed is taller than you think: see the findings for the stretch under the wire");
+                    "a raised bed that meets a wire. Tip before or after the wire and push the stone in; the findings say from where to where");
         }
         steps.add(step.done());
     }
 
     private void ditches() {
         Step step = new Step("trim-ditches", "Trim the ditches to grade");
-        step.amount("{} on both sides together", Quantity.length(facts.ditches()));
-        step.look("Water poured in at the top comes out at the outlet and stands nowhere");
+        ditchAmount(step);
+        step.look("water poured in at the top comes out at the outlet and stands nowhere");
         steps.add(step.done());
+    }
+
+    private void ditchAmount(Step step) {
+        if (facts.ditchesLeft() > 0) {
+            step.amount("Left ditch: {}", Quantity.length(facts.ditchesLeft()));
+        }
+        if (facts.ditchesRight() > 0) {
+            step.amount("Right ditch: {}", Quantity.length(facts.ditchesRight()));
+        }
     }
 
     private void finish() {
         if (facts.topsoilBack() > NOTHING) {
             Step step = new Step("topsoil-back", "Put topsoil back on the slopes");
             step.amount("{} in place", Quantity.volume(facts.topsoilBack()));
-            step.look("Slopes are roughened across the fall first, so that it holds");
+            step.look("slopes are roughened across the fall first, so that it holds");
             steps.add(step.done());
         }
         Step step = new Step("seed", "Seed and mulch at once");
         step.amount("{} outside the stone", Quantity.land(facts.seeded()));
-        step.look("Grass stands thick before the silt fence comes out");
-        step.wait("Your seeding season; mulch alone if it has passed");
+        step.look("grass stands thick before the silt fence comes out");
+        step.wait("your seeding season; mulch alone if it has passed");
         steps.add(step.done());
     }
 
@@ -260,16 +315,20 @@ public final class WorkOrder {
             amounts.add(Saying.of(pattern, quantities));
         }
 
-        void look(String words) {
-            look.add(Saying.plain(words));
+        void amount(Saying saying) {
+            amounts.add(saying);
+        }
+
+        void look(String pattern, Quantity... quantities) {
+            look.add(Saying.of(pattern, quantities));
         }
 
         void wait(String words) {
             wait.add(Saying.plain(words));
         }
 
-        void hurt(String words) {
-            hurt.add(Saying.plain(words));
+        void hurt(String pattern, Quantity... quantities) {
+            hurt.add(Saying.of(pattern, quantities));
         }
 
         WorkStep done() {

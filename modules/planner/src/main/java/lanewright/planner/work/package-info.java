@@ -1,6 +1,6 @@
 /**
- * From quantities to work: in which order, with what care, and which stakes to set. Knows engine
- * results, but neither the plan document nor how a run is made.
+ * From quantities to work: in which order, with what care, where topsoil is heaped, and which
+ * stakes to set. Knows engine results, but neither the plan document nor how a run is made.
  */
 @NullMarked
 package lanewright.planner.work;

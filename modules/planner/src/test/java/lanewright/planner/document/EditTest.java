@@ -19,7 +19,7 @@ class EditTest {
               "version": 1,
               "name": "Hen lane",
               "units": "us",
-              "survey": {"frame": "local", "files": [{"path": "a.csv"}]},
+              "survey": {"frame": "local", "files": [{"path": "a.csv", "holds": "points", "unit": "ft"}]},
               "line": {"points": [
                 {"name": "road", "east": "0 ft", "north": "0 ft"},
                 {"name": "oak", "east": "100 ft", "north": "20 ft", "radius": "60 ft"},
@@ -29,7 +29,7 @@ class EditTest {
               "shapes": [{"name": "lane", "width": "12 ft",
                 "layers": [{"role": "base", "thickness": "6 in"}]}],
               "along": [{"from": "start", "to": "end", "shape": "lane"}],
-              "stone": {"materials": [{"role": "base", "kind": "crushed surfacing, top course"}]}
+              "stone": {"payload": "15 tons", "materials": [{"role": "base", "kind": "crushed surfacing, top course"}]}
             }
             """;
 

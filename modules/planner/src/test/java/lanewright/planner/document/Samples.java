@@ -142,7 +142,7 @@ final class Samples {
                 "buried": [ { "name": "water", "owner": "private", "depth": "3 ft", "points": [ { "east": "0 ft", "north": "0 ft" }, { "east": "1 ft", "north": "400 ft" } ] } ],
                 "keepOff": [ { "name": "well", "kind": "well", "radius": "2 ft", "away": "50 ft", "outline": [ { "east": "250 ft", "north": "260 ft" } ] } ]
               },
-              "work": { "margin": "2 ft", "interval": "50 ft", "stakesBeyond": "4 ft", "instrumentHeight": "418.33 ft" }
+              "work": { "margin": "2 ft", "interval": "50 ft", "stakesBeyond": "4 ft", "instrumentHeight": "418.33 ft", "heaps": [ { "name": "by the oak", "east": "250 ft", "north": "280 ft" }, { "longitude": "-86.5°", "latitude": "39.2° N" } ] }
             }
             """;
 

@@ -1,6 +1,8 @@
 package lanewright.sheets.drawing;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A finished drawing, of one page or less.
@@ -17,5 +19,25 @@ public record Drawing(double width, double height, List<Mark> marks) {
                     "a drawing is 1 to 5000 pt wide and high, was " + width + " by " + height);
         }
         marks = List.copyOf(marks);
+    }
+
+    /** What its words say about how it is drawn, each once, in the order of painting. */
+    public List<Gauge> gauges() {
+        var gauges = new LinkedHashSet<Gauge>();
+        gather(marks, gauges);
+        return List.copyOf(gauges);
+    }
+
+    private static void gather(List<Mark> marks, Set<Gauge> gauges) {
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Words words) {
+                Gauge gauge = words.gauge();
+                if (gauge != null) {
+                    gauges.add(gauge);
+                }
+            } else if (mark instanceof Mark.Framed framed) {
+                gather(framed.marks(), gauges);
+            }
+        }
     }
 }

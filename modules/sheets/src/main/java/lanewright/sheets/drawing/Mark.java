@@ -1,6 +1,7 @@
 package lanewright.sheets.drawing;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** One thing on a drawing. Painted in the order given. */
 public sealed interface Mark {
@@ -27,6 +28,7 @@ public sealed interface Mark {
      * @param bold heavy or ordinary
      * @param anchor which part of the words stands at x
      * @param turn degrees clockwise about the anchor
+     * @param gauge what they say about the drawing itself; null if they speak of the plan
      */
     record Words(
             Role role,
@@ -36,7 +38,8 @@ public sealed interface Mark {
             double size,
             boolean bold,
             Anchor anchor,
-            double turn)
+            double turn,
+            @Nullable Gauge gauge)
             implements Mark {
         /** Keeps only what the font can show. */
         public Words {
@@ -45,6 +48,19 @@ public sealed interface Mark {
                 throw new IllegalArgumentException(
                         "words need a size of 4 to 200 pt and a place, had " + size);
             }
+        }
+
+        /** Words that speak of the plan. */
+        public Words(
+                Role role,
+                String text,
+                double x,
+                double y,
+                double size,
+                boolean bold,
+                Anchor anchor,
+                double turn) {
+            this(role, text, x, y, size, bold, anchor, turn, null);
         }
 
         /** Length of the words, pt. */

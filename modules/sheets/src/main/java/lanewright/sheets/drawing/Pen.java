@@ -70,6 +70,11 @@ public final class Pen {
         return this;
     }
 
+    /** What a gauge says, in small type, level. */
+    public Pen gauge(Gauge gauge, double x, double y, double size, boolean bold, Anchor anchor) {
+        return add(new Mark.Words(Role.NOTE, gauge.words(), x, y, size, bold, anchor, 0, gauge));
+    }
+
     /** Everything that another pen drew, seen only inside {@code frame}. */
     public Pen framed(Box frame, Pen inside) {
         return add(new Mark.Framed(frame, inside.marks()));

@@ -6,11 +6,6 @@ public enum Role {
     TEXT,
     /** Words that may be passed over: notes, units, axis numbers. */
     NOTE,
-    /**
-     * Numbers of the paper and not of the plan: along axes, on contours, scales, pages. They say
-     * how a thing is drawn.
-     */
-    RULER,
     /** Words of water. */
     WATER_TEXT,
     /** White ground under words or a drawing, so that nothing shows through. */
@@ -55,6 +50,8 @@ public enum Role {
     TOPSOIL,
     /** Topsoil put back. */
     TOPSOIL_BACK,
+    /** A heap of topsoil, seen from above. */
+    HEAP,
     /** Dug out down to soil that bears, and refilled. */
     UNDERCUT,
     /** Finest stone, at the top. */

@@ -56,7 +56,7 @@ public record Style(
     public static Style of(Role role) {
         return switch (role) {
             case TEXT -> words(INK);
-            case NOTE, RULER -> words(SOFT_INK);
+            case NOTE -> words(SOFT_INK);
             case WATER_TEXT -> words(0x004B78);
             case PLATE -> words(WHITE);
             case BAND -> words(0xF3F0E7);
@@ -79,6 +79,7 @@ public record Style(
             case FILL -> area(0xDFF2EA, Pattern.DOTS, 0x00704F, 0.9);
             case TOPSOIL -> area(0xFBEFD2, Pattern.DASHES, 0xA86F00, 0.6);
             case TOPSOIL_BACK -> area(0xF7E2B0, Pattern.NONE, 0xA86F00, 0.6);
+            case HEAP -> area(0xFBEFD2, Pattern.DASHES, 0x7A5200, 0.6);
             case UNDERCUT -> area(0xE9E9E9, Pattern.HATCH_BACK, SOFT_INK, 0.5);
             case STONE_FINE -> area(0xE6E6E6, Pattern.STONES_SMALL, 0x555555, 0.8);
             case STONE_MIDDLE -> area(0xCFCFCF, Pattern.STONES_MIDDLE, 0x444444, 0.4);

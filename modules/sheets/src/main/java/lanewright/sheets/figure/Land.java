@@ -17,12 +17,12 @@ public final class Land {
     /** Words about a place; those of low rank are left out first where there is no room. */
     record Label(String words, double x, double y, Role role, boolean bold, int rank) {}
 
-    /** A contour with its height in words. */
+    /** A contour with its height, m, and the same in words. */
     @SuppressWarnings("ArrayRecordComponent") // kept as given, a map has very many of them
-    record Contour(double[] x, double[] y, boolean heavy, String words) {}
+    record Contour(double[] x, double[] y, boolean heavy, double height, String words) {}
 
-    /** A tick across the lane, with its station. */
-    record Station(double x, double y, double heading, double halfWidth, String words) {}
+    /** A tick across the lane, with its station, m, and the same in words. */
+    record Station(double x, double y, double heading, double halfWidth, double at, String words) {}
 
     /** A single place that is drawn as a small sign. */
     record Spot(Role role, double x, double y) {}
@@ -77,9 +77,9 @@ public final class Land {
         return this;
     }
 
-    /** A contour; heavy ones carry their height. */
-    public Land contour(double[] x, double[] y, boolean heavy, String words) {
-        contours.add(new Contour(x.clone(), y.clone(), heavy, words));
+    /** A contour of a height, m; heavy ones carry it in words. */
+    public Land contour(double[] x, double[] y, boolean heavy, double height, String words) {
+        contours.add(new Contour(x.clone(), y.clone(), heavy, height, words));
         return this;
     }
 
@@ -88,9 +88,12 @@ public final class Land {
      *
      * @param heading of the lane there, radians counter-clockwise from east
      * @param halfWidth half the length of the tick, m
+     * @param at the station, m
+     * @param words the station as it is written
      */
-    public Land station(double x, double y, double heading, double halfWidth, String words) {
-        stations.add(new Station(x, y, heading, halfWidth, words));
+    public Land station(
+            double x, double y, double heading, double halfWidth, double at, String words) {
+        stations.add(new Station(x, y, heading, halfWidth, at, words));
         return this;
     }
 

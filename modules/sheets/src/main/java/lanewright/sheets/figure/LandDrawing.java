@@ -9,6 +9,7 @@ import lanewright.measure.UnitSystem;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Face;
+import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
@@ -16,6 +17,7 @@ import lanewright.sheets.drawing.Role;
 import lanewright.sheets.drawing.Shade;
 import lanewright.sheets.page.LayoutCheck;
 import lanewright.sheets.page.Type;
+import org.jspecify.annotations.Nullable;
 
 /** The land from above, north up, with shading, contours, the lane and its water. */
 public final class LandDrawing {
@@ -220,7 +222,8 @@ public final class LandDrawing {
                 double reach = Math.signum(away) * (Math.abs(away) * half + wide / scale.points());
                 if (word(
                         pen,
-                        Role.RULER,
+                        Role.NOTE,
+                        Gauge.of(Gauge.Use.STATION, station.words(), station.at()),
                         station.words(),
                         x(station.x() + east * reach),
                         y(station.y() + north * reach) + 3,
@@ -262,7 +265,15 @@ public final class LandDrawing {
                 {0, -44}
             };
             for (double[] by : tries) {
-                if (word(pen, label.role(), label.words(), x + by[0], y + by[1], label.bold(), 0)) {
+                if (word(
+                        pen,
+                        label.role(),
+                        null,
+                        label.words(),
+                        x + by[0],
+                        y + by[1],
+                        label.bold(),
+                        0)) {
                     if (Math.hypot(by[0], by[1]) > half + 14) {
                         pen.line(Role.TICK, x, y, x + by[0], y + by[1] + (by[1] < 0 ? 3 : -9));
                     }
@@ -274,8 +285,15 @@ public final class LandDrawing {
 
     /** Puts words on white, in the middle of a place, if there is room. */
     private boolean word(
-            Pen pen, Role role, String text, double x, double y, boolean bold, double turn) {
-        var words = new Mark.Words(role, text, x, y, NOTE, bold, Anchor.MIDDLE, turn);
+            Pen pen,
+            Role role,
+            @Nullable Gauge gauge,
+            String text,
+            double x,
+            double y,
+            boolean bold,
+            double turn) {
+        var words = new Mark.Words(role, text, x, y, NOTE, bold, Anchor.MIDDLE, turn, gauge);
         if (text.isBlank() || !room.take(words)) {
             return false;
         }
@@ -311,7 +329,15 @@ public final class LandDrawing {
                 double cos = StrictMath.cos(StrictMath.toRadians(turn));
                 double x = x(contour.x()[i]) - 3 * sin;
                 double y = y(contour.y()[i]) + 3 * cos;
-                if (word(pen, Role.RULER, contour.words(), x, y, false, turn)) {
+                if (word(
+                        pen,
+                        Role.NOTE,
+                        Gauge.of(Gauge.Use.CONTOUR, contour.words(), contour.height()),
+                        contour.words(),
+                        x,
+                        y,
+                        false,
+                        turn)) {
                     placed.merge(contour.words(), 1, Integer::sum);
                     break;
                 }
@@ -332,23 +358,36 @@ public final class LandDrawing {
         for (int i = 0; i <= 2; i++) {
             pen.line(Role.TICK, left + bar * i / 2, base - 8, left + bar * i / 2, base - 4);
         }
-        put(pen, "0", left, base - 11, Anchor.START);
-        put(pen, scale.barWords(), left + bar, base - 11, Anchor.MIDDLE);
-        put(pen, scale.words(), left, base + 5, Anchor.START);
+        put(pen, Gauge.of(Gauge.Use.SCALE_BAR, "0", 0), left, base - 11, Anchor.START);
+        put(
+                pen,
+                Gauge.of(Gauge.Use.SCALE_BAR, scale.barWords(), scale.bar()),
+                left + bar,
+                base - 11,
+                Anchor.MIDDLE);
+        put(
+                pen,
+                Gauge.of(Gauge.Use.SCALE, scale.words(), scale.one()),
+                left,
+                base + 5,
+                Anchor.START);
         double x = box.right() - 20;
         double y = box.y() + 14;
         Box north = new Box(x - 12, y - 8, 24, 46);
         pen.fill(Role.PLATE, north).frame(Role.HAIRLINE, north);
         pen.line(Role.TICK, x, y, x, y + 22);
         pen.area(Role.TICK, Outline.closed(x, y - 4, x + 4, y + 7, x - 4, y + 7));
-        put(pen, "N", x, y + 33, Anchor.MIDDLE);
+        put(pen, new Mark.Words(Role.NOTE, "N", x, y + 33, NOTE, false, Anchor.MIDDLE, 0));
         room.block(plate);
         room.block(north);
         return pen;
     }
 
-    private void put(Pen pen, String text, double x, double y, Anchor anchor) {
-        var words = new Mark.Words(Role.RULER, text, x, y, NOTE, false, anchor, 0);
+    private void put(Pen pen, Gauge gauge, double x, double y, Anchor anchor) {
+        put(pen, new Mark.Words(Role.NOTE, gauge.words(), x, y, NOTE, false, anchor, 0, gauge));
+    }
+
+    private void put(Pen pen, Mark.Words words) {
         room.take(words);
         pen.add(words);
     }
@@ -381,7 +420,7 @@ public final class LandDrawing {
 
     private static void sample(Pen pen, Role role, double x, double y) {
         switch (role) {
-            case CUT, FILL, WATER, TOPSOIL, STONE_FINE, STONE_MIDDLE, STONE_COARSE, LANE ->
+            case CUT, FILL, WATER, TOPSOIL, HEAP, STONE_FINE, STONE_MIDDLE, STONE_COARSE, LANE ->
                     pen.fill(role, new Box(x, y + 1, 20, NOTE))
                             .frame(Role.HAIRLINE, new Box(x, y + 1, 20, NOTE));
             case LOOK -> pen.look(x + 10, y + NOTE * 0.6, 9);
@@ -398,6 +437,7 @@ public final class LandDrawing {
         meaning.put(Role.DITCH_RIGHT, "right ditch bottom");
         meaning.put(Role.CUT, "cut (dig)");
         meaning.put(Role.FILL, "fill (build up)");
+        meaning.put(Role.HEAP, "heap of topsoil");
         meaning.put(Role.WATER, "water sits, depth written on it");
         meaning.put(Role.WATER_BEFORE, "wet place before the lane");
         meaning.put(Role.FLOW, "way of water");

@@ -7,15 +7,17 @@ import lanewright.measure.Words;
  * A scale that a rule can be laid on.
  *
  * @param points pt on paper for one metre on the ground
+ * @param one how many metres on the ground one on paper stands for
  * @param words how it is said
  * @param bar length of the scale bar, m
  * @param barWords what stands at its end
  */
-public record MapScale(double points, String words, double bar, String barWords) {
+public record MapScale(double points, double one, String words, double bar, String barWords) {
 
     private static final double FOOT = 0.3048;
     private static final double POINTS_PER_INCH = 72;
-    private static final double POINTS_PER_METRE = 72 / 0.0254;
+    private static final double INCH = 0.0254;
+    private static final double POINTS_PER_METRE = 72 / INCH;
 
     /** Scales on engineers' rules, feet to the inch: common practice. */
     private static final int[] FEET_TO_INCH = {
@@ -44,6 +46,7 @@ public record MapScale(double points, String words, double bar, String barWords)
             double points = POINTS_PER_INCH / feet / FOOT;
             return new MapScale(
                     points,
+                    feet * FOOT / INCH,
                     "1 in = " + Words.fixed(feet, 0) + " ft",
                     2 * feet * FOOT,
                     Words.fixed(2.0 * feet, 0) + " ft");
@@ -57,6 +60,7 @@ public record MapScale(double points, String words, double bar, String barWords)
         double bar = one / 20.0;
         return new MapScale(
                 POINTS_PER_METRE / one,
+                one,
                 "1 : " + Words.fixed(one, 0),
                 bar,
                 Words.fixed(bar, bar == Math.rint(bar) ? 0 : 1) + " m");

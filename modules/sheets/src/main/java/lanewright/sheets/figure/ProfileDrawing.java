@@ -11,6 +11,7 @@ import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
@@ -172,7 +173,13 @@ public final class ProfileDrawing {
             double y = scale.y(tick.at());
             pen.line(Role.GRID, plot.x(), y, plot.right(), y);
             if (y > plot.y() + 7 && y < plot.bottom() - 2) {
-                pen.words(Role.RULER, tick.words(), plot.x() - 5, y + 3, NOTE, Anchor.END);
+                pen.gauge(
+                        Gauge.of(Gauge.Use.HEIGHT, tick.words(), tick.at()),
+                        plot.x() - 5,
+                        y + 3,
+                        NOTE,
+                        false,
+                        Anchor.END);
             }
         }
         for (Rule.Tick tick : Rule.of(units, 60 / scale.across()).ticks(from, to)) {

@@ -17,6 +17,7 @@ import lanewright.planner.listing.SectionListings;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Face;
+import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.page.Flow;
@@ -79,7 +80,7 @@ public final class SectionSheet {
         flow.table(shapes);
         detail(flow);
         flow.head("Every section");
-        flow.drawn(
+        String drawn =
                 "Looking up-station, heights drawn "
                         + Words.fixed(stretch, 0)
                         + " times as large as widths. Thick line: finished lane. Dashed: earth as"
@@ -87,8 +88,8 @@ public final class SectionSheet {
                         + " marks: stone. Below each: where it meets the ground left and right"
                         + " (offset, height), and the finished height at the lane's line, in "
                         + Words.unit(Kind.HEIGHT, units)
-                        + ".");
-        flow.gap(4);
+                        + ".";
+        flow.drawn(Gauge.of(Gauge.Use.STRETCH, drawn, stretch)).gap(4);
         int i = 0;
         while (i < sections.size()) {
             boolean pair =
@@ -113,16 +114,21 @@ public final class SectionSheet {
         flow.figure(
                 tall + 36,
                 (pen, box) -> {
-                    pen.bold(
-                            Role.RULER,
+                    String says =
                             "One section enlarged: "
                                     + SectionListings.station(section).in(units)
                                     + ", heights drawn "
                                     + Words.fixed(up / large, 1)
-                                    + " times as large as widths",
+                                    + " times as large as widths";
+                    pen.gauge(
+                            new Gauge(
+                                    Gauge.Use.STRETCH,
+                                    says,
+                                    List.of(section.station(), up / large)),
                             box.x(),
                             box.y() + Type.NOTE,
                             Type.NOTE,
+                            true,
                             Anchor.START);
                     var frame = new Box(box.x(), box.y() + 14, box.width(), tall);
                     Scale scale = Scale.in(frame, -half, extent.low() - 12 / up, large, up);

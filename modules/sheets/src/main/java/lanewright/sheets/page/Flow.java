@@ -6,6 +6,8 @@ import lanewright.measure.Listing;
 import lanewright.measure.UnitSystem;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Gauge;
+import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
@@ -51,13 +53,18 @@ public final class Flow {
         this.name = name;
         begin();
         if (!question.isEmpty()) {
-            para(question, Type.TITLE, true, Role.TEXT, 0);
+            para(title(question), Type.TITLE, true, Role.TEXT, 0);
             y += 1;
         }
         if (!answer.isEmpty()) {
             para(answer, Type.ANSWER, false, Role.TEXT, 0);
         }
         y += 5;
+    }
+
+    /** The name by which the cover lists the sheet, and its question. */
+    private String title(String question) {
+        return question.endsWith("?") ? name + ": " + question : question;
     }
 
     private void begin() {
@@ -124,9 +131,24 @@ public final class Flow {
         return para(text, Type.NOTE, false, Role.NOTE, 0).gap(2);
     }
 
-    /** Words in small print about how a thing is drawn, numbers of the paper in them. */
-    public Flow drawn(String text) {
-        return para(text, Type.NOTE, false, Role.RULER, 0).gap(2);
+    /** Words in small print about how a thing is drawn. */
+    public Flow drawn(Gauge gauge) {
+        for (String line : Type.lines(gauge.words(), Type.NOTE, false, width())) {
+            need(Type.NOTE * Type.LEAD);
+            pen.add(
+                    new Mark.Words(
+                            Role.NOTE,
+                            line,
+                            MARGIN,
+                            y + Type.NOTE,
+                            Type.NOTE,
+                            false,
+                            Anchor.START,
+                            0,
+                            gauge));
+            y += Type.NOTE * Type.LEAD;
+        }
+        return gap(2);
     }
 
     private Flow para(String text, double size, boolean bold, Role role, double indent) {
@@ -197,12 +219,16 @@ public final class Flow {
         }
     }
 
-    /** A question and its answer side by side, with a sign before them. */
-    public Flow answer(Sign sign, String question, String answer) {
+    /**
+     * A question and its answer side by side, with a sign before them.
+     *
+     * @param page number of the sheet that proves it; zero for none
+     */
+    public Flow answer(Sign sign, String question, String answer, int page) {
         double indent = 16;
-        double column = 172;
+        double column = 162;
         List<String> asked = Type.lines(question, Type.BODY, true, column - indent - 6);
-        List<String> said = Type.lines(answer, Type.BODY, false, width() - column);
+        List<String> said = Type.lines(answer, Type.BODY, false, width() - column - 46);
         double line = Type.BODY * Type.LEAD;
         double height = Math.max(asked.size(), said.size()) * line + 5;
         need(height);
@@ -214,6 +240,10 @@ public final class Flow {
         for (int i = 0; i < said.size(); i++) {
             double base = y + Type.BODY + i * line;
             pen.words(Role.TEXT, said.get(i), MARGIN + column, base, Type.BODY, Anchor.START);
+        }
+        if (page > 0) {
+            Gauge sheet = Gauge.of(Gauge.Use.CONTENTS, "sheet " + page, page);
+            pen.gauge(sheet, MARGIN + width(), y + Type.BODY, Type.NOTE, false, Anchor.END);
         }
         y += height;
         pen.line(Role.HAIRLINE, MARGIN, y - 3, MARGIN + width(), y - 3);

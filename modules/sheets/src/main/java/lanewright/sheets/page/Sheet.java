@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Drawing;
+import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
@@ -55,18 +56,20 @@ public record Sheet(String name, Paper paper, List<List<Mark>> pages) {
                 base,
                 Type.NOTE,
                 Anchor.START);
-        pen.words(
-                Role.RULER,
+        String says =
                 Type.cut(date, Type.NOTE, false, third / 2)
                         + (date.isBlank() ? "" : "  ·  ")
                         + name
                         + "  ·  sheet "
                         + number
                         + " of "
-                        + of,
+                        + of;
+        pen.gauge(
+                new Gauge(Gauge.Use.SHEET, says, List.of((double) number, (double) of)),
                 right,
                 base,
                 Type.NOTE,
+                false,
                 Anchor.END);
         pen.words(
                 Role.NOTE,

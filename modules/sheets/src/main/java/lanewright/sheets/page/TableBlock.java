@@ -2,6 +2,8 @@ package lanewright.sheets.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import lanewright.measure.Kind;
 import lanewright.measure.Listing;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
@@ -21,26 +23,66 @@ final class TableBlock {
     /** Narrower than this, words are no longer pleasant to read, pt. */
     private static final double LEAST_WORDS = 62;
 
-    private final Listing listing;
-    private final UnitSystem units;
+    /**
+     * A column as it is shown: head and cells from one column of the listing, so that leaving one
+     * out cannot put the others under the wrong heads.
+     */
+    private record Shown(Listing.Column column, List<Saying> cells, UnitSystem units) {
+        Shown {
+            cells = List.copyOf(cells);
+        }
+
+        String text(int row) {
+            return column.shown(cells.get(row), units);
+        }
+
+        String unit() {
+            return column.unit(units);
+        }
+
+        boolean isNumber() {
+            return column.kind() != null;
+        }
+
+        /** Whether it tells nothing: all cells blank, or an amount that is zero all the way. */
+        boolean isEmpty() {
+            boolean blank = cells.stream().allMatch(Listing.BLANK::equals);
+            boolean amount = column.kind() == Kind.AREA || column.kind() == Kind.VOLUME;
+            return blank
+                    || (amount
+                            && IntStream.range(0, cells.size())
+                                    .allMatch(row -> isNothing(text(row))));
+        }
+
+        private static boolean isNothing(String text) {
+            return text.chars().noneMatch(c -> c >= '1' && c <= '9');
+        }
+    }
+
+    private final String name;
+    private final List<Shown> columns;
+    private final int rows;
+    private final int totals;
     private final double[] widths;
     private final List<List<String>> heads;
     private final double headHeight;
 
     TableBlock(Listing listing, UnitSystem units, double width) {
-        this.listing = withoutBlanks(listing);
-        this.units = units;
+        name = listing.name();
+        rows = listing.rows().size();
+        totals = listing.totals();
+        columns = shown(listing, units);
         widths = widths(width);
         heads = new ArrayList<>();
         int most = 1;
         for (int c = 0; c < widths.length; c++) {
-            Listing.Column column = listing.columns().get(c);
+            Shown shown = columns.get(c);
             var lines =
                     new ArrayList<>(
-                            Type.lines(column.head(), SIZE, true, widths[c] - 2 * PAD + 0.01));
-            String unit = column.unit(units);
-            if (!unit.isEmpty()) {
-                lines.add(unit);
+                            Type.lines(
+                                    shown.column().head(), SIZE, true, widths[c] - 2 * PAD + 0.01));
+            if (!shown.unit().isEmpty()) {
+                lines.add(shown.unit());
             }
             heads.add(lines);
             most = Math.max(most, lines.size());
@@ -48,47 +90,36 @@ final class TableBlock {
         headHeight = most * LINE + 2 * PAD;
     }
 
-    /** The listing without columns of quantities in which no row has any. */
-    private static Listing withoutBlanks(Listing listing) {
-        var kept = new ArrayList<Integer>();
+    /** The columns that tell something; all of them where there is no row. */
+    private static List<Shown> shown(Listing listing, UnitSystem units) {
+        var kept = new ArrayList<Shown>();
         for (int c = 0; c < listing.columns().size(); c++) {
             int column = c;
-            boolean blank =
-                    listing.columns().get(c).kind() != null
-                            && listing.rows().stream()
-                                    .allMatch(row -> row.get(column).quantities().isEmpty());
-            if (!blank) {
-                kept.add(c);
+            List<Saying> cells = listing.rows().stream().map(row -> row.get(column)).toList();
+            var shown = new Shown(listing.columns().get(c), cells, units);
+            if (cells.isEmpty() || !shown.isEmpty()) {
+                kept.add(shown);
             }
         }
-        return new Listing(
-                listing.name(),
-                listing.title(),
-                kept.stream().map(listing.columns()::get).toList(),
-                listing.rows().stream().map(row -> kept.stream().map(row::get).toList()).toList(),
-                listing.totals());
+        return List.copyOf(kept);
     }
 
     private double[] widths(double width) {
-        int count = listing.columns().size();
+        int count = columns.size();
         double[] least = new double[count];
         double[] wished = new double[count];
         for (int c = 0; c < count; c++) {
-            Listing.Column column = listing.columns().get(c);
-            for (String word : column.head().split(" ", -1)) {
+            Shown shown = columns.get(c);
+            for (String word : shown.column().head().split(" ", -1)) {
                 least[c] = Math.max(least[c], Face.of(true).width(word, SIZE));
             }
-            least[c] = Math.max(least[c], Face.of(true).width(column.unit(units), SIZE));
-            wished[c] = Math.max(least[c], Face.of(true).width(column.head(), SIZE) * 0.6);
-            for (int r = 0; r < listing.rows().size(); r++) {
-                String shown = column.shown(listing.rows().get(r).get(c), units);
-                double wide = Face.of(isTotal(r)).width(shown, SIZE);
+            least[c] = Math.max(least[c], Face.of(true).width(shown.unit(), SIZE));
+            wished[c] = Math.max(least[c], Face.of(true).width(shown.column().head(), SIZE) * 0.6);
+            for (int r = 0; r < rows; r++) {
+                double wide = Face.of(isTotal(r)).width(shown.text(r), SIZE);
                 wished[c] = Math.max(wished[c], wide);
-                if (column.kind() != null) {
-                    least[c] = Math.max(least[c], wide);
-                } else {
-                    least[c] = Math.max(least[c], Math.min(wide, LEAST_WORDS));
-                }
+                least[c] =
+                        Math.max(least[c], shown.isNumber() ? wide : Math.min(wide, LEAST_WORDS));
             }
             least[c] += 2 * PAD;
             wished[c] += 2 * PAD;
@@ -106,7 +137,7 @@ final class TableBlock {
         }
         if (needed > width) {
             throw new IllegalArgumentException(
-                    "listing " + listing.name() + " needs " + needed + " pt and has " + width);
+                    "listing " + name + " needs " + needed + " pt and has " + width);
         }
         double part = wishes > 0 ? Math.min(1, (width - needed) / wishes) : 0;
         double[] widths = new double[least.length];
@@ -129,7 +160,7 @@ final class TableBlock {
     }
 
     int rows() {
-        return listing.rows().size();
+        return rows;
     }
 
     private double width() {
@@ -141,13 +172,11 @@ final class TableBlock {
     }
 
     private boolean isTotal(int row) {
-        return row >= listing.rows().size() - listing.totals();
+        return row >= rows - totals;
     }
 
     private List<String> cell(int row, int c) {
-        Saying cell = listing.rows().get(row).get(c);
-        String shown = listing.columns().get(c).shown(cell, units);
-        return Type.lines(shown, SIZE, isTotal(row), widths[c] - 2 * PAD + 0.01);
+        return Type.lines(columns.get(c).text(row), SIZE, isTotal(row), widths[c] - 2 * PAD + 0.01);
     }
 
     void drawHead(Pen pen, double x, double y) {
@@ -156,7 +185,7 @@ final class TableBlock {
         for (int c = 0; c < widths.length; c++) {
             List<String> lines = heads.get(c);
             double base = y + headHeight - PAD - 2.2 - (lines.size() - 1) * LINE;
-            boolean unit = !listing.columns().get(c).unit(units).isEmpty();
+            boolean unit = !columns.get(c).unit().isEmpty();
             for (int i = 0; i < lines.size(); i++) {
                 boolean isUnit = unit && i == lines.size() - 1;
                 put(pen, isUnit ? Role.NOTE : Role.TEXT, lines.get(i), !isUnit, left, c, base);
@@ -177,13 +206,13 @@ final class TableBlock {
             left += widths[c];
         }
         double bottom = y + rowHeight(row);
-        boolean sumsFollow = listing.totals() > 0 && row == rows() - listing.totals() - 1;
+        boolean sumsFollow = totals > 0 && row == rows - totals - 1;
         pen.line(sumsFollow ? Role.FRAME : Role.HAIRLINE, x, bottom, x + width(), bottom);
     }
 
     private void put(
             Pen pen, Role role, String text, boolean bold, double left, int c, double base) {
-        boolean number = listing.columns().get(c).kind() != null;
+        boolean number = columns.get(c).isNumber();
         double at = number ? left + widths[c] - PAD : left + PAD;
         pen.words(role, text, at, base, SIZE, bold, number ? Anchor.END : Anchor.START, 0);
     }

@@ -2,6 +2,7 @@ package lanewright.sheets.set;
 
 import java.util.List;
 import lanewright.measure.Assumption;
+import lanewright.measure.Listing;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.listing.FindingListings;
 import lanewright.sheets.page.Flow;
@@ -20,12 +21,14 @@ final class AssumptionsSheet {
                         units,
                         "Assumptions",
                         "What do the answers rest on?",
-                        "These things, which were not measured: each is yours, published,"
-                                + " common practice, or a rule of this program.");
-        flow.para(
-                "Change one in the plan where you know better; every figure in this set follows.");
-        if (!assumptions.isEmpty()) {
-            flow.table(FindingListings.assumptions(assumptions));
+                        "These figures, which were not measured: each is yours, published, common"
+                                + " practice or our choice.");
+        flow.para("Where you know better, tell whoever made this set; every figure in it follows.");
+        for (FindingListings.Group group : FindingListings.Group.values()) {
+            Listing some = FindingListings.assumptions(assumptions, group);
+            if (!some.rows().isEmpty()) {
+                flow.table(some);
+            }
         }
         return flow.sheet();
     }

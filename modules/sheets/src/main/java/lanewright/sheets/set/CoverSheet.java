@@ -3,11 +3,12 @@ package lanewright.sheets.set;
 import java.util.ArrayList;
 import java.util.List;
 import lanewright.measure.Finding;
+import lanewright.measure.LengthUnit;
 import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
-import lanewright.planner.listing.FindingListings;
+import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
 import lanewright.sheets.page.Sheet;
@@ -28,8 +29,8 @@ final class CoverSheet {
         OPEN
     }
 
-    /** A question and its answer. */
-    record Answer(String question, Saying says, Mark mark) {}
+    /** A question and its answer, and the name of the sheet that proves it; empty for none. */
+    record Answer(String question, Saying says, Mark mark, String sheet) {}
 
     /**
      * What the cover says.
@@ -38,7 +39,9 @@ final class CoverSheet {
      * @param headline one sentence about the lane
      * @param answers to the owner's questions
      * @param figures that are asked for most
+     * @param also what is needed besides them; may have no rows
      * @param first findings to look at first, worst first
+     * @param more how many more there are to settle or look at
      * @param askFirst what to ask others before the first scoop
      */
     record Content(
@@ -46,7 +49,9 @@ final class CoverSheet {
             Saying headline,
             List<Answer> answers,
             Listing figures,
+            Listing also,
             List<Finding> first,
+            int more,
             List<String> askFirst) {}
 
     /** An entry of the list of sheets. */
@@ -63,19 +68,30 @@ final class CoverSheet {
                         content.plan(),
                         content.headline().in(units));
         for (Answer answer : content.answers()) {
-            flow.answer(sign(answer.mark()), answer.question(), answer.says().in(units));
+            flow.answer(
+                    sign(answer.mark()),
+                    answer.question(),
+                    answer.says().in(units),
+                    where(answer.sheet(), index));
         }
+        flow.drawn(stations(units));
         flow.table(content.figures());
+        if (!content.also().rows().isEmpty()) {
+            flow.table(content.also());
+        }
         if (!content.first().isEmpty()) {
             flow.head("Look at these first");
-            for (Finding finding : content.first()) {
-                String place = FindingListings.place(finding.where()).in(units);
-                String says = finding.says().in(units);
-                boolean placed = !place.isEmpty() && !says.contains(place);
-                flow.entry(
-                        Flow.Sign.LOOK,
-                        placed ? place + ": " + says : says,
-                        finding.remedy().in(units));
+            content.first().forEach(finding -> Told.brief(flow, finding, units));
+            if (content.more() > 0) {
+                int page = where("Findings", index);
+                flow.drawn(
+                        new Gauge(
+                                Gauge.Use.CONTENTS,
+                                content.more()
+                                        + " more to settle or to look at: sheet "
+                                        + page
+                                        + ".",
+                                List.of((double) content.more(), (double) page)));
             }
         }
         if (!content.askFirst().isEmpty()) {
@@ -95,11 +111,40 @@ final class CoverSheet {
         };
     }
 
-    private static String sheets(List<Entry> index, UnitSystem units) {
+    /** The page of a sheet, or zero. */
+    private static int where(String name, List<Entry> index) {
+        for (Entry entry : index) {
+            if (entry.name().equals(name)) {
+                return entry.page();
+            }
+        }
+        return 0;
+    }
+
+    /** What a station is, which every other sheet takes as known. */
+    private static Gauge stations(UnitSystem units) {
+        boolean us = units == UnitSystem.US;
+        String example =
+                us
+                        ? "3+23.9 is 323.9 ft along the lane's line"
+                        : "0+190.1 is 190.1 m along the lane's line";
+        return Gauge.of(
+                Gauge.Use.STATION,
+                "Tick: answered. Triangle: answered, and something to look at; the reason is in the"
+                        + " findings. Places along the lane are told by station: "
+                        + example
+                        + " from its start at the road. Left and right are as you walk in from the"
+                        + " road.",
+                us ? 323.9 * LengthUnit.FOOT.metres() : 190.1);
+    }
+
+    private static Gauge sheets(List<Entry> index, UnitSystem units) {
         var names = new ArrayList<String>();
+        var pages = new ArrayList<Double>();
         for (Entry entry : index) {
             names.add(entry.name() + " " + Quantity.count(entry.page()).in(units));
+            pages.add((double) entry.page());
         }
-        return "Sheets:  " + String.join("  ·  ", names);
+        return new Gauge(Gauge.Use.CONTENTS, "Sheets:  " + String.join("  ·  ", names), pages);
     }
 }

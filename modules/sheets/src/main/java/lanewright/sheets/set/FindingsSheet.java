@@ -4,7 +4,6 @@ import java.util.List;
 import lanewright.measure.Finding;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
-import lanewright.planner.listing.FindingListings;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
 import lanewright.sheets.page.Sheet;
@@ -26,7 +25,7 @@ final class FindingsSheet {
             List<Finding> some = findings.stream().filter(f -> f.level() == level).toList();
             if (!some.isEmpty()) {
                 flow.head(head(level));
-                some.forEach(finding -> entry(flow, finding, units));
+                some.forEach(finding -> Told.whole(flow, finding, units));
             }
         }
         return flow.sheet();
@@ -37,9 +36,9 @@ final class FindingsSheet {
             return "Nothing: every check that was made is within its limit.";
         }
         return count(findings, Finding.Level.STOP, units)
-                + " to settle before building, "
+                + " that must be settled or nothing is built, "
                 + count(findings, Finding.Level.LOOK, units)
-                + " to look at, "
+                + " to look at and decide before building, "
                 + count(findings, Finding.Level.NOTE, units)
                 + " good to know.";
     }
@@ -51,41 +50,9 @@ final class FindingsSheet {
 
     private static String head(Finding.Level level) {
         return switch (level) {
-            case STOP -> "Stop: settle before building";
-            case LOOK -> "Look here before building";
+            case STOP -> "Stop: settle these or do not build";
+            case LOOK -> "Look at these and decide before building";
             case NOTE -> "Good to know";
         };
-    }
-
-    private static void entry(Flow flow, Finding finding, UnitSystem units) {
-        String place = FindingListings.place(finding.where()).in(units);
-        String says = finding.says().in(units);
-        boolean placed = !place.isEmpty() && !says.contains(place);
-        Flow.Sign sign = finding.level() == Finding.Level.NOTE ? Flow.Sign.DOT : Flow.Sign.LOOK;
-        flow.entry(sign, placed ? place + ": " + says : says, below(finding, units));
-    }
-
-    private static String below(Finding finding, UnitSystem units) {
-        var below = new StringBuilder();
-        Quantity measured = finding.measured();
-        Quantity limit = finding.limit();
-        if (measured != null) {
-            below.append("Measured ").append(measured.in(units));
-            if (limit != null) {
-                below.append(", limit ").append(limit.in(units));
-            }
-            below.append(". ");
-        } else if (limit != null) {
-            below.append("Limit ").append(limit.in(units)).append(". ");
-        }
-        String remedy = finding.remedy().in(units).strip();
-        below.append(remedy);
-        if (!remedy.isEmpty() && !remedy.endsWith(".")) {
-            below.append('.');
-        }
-        if (!finding.source().isEmpty()) {
-            below.append(" Source: ").append(finding.source()).append('.');
-        }
-        return below.toString();
     }
 }

@@ -21,8 +21,10 @@ import lanewright.measure.Progress;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
+import lanewright.planner.work.HeapPlace;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.figure.Land;
 import lanewright.sheets.figure.LandDrawing;
@@ -84,14 +86,16 @@ final class LandSheet {
             Ground ground,
             Beside beside,
             WaterReport water,
+            List<HeapPlace> heaps,
             List<Thing> things,
             UnitSystem units,
             String answer) {
-        return new LandSheet(survey, ground, beside, water, units).sheet(things, answer);
+        return new LandSheet(survey, ground, beside, water, units).sheet(heaps, things, answer);
     }
 
-    private Sheet sheet(List<Thing> things, String answer) {
+    private Sheet sheet(List<HeapPlace> heaps, List<Thing> things, String answer) {
         lane();
+        heaps.forEach(this::heap);
         Paper paper = Paper.of(units);
         Flow flow =
                 new Flow(
@@ -113,12 +117,12 @@ final class LandSheet {
                     LandDrawing.draw(land, ground::heightAt, scale, pen, map);
                     double used =
                             LandDrawing.legend(pen, box.x(), map.bottom() + 5, box.width(), SHOWN);
-                    pen.words(
-                            Role.RULER,
-                            note(),
+                    pen.gauge(
+                            Gauge.of(Gauge.Use.CONTOUR_STEP, note(), contourStep * metre()),
                             box.x(),
                             map.bottom() + 5 + used + 9,
                             Type.NOTE,
+                            false,
                             Anchor.START);
                 });
         return flow.sheet();
@@ -132,6 +136,7 @@ final class LandSheet {
                     Role.CATCH,
                     Role.CUT,
                     Role.FILL,
+                    Role.HEAP,
                     Role.WATER,
                     Role.WATER_BEFORE,
                     Role.FLOW,
@@ -165,6 +170,23 @@ final class LandSheet {
         line(Role.CENTRE, beside.all(section -> 0));
         reach(limits.x(), limits.y(), AROUND);
         stations();
+    }
+
+    private void heap(HeapPlace heap) {
+        double[][] outline = heap.outline();
+        land.area(Role.HEAP, outline[0], outline[1]);
+        land.ring(Role.HEAP, outline[0], outline[1]);
+        land.label(
+                "heap "
+                        + heap.number()
+                        + ": "
+                        + Words.fine(Quantity.volume(heap.form().volume()), units),
+                heap.x(),
+                heap.y(),
+                Role.TEXT,
+                true,
+                1);
+        reach(outline[0], outline[1], 3);
     }
 
     private void reach(double[] x, double[] y, double around) {
@@ -223,6 +245,7 @@ final class LandSheet {
                     line.y(at),
                     StrictMath.atan2(line.directionY(at), line.directionX(at)),
                     half,
+                    at,
                     Words.fine(Quantity.station(at), units));
         }
     }
@@ -245,7 +268,7 @@ final class LandSheet {
             boundary.holes().forEach(this::ring);
         }
         contourStep = contourStep(scale, seen);
-        double metre = units == UnitSystem.US ? FOOT : 1;
+        double metre = metre();
         for (Contour contour : Contours.of(ground, contourStep * metre, Progress.NONE)) {
             int n = contour.size();
             double[] x = new double[contour.isClosed() ? n + 1 : n];
@@ -258,7 +281,12 @@ final class LandSheet {
             }
             if (inside && n > 1) {
                 long level = Math.round(contour.height() / metre / contourStep);
-                land.contour(x, y, level % 5 == 0, contourWords(contour.height() / metre));
+                land.contour(
+                        x,
+                        y,
+                        level % 5 == 0,
+                        contour.height(),
+                        contourWords(contour.height() / metre));
             }
         }
         shots(seen);
@@ -288,10 +316,15 @@ final class LandSheet {
         }
     }
 
+    /** Metres in one of the units in which contours are counted. */
+    private double metre() {
+        return units == UnitSystem.US ? FOOT : 1;
+    }
+
     /** In shown units: 0.5, 1, 2, 5 or 10 times ten, wide enough apart on the steepest land. */
     private double contourStep(MapScale scale, double[] seen) {
         double steepest = steepness(seen);
-        double metre = units == UnitSystem.US ? FOOT : 1;
+        double metre = metre();
         for (double step : new double[] {0.5, 1, 2, 5, 10, 20, 50, 100}) {
             if (units == UnitSystem.US && step < 1) {
                 continue;

@@ -9,6 +9,10 @@ import lanewright.drainage.WaterReport;
 import lanewright.drainage.pond.Trace;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
+import lanewright.planner.work.HeapPlace;
+import lanewright.planner.work.HeapPlaces;
+import lanewright.planner.work.LaneMark;
+import lanewright.planner.work.LoadMark;
 import lanewright.planner.work.Stake;
 import lanewright.planner.work.Stakes;
 import lanewright.sheets.folder.GeoJson;
@@ -110,11 +114,33 @@ final class MapLayers {
         features.add(new Feature(GeoJson.Shape.AREA, rings, says));
     }
 
-    /** The offset stakes. */
+    /** Where the topsoil is heaped. */
+    static List<Feature> heaps(HeapPlaces places) {
+        var features = new ArrayList<Feature>();
+        for (HeapPlace heap : places.heaps()) {
+            Map<String, Object> says = new TreeMap<>();
+            says.put("what", "heap of topsoil");
+            says.put("number", heap.number());
+            says.put("name", heap.name());
+            says.put("chosen", heap.chosen());
+            says.put("volume", heap.form().volume());
+            says.put("highest", heap.form().height());
+            says.put("station", heap.station());
+            says.put("offset", heap.offset());
+            says.put("from", heap.from());
+            says.put("to", heap.to());
+            features.add(
+                    new Feature(GeoJson.Shape.AREA, List.<double[][]>of(heap.outline()), says));
+        }
+        return features;
+    }
+
+    /** The offset stakes, the stakes on the lane and the load marks, by {@code kind}. */
     static List<Feature> stakes(Stakes stakes) {
         var features = new ArrayList<Feature>();
         for (Stake stake : stakes.stakes()) {
             Map<String, Object> says = new TreeMap<>();
+            says.put("kind", "offset stake");
             says.put("station", stake.station());
             says.put("offset", stake.right() ? stake.offset() : -stake.offset());
             says.put("height", stake.height());
@@ -125,6 +151,26 @@ final class MapLayers {
             says.put("ditchAbove", stake.ditchUp());
             says.put("lineAbove", stake.centreUp());
             features.add(Feature.point(stake.x(), stake.y(), says));
+        }
+        for (LaneMark mark : stakes.marks()) {
+            Map<String, Object> says = new TreeMap<>();
+            says.put("kind", mark.kind().words());
+            says.put("station", mark.station());
+            says.put("offset", mark.offset());
+            says.put("height", mark.ground());
+            says.put("finished", mark.finished());
+            says.put("finishedAbove", mark.up());
+            features.add(Feature.point(mark.x(), mark.y(), says));
+        }
+        for (LoadMark mark : stakes.loads()) {
+            Map<String, Object> says = new TreeMap<>();
+            says.put("kind", "load mark");
+            says.put("layer", mark.layer());
+            says.put("stops", mark.stops());
+            says.put("starts", mark.starts());
+            says.put("station", mark.station());
+            says.put("offset", mark.offset());
+            features.add(Feature.point(mark.x(), mark.y(), says));
         }
         return features;
     }

@@ -29,9 +29,9 @@ final class OrderSheet {
             WorkStep step = steps.get(i);
             var below = new ArrayList<String>();
             add(below, "", step.amounts(), units);
-            add(below, "Before going on: ", step.lookFor(), units);
+            add(below, "Go on only when: ", step.lookFor(), units);
             add(below, "Wait for: ", step.waitsFor(), units);
-            add(below, "Can hurt: ", step.canHurt(), units);
+            add(below, "Danger: ", step.canHurt(), units);
             flow.entry(Flow.Sign.BOX, Quantity.count(i + 1).in(units) + ". " + step.title(), below);
         }
         if (!cautions.isEmpty()) {
@@ -39,8 +39,10 @@ final class OrderSheet {
             for (Caution caution : cautions) {
                 flow.entry(
                         Flow.Sign.LOOK,
-                        caution.says().in(units),
-                        "Source: " + caution.source() + ".");
+                        Told.sentence(caution.says().in(units)),
+                        caution.source().startsWith("common practice")
+                                ? ""
+                                : "Source: " + Told.sentence(caution.source()));
             }
         }
         return flow.sheet();
@@ -49,7 +51,7 @@ final class OrderSheet {
     private static void add(
             List<String> below, String label, List<Saying> sayings, UnitSystem units) {
         if (!sayings.isEmpty()) {
-            String said = WorkListings.joined(sayings).in(units);
+            String said = WorkListings.joined(sayings, "; ").in(units);
             below.add(label + said + (said.endsWith(".") ? "" : "."));
         }
     }

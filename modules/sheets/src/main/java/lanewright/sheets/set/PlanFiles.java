@@ -3,11 +3,15 @@ package lanewright.sheets.set;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import lanewright.measure.Listing;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.listing.FindingListings;
+import lanewright.planner.run.DrawnSheet;
 import lanewright.planner.run.Outcome;
 import lanewright.planner.run.OutcomeJson;
+import lanewright.sheets.drawing.Drawing;
+import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.folder.CsvTable;
 import lanewright.sheets.folder.GeoJson;
 import lanewright.sheets.folder.PlanFolder.Entry;
@@ -18,6 +22,9 @@ import lanewright.survey.SurveyException;
 
 /** Every file that a plan comes to, ready for its folder. */
 public final class PlanFiles {
+
+    /** A printer's point, 1/72 inch, m. */
+    private static final double POINT = 0.0254 / 72;
 
     private PlanFiles() {}
 
@@ -31,7 +38,7 @@ public final class PlanFiles {
         UnitSystem units = outcome.plan().units();
         List<PdfBook.Leaf> pages = PlanSet.of(outcome);
         var files = new ArrayList<Entry>();
-        files.add(Entry.bytes("outcome.json", OutcomeJson.of(outcome)));
+        files.add(Entry.bytes("outcome.json", OutcomeJson.of(outcome, drawn(pages))));
         files.add(new Entry("sheets.pdf", out -> PdfBook.write(outcome.plan().name(), pages, out)));
         for (PdfBook.Leaf page : pages) {
             if (page.name().equals("Plan") || page.name().equals("Profile")) {
@@ -62,6 +69,29 @@ public final class PlanFiles {
         return files;
     }
 
+    /** What the pages say about how they are drawn. */
+    private static List<DrawnSheet> drawn(List<PdfBook.Leaf> pages) {
+        var sheets = new ArrayList<DrawnSheet>();
+        String name = "";
+        for (PdfBook.Leaf page : pages) {
+            name = page.name().isEmpty() ? name : page.name();
+            var said = new ArrayList<DrawnSheet.Said>();
+            for (Gauge gauge : page.drawing().gauges()) {
+                String what = gauge.use().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+                said.add(new DrawnSheet.Said(what, gauge.words(), gauge.values()));
+            }
+            Drawing drawing = page.drawing();
+            sheets.add(
+                    new DrawnSheet(
+                            sheets.size() + 1,
+                            name,
+                            drawing.width() * POINT,
+                            drawing.height() * POINT,
+                            said));
+        }
+        return sheets;
+    }
+
     private static byte[] utf8(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
     }
@@ -74,6 +104,7 @@ public final class PlanFiles {
                 map("limits", survey, MapLayers.limits(beside)),
                 map("catch-lines", survey, MapLayers.catchLines(beside)),
                 map("low-spots", survey, MapLayers.lowSpots(outcome.water())),
+                map("heaps", survey, MapLayers.heaps(outcome.heaps())),
                 map("stakes", survey, MapLayers.stakes(outcome.stakes())));
     }
 

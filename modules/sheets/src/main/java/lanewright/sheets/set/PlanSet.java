@@ -1,12 +1,17 @@
 package lanewright.sheets.set;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Topic;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.document.Benchmark;
 import lanewright.planner.document.Spot;
+import lanewright.planner.listing.AlsoListings;
+import lanewright.planner.listing.DigListings;
+import lanewright.planner.listing.SettingOut;
 import lanewright.planner.listing.ShapeListings;
 import lanewright.planner.listing.StoneListings;
 import lanewright.planner.run.Answer;
@@ -55,6 +60,7 @@ public final class PlanSet {
                         outcome.ground(),
                         beside,
                         outcome.water(),
+                        outcome.heaps().heaps(),
                         things(),
                         units,
                         says(Topic.LINE)));
@@ -76,8 +82,10 @@ public final class PlanSet {
         sheets.add(
                 VolumeSheet.of(
                         outcome.earth(),
+                        outcome.heaps(),
                         outcome.volumes(),
                         outcome.sections().sections(),
+                        DigListings.isAtLeast(outcome.findings()),
                         units,
                         says(Topic.EARTH)));
         sheets.add(WaterSheet.of(outcome.water(), units, says(Topic.WATER)));
@@ -86,10 +94,20 @@ public final class PlanSet {
                         outcome.stone(),
                         outcome.design().length(),
                         outcome.plan().currency(),
+                        AlsoListings.of(outcome.findings(), outcome.order(), outcome.earth()),
                         units,
                         says(Topic.STONE)));
         sheets.add(OrderSheet.of(outcome.order(), outcome.cautions(), units, says(Topic.ORDER)));
-        sheets.add(StakeSheet.of(outcome.stakes(), units, says(Topic.FIELD)));
+        sheets.add(
+                StakeSheet.of(
+                        outcome.stakes(),
+                        SettingOut.of(
+                                outcome.design().alignment(),
+                                outcome.survey(),
+                                units,
+                                outcome.stakes()),
+                        units,
+                        says(Topic.FIELD)));
         sheets.add(FindingsSheet.of(outcome.findings(), units));
         sheets.add(AssumptionsSheet.of(outcome.assumptions(), units));
         return Binder.bind(
@@ -112,18 +130,63 @@ public final class PlanSet {
         var answers = new ArrayList<CoverSheet.Answer>();
         for (Answer answer : outcome.answers()) {
             answers.add(
-                    new CoverSheet.Answer(answer.question(), answer.says(), mark(answer.mark())));
+                    new CoverSheet.Answer(
+                            answer.question(),
+                            answer.says(),
+                            mark(answer.mark()),
+                            sheet(answer.topic())));
         }
+        List<Finding> serious =
+                outcome.findings().stream()
+                        .filter(finding -> finding.level() != Finding.Level.NOTE)
+                        .toList();
+        List<Finding> first = first(serious);
         return new CoverSheet.Content(
                 outcome.plan().name(),
                 outcome.headline(),
                 answers,
-                StoneListings.layers(outcome.stone()),
-                outcome.findings().stream()
-                        .filter(finding -> finding.level() != Finding.Level.NOTE)
-                        .limit(FIRST)
-                        .toList(),
+                StoneListings.order(outcome.stone()),
+                AlsoListings.of(outcome.findings(), outcome.order(), outcome.earth()),
+                first,
+                serious.size() - first.size(),
                 askFirst());
+    }
+
+    /**
+     * The worst few: what must stop the work, a lane that is a dam, then the rest, each kind once.
+     */
+    private static List<Finding> first(List<Finding> serious) {
+        var kinds = new LinkedHashMap<String, Finding>();
+        serious.stream()
+                .sorted(Comparator.comparing(PlanSet::rank))
+                .forEach(finding -> kinds.putIfAbsent(finding.code(), finding));
+        return kinds.values().stream().limit(FIRST).toList();
+    }
+
+    private static int rank(Finding finding) {
+        if (finding.level() == Finding.Level.STOP) {
+            return 0;
+        }
+        return switch (finding.topic()) {
+            case WATER -> finding.code().equals("lane-is-a-dam") ? 1 : 2;
+            case ORDER, LINE -> 3;
+            default -> 4;
+        };
+    }
+
+    /** The sheet that proves the answer to a question. */
+    private static String sheet(Topic topic) {
+        return switch (topic) {
+            case GROUND -> "Findings";
+            case LINE -> "Plan";
+            case GRADE -> "Profile";
+            case SHAPE -> "Cross-sections";
+            case WATER -> "Water";
+            case EARTH -> "Volumes";
+            case STONE -> "Stone and loads";
+            case ORDER -> "Order of work";
+            case FIELD -> "Stakes";
+        };
     }
 
     private static CoverSheet.Mark mark(Answer.Mark mark) {
@@ -137,7 +200,7 @@ public final class PlanSet {
     private List<String> askFirst() {
         var ask = new ArrayList<String>();
         ask.add(
-                "The public road's owner: permit for the entrance, its width and pipe, and how far"
+                "The owner of the public road: permit for the entrance, its width and pipe, and how far"
                         + " drivers can see");
         ask.add(
                 "The public marking service for buried lines; find and mark your own lines"
@@ -145,8 +208,8 @@ public final class PlanSet {
         ask.add("Your county and state: erosion permit, and any stream or wet land near the work");
         if (outcome.water().made().stream().anyMatch(pool -> pool.culvert() != null)) {
             ask.add(
-                    "Whoever sizes pipes where you build: this set says where and how long, not how"
-                            + " wide");
+                    "A person licensed or named to size pipes where you build: this set says where"
+                            + " and how long, not how wide");
         }
         return ask;
     }

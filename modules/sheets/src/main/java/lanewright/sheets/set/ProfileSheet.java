@@ -11,8 +11,10 @@ import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.listing.GradeListings;
 import lanewright.planner.listing.WaterListings;
+import lanewright.planner.listing.WordListings;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.figure.LandDrawing;
@@ -72,6 +74,7 @@ final class ProfileSheet {
         if (!water.sags().isEmpty()) {
             flow.table(WaterListings.sags(water));
         }
+        flow.table(WordListings.words());
         return flow.sheet();
     }
 
@@ -87,15 +90,17 @@ final class ProfileSheet {
                     Role.WATER);
 
     private static void note(Pen pen, Box box, double stretch) {
-        pen.words(
-                Role.RULER,
+        String says =
                 "Along the lane's line. Heights drawn "
                         + Words.fixed(stretch, 0)
                         + " times as large as lengths. Diamonds: points where grades meet, with the"
-                        + " height at which they would meet without a curve.",
+                        + " height at which they would meet without a curve.";
+        pen.gauge(
+                Gauge.of(Gauge.Use.STRETCH, says, stretch),
                 box.x(),
                 box.bottom() - 4,
                 Type.NOTE,
+                false,
                 Anchor.START);
     }
 

@@ -22,29 +22,33 @@ final class StoneSheet {
     private StoneSheet() {}
 
     static Sheet of(
-            StoneReport stone, double length, String currency, UnitSystem units, String answer) {
+            StoneReport stone,
+            double length,
+            String currency,
+            Listing also,
+            UnitSystem units,
+            String answer) {
         var flow = new Flow(Paper.of(units), units, "Stone and loads", "How much stone?", answer);
         stone.findings().stream()
                 .filter(finding -> finding.level() != Finding.Level.NOTE)
-                .forEach(
-                        finding ->
-                                flow.entry(
-                                        Flow.Sign.LOOK,
-                                        finding.says().in(units),
-                                        finding.remedy().in(units)));
-        flow.table(StoneListings.layers(stone));
+                .forEach(finding -> Told.brief(flow, finding, units));
+        flow.table(StoneListings.order(stone));
         flow.note(note(stone, currency));
+        if (!also.rows().isEmpty()) {
+            flow.table(also);
+        }
+        flow.table(StoneListings.layers(stone));
         Listing inHand = StoneListings.inHand(stone);
         if (!inHand.rows().isEmpty()) {
             flow.table(inHand);
         }
         List<LoadStrip.Layer> strip = strip(stone, units);
         if (!strip.isEmpty()) {
-            flow.head("Where each load starts and stops");
+            flow.head("How the loads follow one another");
             flow.note(
-                    "One bar for each layer in the order of laying, one box for each load, stations"
-                            + " below. Spread each load from its first station to its last at the"
-                            + " loose depth.");
+                    "One bar for each layer in the order of laying, one box for each load, its"
+                            + " number inside and stations below. Spread each load from its first"
+                            + " station to its last at the loose depth.");
             flow.figure(
                     LoadStrip.height(strip.size()),
                     (pen, box) -> LoadStrip.draw(strip, length, units, pen, box));
@@ -55,11 +59,12 @@ final class StoneSheet {
 
     private static String note(StoneReport stone, String currency) {
         String rule =
-                "Order: compacted volume, times weight in place, times one and your loss; whole"
-                        + " loads rounded up; money for what is delivered.";
+                "Needed: packed volume times packed weight, plus your loss. To order: what is"
+                        + " needed less what is in hand, in whole loads, rounded up. The cost is for"
+                        + " what those loads bring.";
         boolean priced = stone.layers().stream().anyMatch(layer -> !Double.isNaN(layer.cost()));
         if (!priced) {
-            return rule + " No money is shown, since the plan holds no price.";
+            return rule + " No cost is shown, since the plan holds no price.";
         }
         return rule
                 + " Money in "

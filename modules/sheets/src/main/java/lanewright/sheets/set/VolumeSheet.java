@@ -1,5 +1,6 @@
 package lanewright.sheets.set;
 
+import java.util.ArrayList;
 import java.util.List;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.lane.section.Section;
@@ -7,9 +8,11 @@ import lanewright.lane.volume.LaneVolumes;
 import lanewright.measure.Finding;
 import lanewright.measure.Listing;
 import lanewright.measure.UnitSystem;
+import lanewright.planner.listing.DigListings;
 import lanewright.planner.listing.EarthListings;
 import lanewright.planner.listing.SectionListings;
 import lanewright.planner.listing.VolumeListings;
+import lanewright.planner.work.HeapPlaces;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
 import lanewright.sheets.page.Sheet;
@@ -21,35 +24,61 @@ final class VolumeSheet {
 
     static Sheet of(
             EarthworkReport earth,
+            HeapPlaces places,
             LaneVolumes volumes,
             List<Section> sections,
+            boolean atLeast,
             UnitSystem units,
             String answer) {
         var flow =
                 new Flow(Paper.of(units), units, "Volumes", "How much topsoil and dirt?", answer);
-        for (Finding finding : earth.findings()) {
+        var findings = new ArrayList<Finding>(earth.findings());
+        findings.addAll(places.findings());
+        for (Finding finding : findings) {
             if (finding.level() != Finding.Level.NOTE) {
-                flow.entry(Flow.Sign.LOOK, finding.says().in(units), finding.remedy().in(units));
+                Told.brief(flow, finding, units);
             }
         }
-        flow.table(EarthListings.balance(earth));
+        flow.table(EarthListings.balance(earth, atLeast));
         flow.note(
-                "Balanced as it lies (bank), by the published change of volume of the soil named in"
-                        + " the plan. Topsoil, edge refill and soil that does not bear never make"
-                        + " fill.");
+                "Fill is balanced by the published change of volume of the soil named in the plan:"
+                        + " what is dug swells on the truck and packs down in the fill. Topsoil and"
+                        + " soft soil never make fill. Truckloads are those of the truck that the"
+                        + " plan names, filled to its weight.");
+        flow.table(DigListings.stretches(sections, volumes));
+        flow.note(
+                "Strip from limit to limit: from the far edge of the slopes on one side, with the"
+                        + " margin of the plan, to that on the other. Soft soil is dug out under"
+                        + " stone and shoulders, so much below the earth as cut or stripped."
+                        + (atLeast
+                                ? " A probe hole ended in topsoil: these depths and amounts are"
+                                        + " at least so much."
+                                : ""));
+        Listing heapPlaces = EarthListings.heapPlaces(places);
+        if (!heapPlaces.rows().isEmpty()) {
+            flow.table(heapPlaces);
+            flow.note(
+                    "Stripped topsoil, loose. Each heap lies along the lane, its ends as flat as its"
+                            + " sides, outside stakes and limits. Look at every place before the"
+                            + " first load: the survey does not know gates, wet ground, or lines"
+                            + " that nobody named.");
+        }
         Listing heaps = EarthListings.heaps(earth);
         if (!heaps.rows().isEmpty()) {
             flow.table(heaps);
         }
-        flow.table(EarthListings.volumes(earth));
-        flow.note(
-                "End areas: the mean of two sections times the distance between them; the figure"
-                        + " used carries each area along its own centroid where the lane bends."
-                        + " True solid: the same lane built up of triangles on the triangles of the"
-                        + " ground, without any section. Edge refill only closes the edge of a cut:"
-                        + " it is part of fill here, and is never ordered or balanced.");
         flow.table(SectionListings.areas(sections));
         flow.table(VolumeListings.running(volumes));
+        flow.note(
+                "Fill in these two tables holds the edge refill, which only closes the edge of a cut"
+                        + " and is never ordered or balanced; everywhere else it is left out.");
+        flow.table(EarthListings.volumes(earth));
+        flow.note(
+                "Used in this set: the mean area of two sections times the distance between them,"
+                        + " carried along its own middle where the lane bends. Beside it the same"
+                        + " without bends; with what runs out to nothing counted as a point; and the"
+                        + " lane built of triangles on the triangles of the ground, without any"
+                        + " section. That they agree is the check.");
         return flow.sheet();
     }
 }

@@ -21,7 +21,7 @@ final class WaterSheet {
         List<Finding> look =
                 water.findings().stream().filter(f -> f.level() != Finding.Level.NOTE).toList();
         for (Finding finding : look) {
-            flow.entry(Flow.Sign.LOOK, finding.says().in(units), finding.remedy().in(units));
+            Told.brief(flow, finding, units);
         }
         table(flow, WaterListings.pools(water));
         flow.note(

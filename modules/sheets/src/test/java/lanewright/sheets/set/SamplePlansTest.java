@@ -16,15 +16,28 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import lanewright.measure.Listing;
 import lanewright.measure.Progress;
+import lanewright.measure.UnitSystem;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.run.Outcome;
+import lanewright.planner.run.OutcomeJson;
 import lanewright.planner.run.Run;
 import lanewright.sheets.drawing.Mark;
-import lanewright.sheets.drawing.Role;
+import lanewright.sheets.folder.CsvTable;
 import lanewright.sheets.folder.PlanFolder;
+import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.LayoutCheck;
+import lanewright.sheets.page.Paper;
+import lanewright.sheets.page.Type;
 import lanewright.sheets.paint.PdfBook;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
 /** The sheets of the samples, as an owner would get them. */
@@ -71,23 +84,30 @@ class SamplePlansTest {
     }
 
     @Test
-    void everyFigureOnASheetIsInTheOutcome() throws Exception {
+    void theCoverIsOnePage() throws Exception {
+        for (String sample : SAMPLES) {
+            assertEquals("Plan", PlanSet.of(outcome(sample)).get(1).name(), sample);
+        }
+    }
+
+    /**
+     * Every number of every page, none excused: either the outcome has it anywhere in its answers,
+     * findings, assumptions and tables, or in what it says of that very page.
+     */
+    @Test
+    void everyNumberOfEveryPageIsInTheOutcome() throws Exception {
         for (String sample : SAMPLES) {
             Outcome outcome = outcome(sample);
-            Set<String> known = new TreeSet<>();
-            for (PlanFolder.Entry entry : PlanFiles.of(outcome)) {
-                if (entry.name().equals("outcome.json")) {
-                    var bytes = new ByteArrayOutputStream();
-                    entry.content().write(bytes);
-                    known = numbersIn(bytes.toByteArray());
-                }
-            }
-            var missing = new ArrayList<String>();
+            var told = Told.of(outcome);
             List<PdfBook.Leaf> leaves = PlanSet.of(outcome);
+            assertEquals(leaves.size(), told.pages.size());
+            var missing = new ArrayList<String>();
             for (int i = 0; i < leaves.size(); i++) {
-                for (Mark.Words words : figures(leaves.get(i).drawing().marks())) {
+                Set<String> ofPage = new TreeSet<>();
+                told.pages.get(i).forEach(said -> ofPage.addAll(numbers(said.words)));
+                for (Mark.Words words : words(leaves.get(i).drawing().marks())) {
                     for (String number : numbers(words.text())) {
-                        if (!known.contains(number)) {
+                        if (!told.numbers.contains(number) && !ofPage.contains(number)) {
                             missing.add("page " + (i + 1) + ": " + number + " in " + words.text());
                         }
                     }
@@ -97,29 +117,138 @@ class SamplePlansTest {
         }
     }
 
-    /** All words but those that only say how a thing is drawn: axes, contours, scales, pages. */
-    private static List<Mark.Words> figures(List<Mark> marks) {
-        var words = new ArrayList<Mark.Words>();
-        for (Mark mark : marks) {
-            if (mark instanceof Mark.Words said && said.role() != Role.RULER) {
-                words.add(said);
-            } else if (mark instanceof Mark.Framed framed) {
-                words.addAll(figures(framed.marks()));
-            }
-        }
-        return words;
-    }
-
-    private static Set<String> numbersIn(byte[] json) throws Exception {
-        var known = new TreeSet<String>();
-        try (JsonParser parser = new JsonFactory().createParser(json)) {
-            for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
-                if (token == JsonToken.VALUE_STRING) {
-                    known.addAll(numbers(parser.getText()));
+    /** The PDF itself: what a reader of text finds on its pages has no other number in it. */
+    @Test
+    void theNumbersOfThePdfAreThoseOfTheDrawings() throws Exception {
+        for (String sample : SAMPLES) {
+            List<PdfBook.Leaf> leaves = PlanSet.of(outcome(sample));
+            try (var document = Loader.loadPDF(SetPrinter.pdf(leaves))) {
+                for (int i = 0; i < leaves.size(); i++) {
+                    var stripper = new PDFTextStripper();
+                    stripper.setStartPage(i + 1);
+                    stripper.setEndPage(i + 1);
+                    assertEquals(
+                            digits(
+                                    words(leaves.get(i).drawing().marks()).stream()
+                                            .map(Mark.Words::text)
+                                            .collect(Collectors.joining())),
+                            digits(stripper.getText(document)),
+                            sample + ", page " + (i + 1));
                 }
             }
         }
-        return known;
+    }
+
+    /** How often each digit stands in a text. */
+    private static List<Long> digits(String text) {
+        return IntStream.range(0, 10)
+                .mapToObj(digit -> text.chars().filter(c -> c == '0' + digit).count())
+                .toList();
+    }
+
+    /** What is said of a drawing in SI is what its words say, by the definition of the foot. */
+    @Test
+    void figuresOfTheDrawingsMeanWhatTheirWordsSay() throws Exception {
+        for (String sample : SAMPLES) {
+            Outcome outcome = outcome(sample);
+            double unit = outcome.plan().units() == UnitSystem.US ? 0.3048 : 1;
+            var seen = new TreeSet<String>();
+            List<List<Said>> pages = Told.of(outcome).pages;
+            for (int i = 0; i < pages.size(); i++) {
+                for (Said said : pages.get(i)) {
+                    seen.add(said.what);
+                    List<Double> shown = new ArrayList<>();
+                    numbers(said.words).forEach(number -> shown.add(plain(number)));
+                    double last = shown.get(shown.size() - 1);
+                    double value = said.values.get(said.values.size() - 1);
+                    String words = sample + ": " + said;
+                    switch (said.what) {
+                        case "sheet" -> {
+                            assertEquals(List.of(i + 1.0, (double) pages.size()), said.values);
+                            assertTrue(
+                                    said.words.endsWith("sheet " + (i + 1) + " of " + pages.size()),
+                                    words);
+                        }
+                        case "contents" -> assertEquals(shown, said.values);
+                        // Either 1 : 500, or 1 in = 20 ft, with 12 inches in a foot.
+                        case "scale" -> assertEquals(unit == 1 ? last : 12 * last, value, 1e-9);
+                        case "stretch" -> assertEquals(last, value, 0.05 + 1e-9, words);
+                        case "contour", "contour step", "height", "scale bar" ->
+                                assertEquals(last * unit, value, 1e-6, words);
+                        case "station" -> assertEquals(last * unit, value, 0.051 * unit, words);
+                        default -> throw new AssertionError(words);
+                    }
+                }
+            }
+            assertTrue(seen.size() == 9, seen.toString());
+        }
+    }
+
+    /** A number as shown; stations count hundreds of feet, or thousands of metres. */
+    private static double plain(String number) {
+        return Double.parseDouble(number.replace(",", "").replace("+", ""));
+    }
+
+    /** One thing that the outcome says of a page. */
+    private record Said(String what, String words, List<Double> values) {}
+
+    /**
+     * What the outcome tells.
+     *
+     * @param numbers those in words anywhere but in what is said of pages
+     * @param pages what is said of each
+     */
+    private record Told(Set<String> numbers, List<List<Said>> pages) {
+
+        static Told of(Outcome outcome) throws Exception {
+            var bytes = new ByteArrayOutputStream();
+            for (PlanFolder.Entry entry : PlanFiles.of(outcome)) {
+                if (entry.name().equals("outcome.json")) {
+                    entry.content().write(bytes);
+                }
+            }
+            var told = new Told(new TreeSet<>(), new ArrayList<>());
+            try (JsonParser parser = new JsonFactory().createParser(bytes.toByteArray())) {
+                boolean sheets = false;
+                String what = "";
+                String words = "";
+                for (JsonToken token = parser.nextToken();
+                        token != null;
+                        token = parser.nextToken()) {
+                    String name = String.valueOf(parser.currentName());
+                    if (name.equals("sheets") && token == JsonToken.START_ARRAY) {
+                        sheets = true;
+                    } else if (!sheets && token == JsonToken.VALUE_STRING) {
+                        told.numbers.addAll(SamplePlansTest.numbers(parser.getText()));
+                    } else if (sheets && token == JsonToken.START_ARRAY && name.equals("drawn")) {
+                        told.pages.add(new ArrayList<>());
+                    } else if (token == JsonToken.VALUE_STRING && name.equals("what")) {
+                        what = parser.getText();
+                    } else if (token == JsonToken.VALUE_STRING && name.equals("words")) {
+                        words = parser.getText();
+                    } else if (sheets && token == JsonToken.START_ARRAY && name.equals("values")) {
+                        var values = new ArrayList<Double>();
+                        while (parser.nextToken() != JsonToken.END_ARRAY) {
+                            values.add(parser.getDoubleValue());
+                        }
+                        told.pages.get(told.pages.size() - 1).add(new Said(what, words, values));
+                    }
+                }
+            }
+            return told;
+        }
+    }
+
+    private static List<Mark.Words> words(List<Mark> marks) {
+        var words = new ArrayList<Mark.Words>();
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Words said) {
+                words.add(said);
+            } else if (mark instanceof Mark.Framed framed) {
+                words.addAll(words(framed.marks()));
+            }
+        }
+        return words;
     }
 
     private static List<String> numbers(String text) {
@@ -129,6 +258,75 @@ class SamplePlansTest {
             numbers.add(matcher.group());
         }
         return numbers;
+    }
+
+    /** Tall enough for any table, so that heads come once. */
+    private static final Paper SCROLL = new Paper(1200, 100_000);
+
+    @Test
+    void everyTableHasEachCellUnderTheHeadOfItsOwnColumn() throws Exception {
+        for (String sample : SAMPLES) {
+            Outcome outcome = outcome(sample);
+            UnitSystem units = outcome.plan().units();
+            for (Listing listing : OutcomeJson.listings(outcome)) {
+                Set<String> columns = columns(listing, units);
+                var flow = new Flow(SCROLL, units, "table", "", "").table(listing);
+                for (String shown : shown(flow.sheet().pages().get(0))) {
+                    assertTrue(
+                            columns.contains(shown), sample + ", " + listing.name() + ": " + shown);
+                }
+                assertCsv(listing, units, columns);
+            }
+        }
+    }
+
+    /** Head, unit and cells of every column, without blanks. */
+    private static Set<String> columns(Listing listing, UnitSystem units) {
+        var columns = new TreeSet<String>();
+        for (int c = 0; c < listing.columns().size(); c++) {
+            Listing.Column column = listing.columns().get(c);
+            var all = new StringBuilder(column.head()).append(column.unit(units));
+            for (var row : listing.rows()) {
+                all.append(column.shown(row.get(c), units));
+            }
+            columns.add(all.toString().replaceAll("[\\s()]", ""));
+        }
+        return columns;
+    }
+
+    /** What stands below one another in a drawn table, without blanks. */
+    private static List<String> shown(List<Mark> marks) {
+        var columns = new TreeMap<Double, String>();
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Words words && words.size() == Type.TABLE) {
+                // An eighth of a point tells a column from the next and not from itself.
+                double x = Math.rint(words.x() * 8) + words.anchor().part() / 2;
+                columns.merge(x, words.text(), (above, below) -> above + below);
+            }
+        }
+        return columns.values().stream().map(text -> text.replaceAll("[\\s()]", "")).toList();
+    }
+
+    private static void assertCsv(Listing listing, UnitSystem units, Set<String> columns)
+            throws Exception {
+        try (CSVParser parser = CSVParser.parse(CsvTable.of(listing, units), CSVFormat.RFC4180)) {
+            List<CSVRecord> records = parser.getRecords();
+            for (int c = 0; c < listing.columns().size(); c++) {
+                var all = new StringBuilder();
+                for (CSVRecord record : records) {
+                    all.append(record.get(c));
+                }
+                String text = all.toString().replaceAll("[\\s()]", "");
+                assertTrue(
+                        columns.stream().anyMatch(column -> sameButCommas(column, text)),
+                        listing.name() + ".csv: " + text);
+            }
+        }
+    }
+
+    /** Files have no commas in numbers, and nothing where a number is not known. */
+    private static boolean sameButCommas(String column, String text) {
+        return column.replaceAll("[,–']", "").equals(text.replaceAll("[,–']", ""));
     }
 
     @Test
@@ -146,12 +344,16 @@ class SamplePlansTest {
                                 "tables/areas.csv",
                                 "tables/volumes.csv",
                                 "tables/stakes.csv",
+                                "tables/lane-stakes.csv",
+                                "tables/load-marks.csv",
                                 "tables/loads.csv",
                                 "tables/findings.csv",
                                 "maps/lane.geojson",
                                 "maps/limits.geojson",
                                 "maps/catch-lines.geojson",
                                 "maps/low-spots.geojson",
+                                "maps/heaps.geojson",
+                                "tables/heap-places.csv",
                                 "maps/stakes.geojson")),
                 names.toString());
     }

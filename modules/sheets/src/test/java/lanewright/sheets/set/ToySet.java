@@ -7,12 +7,16 @@ import lanewright.earthwork.EarthworkReport;
 import lanewright.lane.line.DesignRefused;
 import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
+import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
+import lanewright.planner.listing.SettingOut;
 import lanewright.planner.listing.ShapeListings;
 import lanewright.planner.listing.StoneListings;
 import lanewright.planner.work.Cautions;
+import lanewright.planner.work.HeapLand;
+import lanewright.planner.work.HeapPlaces;
 import lanewright.planner.work.Stakes;
 import lanewright.planner.work.WorkFacts;
 import lanewright.planner.work.WorkOrder;
@@ -26,6 +30,14 @@ import lanewright.sheets.paint.PdfBook;
 /** The sheets of the toy plan, bound. */
 public final class ToySet {
 
+    private static final Listing ALSO =
+            new Listing(
+                    "also-needed",
+                    "Also needed",
+                    List.of(Listing.Column.words("What"), Listing.Column.words("Where")),
+                    List.of(List.of(Listing.cell("check dams"), Listing.cell("ditches"))),
+                    0);
+
     private ToySet() {}
 
     /** Its pages. */
@@ -38,6 +50,7 @@ public final class ToySet {
                         toy.stone,
                         toy.design.length(),
                         "dollars",
+                        ALSO,
                         units,
                         say(
                                 units,
@@ -50,6 +63,7 @@ public final class ToySet {
                         toy.ground,
                         beside,
                         toy.water,
+                        heaps(toy).heaps(),
                         List.of(
                                 new LandSheet.Thing(
                                         Role.HAZARD,
@@ -83,9 +97,11 @@ public final class ToySet {
                                 Quantity.station(180))));
         sheets.add(
                 VolumeSheet.of(
-                        EarthworkReport.of(toy.sections, toy.volumes, null, EarthOptions.USUAL),
+                        earth(toy),
+                        heaps(toy),
                         toy.volumes,
                         toy.sections.sections(),
+                        true,
                         units,
                         say(
                                 units,
@@ -93,6 +109,13 @@ public final class ToySet {
                                 Quantity.volume(toy.volumes.strip().corrected()),
                                 Quantity.volume(toy.volumes.cut().corrected()),
                                 Quantity.volume(toy.volumes.fill().corrected()))));
+        var stakes =
+                Stakes.of(
+                        toy.sections,
+                        toy.ground,
+                        new Stakes.Levels("nail in oak", 127.31, 129.9, 20, 40),
+                        0.9,
+                        toy.stone);
         var facts = facts(toy);
         List<WorkStep> steps = WorkOrder.of(facts);
         sheets.add(
@@ -103,11 +126,8 @@ public final class ToySet {
                         say(units, "{} steps, water first.", Quantity.count(steps.size()))));
         sheets.add(
                 StakeSheet.of(
-                        Stakes.of(
-                                toy.sections,
-                                toy.ground,
-                                new Stakes.Levels("nail in oak", 127.31, 129.9),
-                                0.9),
+                        stakes,
+                        SettingOut.of(toy.design.alignment(), toy.survey, units, stakes),
                         units,
                         "Two stakes at every section."));
         sheets.add(WaterSheet.of(toy.water, units, "Sits beside the lane in one place."));
@@ -128,18 +148,32 @@ public final class ToySet {
                 sheets);
     }
 
+    private static EarthworkReport earth(ToyPlan toy) {
+        return EarthworkReport.of(toy.sections, toy.volumes, null, EarthOptions.USUAL);
+    }
+
+    private static HeapPlaces heaps(ToyPlan toy) {
+        return HeapPlaces.of(
+                toy.sections,
+                toy.volumes.strip(),
+                earth(toy).topsoil(),
+                new HeapLand(toy.ground, null, toy.water, List.of(), List.of(), 0.9, List.of()));
+    }
+
     private static WorkFacts facts(ToyPlan toy) {
         return new WorkFacts(
                 toy.design.length(),
                 3000,
                 toy.volumes.strip().corrected(),
-                2,
+                true,
+                heaps(toy),
                 toy.volumes.cut().corrected(),
                 toy.volumes.earthFill(),
                 0.15,
                 4.2,
                 3,
-                180,
+                100,
+                80,
                 List.of(108.0),
                 1,
                 900,
@@ -173,7 +207,8 @@ public final class ToySet {
                                             + " so that it is likely to be broken into two lines",
                                     Quantity.length(12),
                                     Quantity.station(108)),
-                            List.of(CoverSheet.Mark.values()).get(answers.size() % 3)));
+                            List.of(CoverSheet.Mark.values()).get(answers.size() % 3),
+                            answers.size() % 2 == 0 ? "Volumes" : ""));
         }
         return new CoverSheet.Content(
                 "Marrow Fold lane",
@@ -182,10 +217,12 @@ public final class ToySet {
                         Quantity.length(toy.design.length()),
                         Quantity.length(3.66)),
                 answers,
-                StoneListings.layers(toy.stone),
+                StoneListings.order(toy.stone),
+                ALSO,
                 ToyPlan.findings().stream()
                         .filter(finding -> finding.level() != Finding.Level.NOTE)
                         .toList(),
+                4,
                 List.of(
                         "The public road's owner: permit, sight distance, pipe and width at the"
                                 + " road",

@@ -1,6 +1,7 @@
 package lanewright.survey.read;
 
 import java.nio.file.Path;
+import java.util.function.Consumer;
 import lanewright.measure.LengthUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -61,138 +62,101 @@ public record SurveyFile(
 
     /** With the unit of coordinates declared, and of heights too unless they have their own. */
     public SurveyFile unit(@Nullable LengthUnit declared) {
-        return new SurveyFile(
-                path,
-                holds,
-                declared,
-                heightUnit,
-                depthUnit,
-                columns,
-                separator,
-                decimal,
-                epsg,
-                local,
-                heightProperty,
-                kindProperty);
+        return with(file -> file.unit = declared);
     }
 
     /** With the unit of heights declared. */
     public SurveyFile heightUnit(@Nullable LengthUnit declared) {
-        return new SurveyFile(
-                path,
-                holds,
-                unit,
-                declared,
-                depthUnit,
-                columns,
-                separator,
-                decimal,
-                epsg,
-                local,
-                heightProperty,
-                kindProperty);
+        return with(file -> file.heightUnit = declared);
     }
 
     /** With the unit of bare depths declared. */
     public SurveyFile depthUnit(@Nullable DepthUnit declared) {
-        return new SurveyFile(
-                path,
-                holds,
-                unit,
-                heightUnit,
-                declared,
-                columns,
-                separator,
-                decimal,
-                epsg,
-                local,
-                heightProperty,
-                kindProperty);
+        return with(file -> file.depthUnit = declared);
     }
 
     /** With the order of columns declared. */
     public SurveyFile columns(@Nullable String declared) {
-        return new SurveyFile(
-                path,
-                holds,
-                unit,
-                heightUnit,
-                depthUnit,
-                declared,
-                separator,
-                decimal,
-                epsg,
-                local,
-                heightProperty,
-                kindProperty);
+        return with(file -> file.columns = declared);
     }
 
     /** With separator and decimal sign declared. */
     public SurveyFile signs(@Nullable Character fields, @Nullable Character decimals) {
-        return new SurveyFile(
-                path,
-                holds,
-                unit,
-                heightUnit,
-                depthUnit,
-                columns,
-                fields,
-                decimals,
-                epsg,
-                local,
-                heightProperty,
-                kindProperty);
+        return with(
+                file -> {
+                    file.separator = fields;
+                    file.decimal = decimals;
+                });
     }
 
     /** With the EPSG code of its own system declared. */
     public SurveyFile epsg(@Nullable Integer code) {
-        return new SurveyFile(
-                path,
-                holds,
-                unit,
-                heightUnit,
-                depthUnit,
-                columns,
-                separator,
-                decimal,
-                code,
-                local,
-                heightProperty,
-                kindProperty);
+        return with(file -> file.epsg = code);
     }
 
     /** With GeoJSON coordinates declared to be plain coordinates of the frame. */
     public SurveyFile local(boolean plain) {
-        return new SurveyFile(
-                path,
-                holds,
-                unit,
-                heightUnit,
-                depthUnit,
-                columns,
-                separator,
-                decimal,
-                epsg,
-                plain,
-                heightProperty,
-                kindProperty);
+        return with(file -> file.local = plain);
     }
 
     /** With the GeoJSON properties for height and kind declared. */
     public SurveyFile properties(@Nullable String height, @Nullable String kind) {
-        return new SurveyFile(
-                path,
-                holds,
-                unit,
-                heightUnit,
-                depthUnit,
-                columns,
-                separator,
-                decimal,
-                epsg,
-                local,
-                height,
-                kind);
+        return with(
+                file -> {
+                    file.heightProperty = height;
+                    file.kindProperty = kind;
+                });
+    }
+
+    private SurveyFile with(Consumer<Declared> change) {
+        var declared = new Declared(this);
+        change.accept(declared);
+        return declared.file();
+    }
+
+    /** What is declared of a file while one thing of it changes. */
+    private static final class Declared {
+        private final SurveyFile old;
+        private @Nullable LengthUnit unit;
+        private @Nullable LengthUnit heightUnit;
+        private @Nullable DepthUnit depthUnit;
+        private @Nullable String columns;
+        private @Nullable Character separator;
+        private @Nullable Character decimal;
+        private @Nullable Integer epsg;
+        private boolean local;
+        private @Nullable String heightProperty;
+        private @Nullable String kindProperty;
+
+        Declared(SurveyFile old) {
+            this.old = old;
+            unit = old.unit;
+            heightUnit = old.heightUnit;
+            depthUnit = old.depthUnit;
+            columns = old.columns;
+            separator = old.separator;
+            decimal = old.decimal;
+            epsg = old.epsg;
+            local = old.local;
+            heightProperty = old.heightProperty;
+            kindProperty = old.kindProperty;
+        }
+
+        SurveyFile file() {
+            return new SurveyFile(
+                    old.path,
+                    old.holds,
+                    unit,
+                    heightUnit,
+                    depthUnit,
+                    columns,
+                    separator,
+                    decimal,
+                    epsg,
+                    local,
+                    heightProperty,
+                    kindProperty);
+        }
     }
 
     /** Name of the file without its folders. */

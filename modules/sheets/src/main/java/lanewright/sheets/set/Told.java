@@ -1,0 +1,58 @@
+package lanewright.sheets.set;
+
+import lanewright.measure.Finding;
+import lanewright.measure.Quantity;
+import lanewright.measure.UnitSystem;
+import lanewright.measure.Words;
+import lanewright.planner.listing.FindingListings;
+import lanewright.sheets.page.Flow;
+
+/** How a finding reads on a sheet: what was found and where in bold, and below it what to do. */
+final class Told {
+
+    private Told() {}
+
+    /** A finding with what to do; on the sheet that it is about. */
+    static void brief(Flow flow, Finding finding, UnitSystem units) {
+        flow.entry(Flow.Sign.LOOK, what(finding, units), sentence(finding.remedy().in(units)));
+    }
+
+    /** A finding with what is, what should be, what to do and who says so. */
+    static void whole(Flow flow, Finding finding, UnitSystem units) {
+        Flow.Sign sign = finding.level() == Finding.Level.NOTE ? Flow.Sign.DOT : Flow.Sign.LOOK;
+        flow.entry(sign, what(finding, units), below(finding, units));
+    }
+
+    /** What was found, with its place in front unless it names it. */
+    static String what(Finding finding, UnitSystem units) {
+        String place = FindingListings.place(finding.where()).in(units);
+        String says = sentence(finding.says().in(units));
+        return place.isEmpty() || says.contains(place) ? says : place + ": " + says;
+    }
+
+    private static String below(Finding finding, UnitSystem units) {
+        var below = new StringBuilder();
+        Quantity measured = finding.measured();
+        Quantity limit = finding.limit();
+        if (limit != null) {
+            below.append(measured == null ? "It should be " : "It is " + measured.in(units))
+                    .append(measured == null ? "" : " and should be ")
+                    .append(Words.round(limit, units))
+                    .append(finding.source().isEmpty() ? "" : " (" + finding.source() + ")")
+                    .append(". ");
+        }
+        below.append(sentence(finding.remedy().in(units)));
+        if (limit == null && !finding.source().isEmpty()) {
+            below.append(" Source: ").append(sentence(finding.source()));
+        }
+        return below.toString();
+    }
+
+    /** With a full stop at its end. */
+    static String sentence(String words) {
+        String said = words.strip();
+        boolean ended =
+                said.isEmpty() || said.endsWith(".") || said.endsWith("?") || said.endsWith("!");
+        return ended ? said : said + ".";
+    }
+}
