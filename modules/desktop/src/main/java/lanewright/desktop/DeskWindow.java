@@ -17,9 +17,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import lanewright.desktop.ask.Questions;
+import lanewright.desktop.ask.Steps;
 import lanewright.desktop.land.LandBoard;
 import lanewright.desktop.land.LandPlaces;
 import lanewright.desktop.lane.AcrossBoard;
+import lanewright.desktop.lane.ListingTable;
 import lanewright.desktop.lane.LoadsBoard;
 import lanewright.desktop.lane.UnrolledBoard;
 import lanewright.desktop.look.Board;
@@ -28,6 +30,7 @@ import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Topic;
+import lanewright.planner.listing.WorkListings;
 import lanewright.planner.run.Draft;
 
 /**
@@ -42,6 +45,8 @@ public final class DeskWindow implements AutoCloseable {
     private final UnrolledBoard unrolled;
     private final AcrossBoard across;
     private final LoadsBoard loads;
+    private final Steps steps;
+    private final ListingTable stakes;
     private final SplitPane views = new SplitPane();
     private final SplitPane below = new SplitPane();
     private final Label name = new Label();
@@ -59,6 +64,10 @@ public final class DeskWindow implements AutoCloseable {
         unrolled = new UnrolledBoard(session);
         across = new AcrossBoard(session);
         loads = new LoadsBoard(session);
+        steps = new Steps(session);
+        stakes =
+                new ListingTable(
+                        session, "stakes", outcome -> WorkListings.stakes(outcome.stakes()));
         root.getStyleClass().add("desk");
         root.getStylesheets()
                 .add(DeskWindow.class.getResource("/lanewright/desktop/look.css").toExternalForm());
@@ -190,7 +199,9 @@ public final class DeskWindow implements AutoCloseable {
     private void arrange(Topic topic) {
         List<Node> under =
                 switch (topic) {
-                    case GROUND, ORDER, FIELD -> List.of();
+                    case GROUND -> List.of();
+                    case ORDER -> List.of(steps.node());
+                    case FIELD -> List.of(stakes.node());
                     case LINE -> List.of(unrolled);
                     case GRADE, WATER, EARTH -> List.of(unrolled, across);
                     case SHAPE -> List.of(across, unrolled);
@@ -204,7 +215,7 @@ public final class DeskWindow implements AutoCloseable {
             views.getItems().setAll(land);
         } else {
             views.getItems().setAll(land, below);
-            views.setDividerPositions(topic == Topic.STONE ? 0.66 : 0.58);
+            views.setDividerPositions(topic == Topic.ORDER ? 0.45 : 0.58);
         }
     }
 

@@ -124,7 +124,7 @@ class StartTest {
         hand.until(
                 "an answer",
                 () ->
-                        ((Label) land.getScene().getRoot().lookup("#question-stone .answer"))
+                        ((Label) hand.see("question-stone").lookup(".answer"))
                                 .getText()
                                 .contains("loads"));
         hand.until("the window at rest", () -> !hand.bar());

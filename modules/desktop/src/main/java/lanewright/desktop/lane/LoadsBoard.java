@@ -26,6 +26,9 @@ public final class LoadsBoard extends Board {
 
     private static final double SIDE = 14;
 
+    /** The strip is drawn for paper; this much larger its small numbers read on a screen. */
+    private static final double LARGER = 1.45;
+
     private final Session session;
 
     /** The view of a plan that is being worked on. */
@@ -48,7 +51,8 @@ public final class LoadsBoard extends Board {
         requestFocus();
         Draft draft = draft();
         if (draft != null) {
-            double part = (event.getX() - SIDE - 6) / Math.max(1, getWidth() - 2 * SIDE - 12);
+            double wide = getWidth() / LARGER;
+            double part = (event.getX() / LARGER - SIDE - 6) / Math.max(1, wide - 2 * SIDE - 12);
             session.marker().set(Math.max(0, Math.min(1, part)) * draft.design().length());
         }
     }
@@ -64,6 +68,11 @@ public final class LoadsBoard extends Board {
             g.fillText("The loads appear here.", 16, 24);
             return;
         }
+        g.scale(LARGER, LARGER);
+        paintLoads(g, draft, width / LARGER, height / LARGER);
+    }
+
+    private void paintLoads(GraphicsContext g, Draft draft, double width, double height) {
         UnitSystem units = session.file().plan().units();
         List<LoadStrip.Layer> layers = new ArrayList<>();
         List<LayerStone> laid = new ArrayList<>(draft.stone().layers());
@@ -94,8 +103,8 @@ public final class LoadsBoard extends Board {
                 Role.NOTE,
                 "where each load starts and stops, in the order of laying",
                 SIDE + 6,
-                16,
-                Type.NOTE,
+                14,
+                Type.NOTE / LARGER,
                 Anchor.START);
         Box box = new Box(SIDE, 26, width - 2 * SIDE, LoadStrip.height(layers.size()));
         LoadStrip.draw(layers, draft.design().length(), units, pen, box);

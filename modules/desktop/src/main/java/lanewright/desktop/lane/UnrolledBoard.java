@@ -98,7 +98,8 @@ public final class UnrolledBoard extends Board {
         CanvasBrush.paint(g, theme(), pen.drawing(width, height));
     }
 
-    private static Frame fitted(Draft draft, double width, double height) {
+    /** The picture of a lane on a board of a size. */
+    static Frame fitted(Draft draft, double width, double height) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         Profile profile = draft.design().profile();

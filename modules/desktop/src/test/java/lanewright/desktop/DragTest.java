@@ -1,0 +1,114 @@
+package lanewright.desktop;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import lanewright.desktop.look.Type;
+import lanewright.desktop.session.Session;
+import lanewright.desktop.session.Shown;
+import lanewright.measure.Progress;
+import lanewright.planner.document.PlanFile;
+import lanewright.planner.run.Draft;
+import lanewright.planner.run.Run;
+import org.junit.jupiter.api.Test;
+
+/** While something is dragged, every answer changes, and each is the one a full run gives. */
+class DragTest {
+
+    private static final Path PLAN = Path.of("..", "..", "sample-surveys", "marrow-fold", "plan.json");
+
+    private record Seen(PlanFile file, Draft draft) {}
+
+    @Test
+    void draggingAPointBetweenGradesAnswersAllTheWay() throws Exception {
+        Hand.ready();
+        PlanFile file = PlanFile.read("plan.json", Files.readAllBytes(PLAN));
+        Session session =
+                Hand.on(() -> new Session(file, PLAN.getParent(), Platform::runLater));
+        DeskWindow window =
+                Hand.on(
+                        () -> {
+                            Type.ready();
+                            return new DeskWindow(session);
+                        });
+        Hand hand = Hand.open(window::root, 1440, 900);
+        hand.until("the whole outcome", () -> session.shown().get().settled());
+        hand.open("question-grade");
+        Hand.pause(300);
+        Node unrolled = hand.see("unrolled");
+        double[] at = Hand.on(() -> handle(session, unrolled));
+        Map<Long, PlanFile> files = new LinkedHashMap<>();
+        List<Seen> seen = new ArrayList<>();
+        Hand.on(
+                () -> {
+                    session.shown()
+                            .addListener(
+                                    (on, was, now) -> {
+                                        files.put(now.edit(), now.file());
+                                        Draft draft = now.draft();
+                                        PlanFile of = files.get(now.draftEdit());
+                                        if (draft != null && draft != was.draft() && of != null) {
+                                            seen.add(new Seen(of, draft));
+                                        }
+                                    });
+                    return null;
+                });
+        hand.moveTo(unrolled, at[0], at[1]);
+        hand.robot().press(MouseButton.PRIMARY);
+        for (int i = 1; i <= 40; i++) {
+            hand.moveTo(unrolled, at[0], at[1] - i);
+            Hand.pause(60);
+        }
+        List<Seen> during = Hand.on(() -> List.copyOf(seen));
+        hand.robot().release(MouseButton.PRIMARY);
+        hand.until("the whole outcome", () -> session.shown().get().settled());
+        hand.look("dragged");
+
+        long distinct = during.stream().map(each -> cut(each.draft())).distinct().count();
+        assertTrue(distinct >= 10, distinct + " distinct outcomes between press and release");
+        for (Seen each : during) {
+            Draft fresh = new Run(PLAN.getParent()).draft(each.file(), Progress.NONE);
+            assertEquals(cut(fresh), cut(each.draft()));
+            assertEquals(fresh.earth().balance(), each.draft().earth().balance());
+            assertEquals(fresh.stone().orderMass(), each.draft().stone().orderMass());
+            assertEquals(fresh.sections().sections(), each.draft().sections().sections());
+        }
+
+        Shown after = Hand.on(() -> session.shown().get());
+        hand.keys(KeyCode.CONTROL, KeyCode.Z);
+        hand.until("the plan before", () -> session.shown().get().settled());
+        assertEquals(file.text(), Hand.on(() -> session.file().text()));
+        assertNotEquals(file.text(), after.file().text());
+        hand.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.Z);
+        assertEquals(after.file().text(), Hand.on(() -> session.file().text()));
+        Hand.on(
+                () -> {
+                    window.close();
+                    return null;
+                });
+    }
+
+    private static long cut(Draft draft) {
+        return Double.doubleToRawLongBits(draft.volumes().cut().corrected());
+    }
+
+    /** Where the diamond of the third point between grades stands on the board. */
+    private static double[] handle(Session session, Node board) {
+        var profile = session.shown().get().draft().design().profile();
+        var point = profile.points().get(3);
+        double width = board.getBoundsInLocal().getWidth();
+        double height = board.getBoundsInLocal().getHeight();
+        return lanewright.desktop.lane.Handles.place(session, width, height, point);
+    }
+}
