@@ -116,8 +116,12 @@ final class QuestionCard {
                         .orElse(null);
         boolean stale = shown.stale(topic);
         box.pseudoClassStateChanged(STALE, stale);
-        if (shown.wrong() != null && topic == Topic.LINE && told == null) {
-            answer.setText(shown.wrong().what());
+        Shown.Wrong wrong = shown.wrong();
+        if (wrong != null && told == null) {
+            answer.setText(
+                    topic == Topic.LINE
+                            ? wrong.what() + " " + wrong.remedy()
+                            : "Not yet: first settle what is wrong with the lane.");
         } else if (told != null) {
             answer.setText(told.says().in(units) + (stale ? "  …" : ""));
         }

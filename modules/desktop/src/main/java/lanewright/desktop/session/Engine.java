@@ -6,7 +6,9 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
 import lanewright.desktop.session.Shown.Wrong;
 import lanewright.lane.line.DesignRefused;
+import lanewright.measure.Finding;
 import lanewright.measure.Progress;
+import lanewright.measure.UnitSystem;
 import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.run.Draft;
@@ -109,7 +111,8 @@ final class Engine implements AutoCloseable {
                 Thread.currentThread().interrupt();
                 return;
             }
-            Draft made = tried(next.edit(), () -> run.draft(next.file(), listening(next.edit(), true)));
+            UnitSystem units = next.file().plan().units();
+            Draft made = tried(next.edit(), units, () -> run.draft(next.file(), listening(next.edit(), true)));
             if (made != null) {
                 listener.drafted(next.edit(), made);
                 if (!next.moving()) {
@@ -133,8 +136,9 @@ final class Engine implements AutoCloseable {
                 Thread.currentThread().interrupt();
                 return;
             }
+            UnitSystem units = next.draft().plan().units();
             Outcome made =
-                    tried(next.edit(), () -> run.settled(next.draft(), listening(next.edit(), false)));
+                    tried(next.edit(), units, () -> run.settled(next.draft(), listening(next.edit(), false)));
             if (made != null) {
                 listener.settled(next.edit(), made);
             }
@@ -145,17 +149,15 @@ final class Engine implements AutoCloseable {
         T make() throws SurveyException, DesignRefused, PlanException;
     }
 
-    private <T> @Nullable T tried(long edit, Work<T> work) {
+    private <T> @Nullable T tried(long edit, UnitSystem units, Work<T> work) {
         try {
             return work.make();
         } catch (CancellationException e) {
             return null;
         } catch (SurveyException e) {
-            listener.refused(edit, new Wrong(e.what(), e.remedy(), List.of()));
+            listener.refused(edit, new Wrong(e.what() + ".", e.remedy(), List.of()));
         } catch (DesignRefused e) {
-            listener.refused(
-                    edit,
-                    new Wrong("The lane cannot be laid out like this.", "", e.findings()));
+            listener.refused(edit, refused(e, units));
         } catch (PlanException e) {
             listener.refused(edit, new Wrong(String.valueOf(e.getMessage()), "", List.of()));
         } catch (RuntimeException | OutOfMemoryError e) {
@@ -169,6 +171,12 @@ final class Engine implements AutoCloseable {
                             List.of()));
         }
         return null;
+    }
+
+    /** The first thing that is wrong with a lane, with its remedy. */
+    private static Wrong refused(DesignRefused e, UnitSystem units) {
+        Finding first = e.findings().get(0);
+        return new Wrong(first.says().in(units), first.remedy().in(units), e.findings());
     }
 
     /** Drafts are short and are finished even if a newer plan waits; outcomes are not. */

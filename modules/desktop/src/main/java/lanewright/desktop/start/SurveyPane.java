@@ -153,6 +153,7 @@ final class SurveyPane implements AutoCloseable {
         private final ComboBox<String> unit = new ComboBox<>();
         private final TextField columns = new TextField();
         private final VBox understood = new VBox(2);
+        private boolean said;
 
         Row(Path path) {
             this.path = path;
@@ -193,8 +194,9 @@ final class SurveyPane implements AutoCloseable {
                 return;
             }
             filling = true;
+            said = true;
             for (Row row : rows) {
-                if (row != this && AS_FILE.equals(row.unit.getValue()) && !isGeoJson(row.path)) {
+                if (!row.said && !isGeoJson(row.path)) {
                     row.unit.setValue(unit.getValue());
                 }
             }
