@@ -257,7 +257,6 @@ public final class SectionSheet {
                             box.x(),
                             box.y() + Type.NOTE,
                             Type.NOTE,
-                            true,
                             Anchor.START);
                     var frame = new Box(box.x(), box.y() + 14, box.width(), tall);
                     double spare = frame.width() / large - extent.width();

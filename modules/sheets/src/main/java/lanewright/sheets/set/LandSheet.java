@@ -27,7 +27,6 @@ import lanewright.measure.Where;
 import lanewright.measure.Words;
 import lanewright.planner.listing.SectionListings;
 import lanewright.planner.work.HeapPlace;
-import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Role;
