@@ -28,9 +28,7 @@ final class FindingsSheet {
             if (!some.isEmpty()) {
                 flow.head(head(level));
                 some.forEach(
-                        finding ->
-                                Told.whole(
-                                        flow, finding, numbered.indexOf(finding) + 1, units));
+                        finding -> Told.whole(flow, finding, numbered.indexOf(finding) + 1, units));
             }
         }
         return flow.sheet();
