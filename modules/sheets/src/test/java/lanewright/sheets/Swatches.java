@@ -36,7 +36,7 @@ public final class Swatches {
                                 + ".");
         flow.entry(Flow.Sign.LOOK, "Sits 1.4 ft deep at 3+10: needs a pipe", "Put it there.");
         flow.entry(Flow.Sign.BOX, "Mark the buried lines", "A ½ ° ± — … × ² ³ and Ωß.");
-        flow.figure(330, Swatches::roles);
+        flow.figure(340, Swatches::roles);
         flow.head("A long table");
         flow.table(listing(70));
         return flow.sheet().finished("Marrow Fold lane", "", "Local rules come first.", 1, 2);
@@ -47,7 +47,7 @@ public final class Swatches {
         int at = 0;
         for (Role role : Role.values()) {
             double x = box.x() + 8 + (at % 4) * (box.width() - 8) / 4;
-            double y = box.y() + 6 + (at / 4) * 28;
+            double y = box.y() + 6 + (at / 4) * 24;
             pen.area(role, Outline.box(x, y, 40, 20));
             pen.line(role, x + 4, y + 20, x + 20, y + 2, x + 38, y + 16);
             pen.words(

@@ -34,6 +34,7 @@ public final class GradeListings {
             }
             rows.add(
                     List.of(
+                            Listing.cell(Quantity.count(i + 1)),
                             Listing.cell(Quantity.station(point.station())),
                             Listing.cell(Quantity.height(point.height())),
                             Listing.cell(Quantity.height(profile.height(point.station()))),
@@ -46,6 +47,7 @@ public final class GradeListings {
                 "grade-points",
                 "Points between grades",
                 List.of(
+                        Column.of("No.", Kind.COUNT),
                         Column.of("Station", Kind.STATION),
                         Column.of("Grades meet at", Kind.HEIGHT),
                         Column.of("Finished height", Kind.HEIGHT),

@@ -339,7 +339,6 @@ final class Answers {
 
     private static Saying field(Stakes stakes) {
         String benchmark = stakes.benchmark();
-        // One line of the cover, which has to stay one page.
         return Saying.of(
                 "{} stakes and {} load marks; "
                         + (benchmark == null

@@ -11,12 +11,18 @@ public enum Pattern {
     HATCH,
     /** Lines falling to the right. */
     HATCH_BACK,
+    /** Lines both ways. */
+    HATCH_BOTH,
+    /** Short upright strokes, like grass. */
+    BLADES,
     /** Dots. */
     DOTS,
     /** Short level dashes. */
     DASHES,
     /** Long level lines. */
     LEVEL,
+    /** Small upright crosses. */
+    CROSSES,
     /** Small round stones. */
     STONES_SMALL,
     /** Middle round stones. */
@@ -47,9 +53,15 @@ public enum Pattern {
             case NONE -> {}
             case HATCH -> hatch(left, top, right, bottom, true, sink);
             case HATCH_BACK -> hatch(left, top, right, bottom, false, sink);
+            case HATCH_BOTH -> {
+                hatch(left, top, right, bottom, true, sink);
+                hatch(left, top, right, bottom, false, sink);
+            }
+            case BLADES -> blades(left, top, right, bottom, sink);
             case DOTS -> staggered(left, top, right, bottom, 4.4, 3.4, DOT, sink);
             case DASHES -> staggered(left, top, right, bottom, 5, 2.4, 2.4, sink);
             case LEVEL -> level(left, top, right, bottom, sink);
+            case CROSSES -> crosses(left, top, right, bottom, sink);
             case STONES_SMALL -> staggered(left, top, right, bottom, 2.2, 1.9, DOT, sink);
             case STONES_MIDDLE -> stones(left, top, right, bottom, 3.8, sink);
             case STONES_LARGE -> stones(left, top, right, bottom, 6, sink);
@@ -76,6 +88,36 @@ public enum Pattern {
         double step = 2.8;
         for (long k = (long) Math.ceil(top / step); k * step <= bottom; k++) {
             sink.line(Outline.open(left, k * step, right, k * step));
+        }
+    }
+
+    private static void blades(double left, double top, double right, double bottom, Sink sink) {
+        double step = 3.2;
+        double tall = 2.2;
+        for (long row = (long) Math.floor(top / tall) - 1; row * tall <= bottom; row++) {
+            double shift = (row & 1) == 0 ? 0 : step / 2;
+            for (long k = (long) Math.floor((left - shift) / step);
+                    k * step + shift <= right;
+                    k++) {
+                double x = k * step + shift;
+                sink.line(Outline.open(x, row * tall, x, row * tall + tall));
+            }
+        }
+    }
+
+    private static void crosses(double left, double top, double right, double bottom, Sink sink) {
+        double step = 9;
+        double arm = 1.6;
+        for (long row = (long) Math.floor(top / step); row * step <= bottom + step; row++) {
+            double shift = (row & 1) == 0 ? 0 : step / 2;
+            double y = row * step;
+            for (long k = (long) Math.floor((left - shift) / step) - 1;
+                    k * step + shift <= right + step;
+                    k++) {
+                double x = k * step + shift;
+                sink.line(Outline.open(x - arm, y, x + arm, y));
+                sink.line(Outline.open(x, y - arm, x, y + arm));
+            }
         }
     }
 

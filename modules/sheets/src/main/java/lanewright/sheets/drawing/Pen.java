@@ -6,6 +6,9 @@ import java.util.List;
 /** Puts marks on a drawing, one after the other. Lives as long as one drawing is being made. */
 public final class Pen {
 
+    /** Distance from line to line, part of the size. */
+    private static final double LEAD = 1.32;
+
     private final List<Mark> marks = new ArrayList<>();
 
     /** What was drawn so far, in order. */
@@ -73,6 +76,20 @@ public final class Pen {
     /** What a gauge says, in small type, level. */
     public Pen gauge(Gauge gauge, double x, double y, double size, boolean bold, Anchor anchor) {
         return add(new Mark.Words(Role.NOTE, gauge.words(), x, y, size, bold, anchor, 0, gauge));
+    }
+
+    /**
+     * What a gauge says, in small type and already broken into lines.
+     *
+     * @param y base line of the first line, pt
+     */
+    public Pen paragraph(Gauge gauge, List<String> lines, double x, double y, double size) {
+        double base = y;
+        for (String line : lines) {
+            add(new Mark.Words(Role.NOTE, line, x, base, size, false, Anchor.START, 0, gauge));
+            base += size * LEAD;
+        }
+        return this;
     }
 
     /** Everything that another pen drew, seen only inside {@code frame}. */

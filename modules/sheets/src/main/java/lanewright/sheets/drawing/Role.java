@@ -20,6 +20,8 @@ public enum Role {
     GRID,
     /** A short line across something: ticks, bars, arrows of measure. */
     TICK,
+    /** A thin line from words to what they speak of. */
+    LEADER,
     /** A place on the lane, in drawings and strips. */
     MARKER,
     /** The line and ring of the place marker on a screen. */
@@ -42,6 +44,8 @@ public enum Role {
     DITCH_LEFT,
     /** Bottom of a ditch, right of the lane. */
     DITCH_RIGHT,
+    /** Bottoms of both ditches, where they are equally high. */
+    DITCH_BOTH,
     /** Dug. */
     CUT,
     /** Built up. */
@@ -88,8 +92,16 @@ public enum Role {
     FLOW,
     /** A pipe that lets water through. */
     PIPE,
-    /** A thing that can hurt or must be kept off. */
+    /** The hollow of a pipe. */
+    PIPE_CORE,
+    /** A place to be kept off. */
     HAZARD,
+    /** An overhead wire. */
+    WIRE,
+    /** A buried line. */
+    BURIED,
+    /** A probe hole. */
+    PROBE,
     /** Look here. */
     LOOK,
     /** Answered, or acting. */

@@ -38,7 +38,11 @@ public record Style(
         /** Long dashes. */
         LONG,
         /** Dash and dot. */
-        DASH_DOT;
+        DASH_DOT,
+        /** Dots. */
+        DOTS,
+        /** A long dash and two dots. */
+        DASH_DOT_DOT;
 
         /** Dash and gap in turn, pt. */
         public double[] lengths() {
@@ -48,6 +52,8 @@ public record Style(
                 case MIDDLE -> new double[] {5, 2.5};
                 case LONG -> new double[] {10, 3};
                 case DASH_DOT -> new double[] {8, 2.5, 1.2, 2.5};
+                case DOTS -> new double[] {1.2, 2.2};
+                case DASH_DOT_DOT -> new double[] {9, 2, 1.2, 2, 1.2, 2};
             };
         }
     }
@@ -64,6 +70,7 @@ public record Style(
             case FRAME -> line(0x9A947F, 0.6, Dash.NONE);
             case GRID -> line(0xE1DCCF, 0.5, Dash.NONE);
             case TICK -> new Style(INK, Pattern.NONE, INK, 0.8, 0, Dash.NONE);
+            case LEADER -> line(INK, 0.5, Dash.NONE);
             case MARKER -> new Style(WHITE, Pattern.NONE, INK, 1.1, 0, Dash.NONE);
             case PLACE -> line(INK, 2, Dash.NONE);
             case PLATE_LINE -> line(WHITE, 5, Dash.NONE);
@@ -73,32 +80,37 @@ public record Style(
             case BEARING_LINE -> line(SOFT_INK, 0.8, Dash.DASH_DOT);
             case SUBGRADE -> line(INK, 0.8, Dash.MIDDLE);
             case FINISHED -> line(INK, 1.6, Dash.NONE);
-            case DITCH_LEFT -> line(BLUE, 1.0, Dash.LONG);
-            case DITCH_RIGHT -> line(BLUE, 1.0, Dash.DASH_DOT);
+            case DITCH_LEFT -> line(BLUE, 1.0, Dash.DASH_DOT);
+            case DITCH_RIGHT -> line(BLUE, 1.0, Dash.SHORT);
+            case DITCH_BOTH -> line(BLUE, 1.0, Dash.LONG);
             case CUT -> area(0xF5E6EE, Pattern.HATCH, 0xB4578A, 0.5);
             case FILL -> area(0xDFF2EA, Pattern.DOTS, 0x00704F, 0.9);
             case TOPSOIL -> area(0xFBEFD2, Pattern.DASHES, 0xA86F00, 0.6);
-            case TOPSOIL_BACK -> area(0xF7E2B0, Pattern.NONE, 0xA86F00, 0.6);
+            case TOPSOIL_BACK -> area(0xF7E2B0, Pattern.BLADES, 0x7A5200, 0.5);
             case HEAP -> area(0xFBEFD2, Pattern.DASHES, 0x7A5200, 0.6);
-            case UNDERCUT -> area(0xE9E9E9, Pattern.HATCH_BACK, SOFT_INK, 0.5);
+            case UNDERCUT -> area(0xF2F2F2, Pattern.HATCH_BOTH, SOFT_INK, 0.4);
             case STONE_FINE -> area(0xE6E6E6, Pattern.STONES_SMALL, 0x555555, 0.8);
             case STONE_MIDDLE -> area(0xCFCFCF, Pattern.STONES_MIDDLE, 0x444444, 0.4);
             case STONE_COARSE -> area(0xB8B8B8, Pattern.STONES_LARGE, 0x333333, 0.5);
             case LANE -> words(0xFBFAF6);
-            case LANE_EDGE -> line(INK, 0.7, Dash.NONE);
-            case CENTRE -> line(INK, 1.1, Dash.NONE);
+            case LANE_EDGE -> line(INK, 1.1, Dash.NONE);
+            case CENTRE -> line(INK, 0.7, Dash.LONG);
             case LIMIT -> line(INK, 0.8, Dash.MIDDLE);
-            case CATCH -> line(BROWN, 0.7, Dash.SHORT);
+            case CATCH -> line(BROWN, 0.6, Dash.NONE);
             case CONTOUR -> line(0xB9AE92, 0.4, Dash.NONE);
             case CONTOUR_HEAVY -> line(0x8A7D5C, 0.9, Dash.NONE);
             case BREAKLINE -> line(0xA9A291, 0.5, Dash.SHORT);
-            case BOUNDARY -> line(SOFT_INK, 0.9, Dash.DASH_DOT);
+            case BOUNDARY -> line(SOFT_INK, 0.9, Dash.DASH_DOT_DOT);
             case SHOT -> words(BROWN);
-            case WATER -> new Style(0xCBE8F7, Pattern.LEVEL, BLUE, 1.1, 0.45, Dash.NONE);
-            case WATER_BEFORE -> new Style(NOTHING, Pattern.NONE, BLUE, 0.8, 0, Dash.SHORT);
+            case WATER -> new Style(0xCBE8F7, Pattern.LEVEL, BLUE, 0.6, 0.4, Dash.NONE);
+            case WATER_BEFORE -> new Style(NOTHING, Pattern.NONE, BLUE, 1.0, 0, Dash.DOTS);
             case FLOW -> new Style(BLUE, Pattern.NONE, BLUE, 1.0, 0, Dash.NONE);
-            case PIPE -> new Style(WHITE, Pattern.NONE, BLUE, 2.2, 0, Dash.NONE);
-            case HAZARD -> new Style(NOTHING, Pattern.NONE, VERMILION, 1.2, 0, Dash.DASH_DOT);
+            case PIPE -> line(INK, 3.4, Dash.NONE);
+            case PIPE_CORE -> line(WHITE, 1.7, Dash.NONE);
+            case HAZARD -> new Style(NOTHING, Pattern.CROSSES, VERMILION, 1.2, 0.5, Dash.NONE);
+            case WIRE -> line(VERMILION, 1.1, Dash.NONE);
+            case BURIED -> line(VERMILION, 1.3, Dash.DASH_DOT);
+            case PROBE -> new Style(WHITE, Pattern.NONE, INK, 0.9, 0, Dash.NONE);
             case LOOK -> new Style(VERMILION, Pattern.NONE, INK, 0.6, 0, Dash.NONE);
             case TICK_MARK -> line(WHITE, 1.3, Dash.NONE);
             case ACCENT -> new Style(BLUE, Pattern.NONE, BLUE, 1.2, 0, Dash.NONE);

@@ -16,7 +16,36 @@ final class Between {
 
     /** A ring of offsets and heights, m. */
     @SuppressWarnings("ArrayRecordComponent") // made here, drawn at once, never kept
-    record Ring(double[] offsets, double[] heights) {}
+    record Ring(double[] offsets, double[] heights) {
+
+        /** Its area, m². */
+        double area() {
+            double twice = 0;
+            int n = offsets.length;
+            for (int i = 0; i < n; i++) {
+                int k = (i + 1) % n;
+                twice += offsets[i] * heights[k] - offsets[k] * heights[i];
+            }
+            return Math.abs(twice) / 2;
+        }
+
+        /** A place well inside it: the middle of its upright where it is thickest. */
+        double[] inside() {
+            int half = offsets.length / 2;
+            int best = 0;
+            for (int i = 1; i < half; i++) {
+                if (thick(i) > thick(best)) {
+                    best = i;
+                }
+            }
+            int other = offsets.length - 1 - best;
+            return new double[] {offsets[best], (heights[best] + heights[other]) / 2};
+        }
+
+        private double thick(int i) {
+            return heights[i] - heights[offsets.length - 1 - i];
+        }
+    }
 
     /**
      * Rings in which {@code upper} lies above {@code lower}, from one offset to another.

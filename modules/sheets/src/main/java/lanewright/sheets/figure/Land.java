@@ -27,8 +27,8 @@ public final class Land {
     /** A single place that is drawn as a small sign. */
     record Spot(Role role, double x, double y) {}
 
-    /** A warning triangle. */
-    record Look(double x, double y) {}
+    /** A warning triangle, and the number of what it warns of. */
+    record Look(double x, double y, String words) {}
 
     /** Height at a place, NaN where it is not known. */
     @FunctionalInterface
@@ -103,9 +103,9 @@ public final class Land {
         return this;
     }
 
-    /** A warning triangle at a place. */
-    public Land look(double x, double y) {
-        looks.add(new Look(x, y));
+    /** A warning triangle at a place, with the number of its finding. */
+    public Land look(double x, double y, String words) {
+        looks.add(new Look(x, y, words));
         return this;
     }
 

@@ -3,8 +3,10 @@ package lanewright.sheets.figure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import lanewright.measure.UnitSystem;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
@@ -15,7 +17,6 @@ import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.drawing.Shade;
-import lanewright.sheets.page.LayoutCheck;
 import lanewright.sheets.page.Type;
 import org.jspecify.annotations.Nullable;
 
@@ -26,22 +27,48 @@ public final class LandDrawing {
     private static final double PIXEL = 2.4;
     private static final double RIM = 8;
 
+    /** Warnings nearer to each other than this share a triangle, pt. */
+    private static final double SAME_PLACE = 14;
+
+    /** Blanks as wide as a triangle. */
+    private static final String TRIANGLE_ROOM = "     ";
+
+    /** Roles of lines and outlines that words must not hide. */
+    private static final Set<Role> PLAIN_TO_SEE =
+            EnumSet.of(
+                    Role.LANE_EDGE,
+                    Role.CENTRE,
+                    Role.LIMIT,
+                    Role.WATER,
+                    Role.WATER_BEFORE,
+                    Role.FLOW,
+                    Role.PIPE,
+                    Role.HEAP,
+                    Role.HAZARD,
+                    Role.WIRE,
+                    Role.BURIED);
+
+    /** How far words may stand from what they speak of, pt. */
+    private static final double FARTHEST = 170;
+
     private final Land land;
     private final Land.Heights heights;
     private final MapScale scale;
     private final Box box;
     private final double midX;
     private final double midY;
-    private final LayoutCheck.Room room;
+    private final Places places;
+    private final Set<Role> drawn = EnumSet.noneOf(Role.class);
 
-    private LandDrawing(Land land, Land.Heights heights, MapScale scale, Box box) {
+    private LandDrawing(
+            Land land, Land.Heights heights, MapScale scale, Box box, double midX, double midY) {
         this.land = land;
         this.heights = heights;
         this.scale = scale;
         this.box = box;
-        midX = (land.left() + land.right()) / 2;
-        midY = (land.low() + land.high()) / 2;
-        room = new LayoutCheck.Room(box.inset(1.5));
+        this.midX = midX;
+        this.midY = midY;
+        places = new Places(box.inset(1.5));
     }
 
     /** The scale at which the land fits into a box. */
@@ -62,9 +89,18 @@ public final class LandDrawing {
         return new double[] {x - dx, y - dy, x + dx, y + dy};
     }
 
-    /** Draws the land into a box at the given scale. */
-    public static void draw(Land land, Land.Heights heights, MapScale scale, Pen pen, Box box) {
-        new LandDrawing(land, heights, scale, box).draw(pen);
+    /**
+     * Draws the land into a box at the given scale.
+     *
+     * @return what is drawn, for a legend
+     */
+    public static Set<Role> draw(
+            Land land, Land.Heights heights, MapScale scale, Pen pen, Box box) {
+        double x = (land.left() + land.right()) / 2;
+        double y = (land.low() + land.high()) / 2;
+        var drawing = new LandDrawing(land, heights, scale, box, x, y);
+        drawing.draw(pen);
+        return drawing.drawn;
     }
 
     private double x(double east) {
@@ -81,7 +117,9 @@ public final class LandDrawing {
         Pen furniture = furniture();
         for (Land.Feature feature : land.features()) {
             if (feature.filled()) {
-                inside.area(feature.role(), outline(feature));
+                Outline ring = outline(feature);
+                inside.area(feature.role(), ring);
+                saw(feature.role(), ring);
             }
         }
         for (Land.Contour contour : land.contours()) {
@@ -89,26 +127,122 @@ public final class LandDrawing {
                     contour.heavy() ? Role.CONTOUR_HEAVY : Role.CONTOUR,
                     outline(contour.x(), contour.y(), false));
         }
-        for (Land.Feature feature : land.features()) {
-            // A way of water that rises and ends in one cell has no length to draw.
-            if (!feature.filled() && feature.x().length > 1) {
-                inside.line(feature.role(), outline(feature));
-                if (feature.role() == Role.FLOW) {
-                    arrow(inside, feature);
-                }
-            }
-        }
+        lines(inside);
         land.spots().forEach(spot -> spot(inside, spot));
+        letters(inside);
         ticks(inside);
-        for (Land.Look look : land.looks()) {
-            inside.look(x(look.x()), y(look.y()), 9);
-            room.block(new Box(x(look.x()) - 6, y(look.y()) - 6, 12, 12));
-        }
+        looks(inside);
         labels(inside);
         contourWords(inside);
         furniture.marks().forEach(inside::add);
         pen.framed(box, inside);
         pen.frame(Role.FRAME, box);
+    }
+
+    /** Remembers that a role is to be seen, if any of the line lies in the box. */
+    private void saw(Role role, Outline line) {
+        for (int i = 0; i < line.size(); i++) {
+            if (box.holds(line.x(i), line.y(i))) {
+                drawn.add(role);
+                return;
+            }
+        }
+    }
+
+    private void lines(Pen pen) {
+        for (Land.Feature feature : land.features()) {
+            // A way of water that rises and ends in one cell has no length to draw.
+            if (feature.filled() || feature.x().length < 2) {
+                continue;
+            }
+            Outline line = outline(feature);
+            if (feature.role() == Role.PIPE) {
+                pipe(pen, line);
+            } else {
+                pen.line(feature.role(), line);
+            }
+            if (feature.role() == Role.FLOW) {
+                arrows(pen, line);
+            }
+            if (PLAIN_TO_SEE.contains(feature.role()) && !isLettered(feature)) {
+                places.keepOff(line);
+            }
+            saw(feature.role(), line);
+        }
+    }
+
+    /** Two walls with a hollow between them, so that it looks like no other line. */
+    private static void pipe(Pen pen, Outline line) {
+        pen.line(Role.PIPE, line).line(Role.PIPE_CORE, line);
+        for (int end : new int[] {0, line.size() - 1}) {
+            int next = end == 0 ? 1 : end - 1;
+            double dx = line.x(end) - line.x(next);
+            double dy = line.y(end) - line.y(next);
+            double length = Math.max(1e-9, Math.hypot(dx, dy));
+            double ux = -dy / length * 3.4;
+            double uy = dx / length * 3.4;
+            pen.line(
+                    Role.TICK,
+                    line.x(end) - ux,
+                    line.y(end) - uy,
+                    line.x(end) + ux,
+                    line.y(end) + uy);
+        }
+    }
+
+    /** Crosses along a wire and letters along wires and buried lines: they read without colour. */
+    private void letters(Pen pen) {
+        for (Land.Feature feature : land.features()) {
+            if (isLettered(feature)) {
+                boolean wire = feature.role() == Role.WIRE;
+                Outline line = outline(feature);
+                if (wire) {
+                    along(line, 7, 14, (x, y) -> cross(pen, x, y));
+                }
+                along(line, 14, 42, (x, y) -> letter(pen, wire ? "W" : "B", x, y));
+                places.keepOff(line);
+            }
+        }
+    }
+
+    private static boolean isLettered(Land.Feature feature) {
+        return feature.role() == Role.WIRE || feature.role() == Role.BURIED;
+    }
+
+    private void letter(Pen pen, String text, double x, double y) {
+        var words =
+                new Mark.Words(Role.TEXT, text, x, y + NOTE * 0.3, NOTE, true, Anchor.MIDDLE, 0);
+        if (box.inset(2).holds(x, y) && places.take(words)) {
+            Places.plate(pen, words);
+            pen.add(words);
+        }
+    }
+
+    private static void cross(Pen pen, double x, double y) {
+        pen.line(Role.WIRE, x - 2.2, y - 2.2, x + 2.2, y + 2.2);
+        pen.line(Role.WIRE, x - 2.2, y + 2.2, x + 2.2, y - 2.2);
+    }
+
+    @FunctionalInterface
+    private interface At {
+        void place(double x, double y);
+    }
+
+    /** Places along a line, the first after some length and then at equal distances, pt. */
+    private static void along(Outline line, double first, double step, At at) {
+        double next = first;
+        double gone = 0;
+        for (int i = 1; i < line.size(); i++) {
+            double dx = line.x(i) - line.x(i - 1);
+            double dy = line.y(i) - line.y(i - 1);
+            double length = Math.hypot(dx, dy);
+            while (length > 0 && next <= gone + length) {
+                double part = (next - gone) / length;
+                at.place(line.x(i - 1) + part * dx, line.y(i - 1) + part * dy);
+                next += step;
+            }
+            gone += length;
+        }
     }
 
     private Outline outline(Land.Feature feature) {
@@ -166,29 +300,58 @@ public final class LandDrawing {
         return (int) Math.max(205, Math.min(252, Math.round(190 + 72 * light)));
     }
 
-    private void arrow(Pen pen, Land.Feature flow) {
-        int n = flow.x().length;
-        for (int k = 1; k <= 2; k++) {
-            int i = Math.max(1, n * k / 2 - 1);
-            double x1 = x(flow.x()[i]);
-            double y1 = y(flow.y()[i]);
-            double dx = x1 - x(flow.x()[i - 1]);
-            double dy = y1 - y(flow.y()[i - 1]);
-            double length = Math.hypot(dx, dy);
-            if (length > 0) {
-                double ux = dx / length * 6;
-                double uy = dy / length * 6;
-                pen.area(
-                        Role.FLOW,
-                        Outline.closed(
-                                x1,
-                                y1,
-                                x1 - ux + uy * 0.45,
-                                y1 - uy - ux * 0.45,
-                                x1 - ux - uy * 0.45,
-                                y1 - uy + ux * 0.45));
-            }
+    /**
+     * Arrows down a way of water, in the direction that it takes over some length, so that a small
+     * step of it does not turn them.
+     */
+    private void arrows(Pen pen, Outline line) {
+        double length = 0;
+        for (int i = 1; i < line.size(); i++) {
+            length += Math.hypot(line.x(i) - line.x(i - 1), line.y(i) - line.y(i - 1));
         }
+        if (length < 16) {
+            return;
+        }
+        int count = (int) Math.max(1, Math.round(length / 90));
+        for (int k = 0; k < count; k++) {
+            double middle = length * (k + 0.6) / count;
+            double[] from = at(line, middle - 7);
+            double[] to = at(line, middle + 7);
+            double dx = to[0] - from[0];
+            double dy = to[1] - from[1];
+            double chord = Math.hypot(dx, dy);
+            if (chord < 9) {
+                continue;
+            }
+            double[] tip = at(line, middle + 3.5);
+            double ux = dx / chord * 7;
+            double uy = dy / chord * 7;
+            pen.area(
+                    Role.FLOW,
+                    Outline.closed(
+                            tip[0],
+                            tip[1],
+                            tip[0] - ux + uy * 0.42,
+                            tip[1] - uy - ux * 0.42,
+                            tip[0] - ux - uy * 0.42,
+                            tip[1] - uy + ux * 0.42));
+        }
+    }
+
+    /** The place so far along a line, held to its ends. */
+    private static double[] at(Outline line, double length) {
+        double left = length;
+        for (int i = 1; i < line.size(); i++) {
+            double dx = line.x(i) - line.x(i - 1);
+            double dy = line.y(i) - line.y(i - 1);
+            double piece = Math.hypot(dx, dy);
+            if (left <= piece || i == line.size() - 1) {
+                double part = piece > 0 ? Math.max(0, Math.min(1, left / piece)) : 0;
+                return new double[] {line.x(i - 1) + part * dx, line.y(i - 1) + part * dy};
+            }
+            left -= piece;
+        }
+        return new double[] {line.x(0), line.y(0)};
     }
 
     private void spot(Pen pen, Land.Spot spot) {
@@ -197,88 +360,147 @@ public final class LandDrawing {
         if (!box.holds(x, y)) {
             return;
         }
+        drawn.add(spot.role());
         if (spot.role() == Role.SHOT) {
             pen.area(Role.SHOT, Outline.circle(x, y, 0.7, 6));
+        } else if (spot.role() == Role.PROBE) {
+            Outline ring = Outline.circle(x, y, 2.6, 12);
+            pen.area(Role.PROBE, ring).line(Role.PROBE, ring);
+            pen.area(Role.TICK, Outline.circle(x, y, 0.9, 8));
+            places.keepOff(new Box(x - 3.5, y - 3.5, 7, 7));
         } else {
             pen.area(Role.PLATE, Outline.circle(x, y, 4, 16));
             pen.line(spot.role(), Outline.circle(x, y, 4, 16));
             pen.line(spot.role(), x - 6, y, x + 6, y).line(spot.role(), x, y - 6, x, y + 6);
+            places.keepOff(new Box(x - 6, y - 6, 12, 12));
         }
     }
 
+    /** A tick across the lane at every round station, and its words at one end of the tick. */
     private void ticks(Pen pen) {
         for (Land.Station station : land.stations()) {
             double east = StrictMath.sin(station.heading());
             double north = -StrictMath.cos(station.heading());
             double half = station.halfWidth();
-            pen.line(
-                    Role.TICK,
-                    x(station.x() - east * half),
-                    y(station.y() - north * half),
-                    x(station.x() + east * half),
-                    y(station.y() + north * half));
-            double wide = Face.of(true).width(station.words(), NOTE) / 2 + 4;
-            for (double away : new double[] {1.2, -1.2, 1.8, -1.8, 2.6, -2.6}) {
-                double reach = Math.signum(away) * (Math.abs(away) * half + wide / scale.points());
-                if (word(
-                        pen,
-                        Role.NOTE,
-                        Gauge.of(Gauge.Use.STATION, station.words(), station.at()),
-                        station.words(),
-                        x(station.x() + east * reach),
-                        y(station.y() + north * reach) + 3,
-                        true,
-                        0)) {
-                    break;
+            Outline tick =
+                    Outline.open(
+                            x(station.x() - east * half),
+                            y(station.y() - north * half),
+                            x(station.x() + east * half),
+                            y(station.y() + north * half));
+            pen.line(Role.TICK, tick);
+            places.keepOff(tick);
+        }
+        for (Land.Station station : land.stations()) {
+            stationWords(pen, station);
+        }
+    }
+
+    private void stationWords(Pen pen, Land.Station station) {
+        double across = StrictMath.sin(station.heading());
+        double down = StrictMath.cos(station.heading());
+        double wide = Face.of(true).width(station.words(), NOTE) / 2 + 2;
+        double least =
+                station.halfWidth() * scale.points()
+                        + Math.abs(across) * wide
+                        + Math.abs(down) * (NOTE / 2 + 2)
+                        + 1.5;
+        for (double more : new double[] {0, 3, 7, 12, 18, 26, 36}) {
+            for (int side : new int[] {1, -1}) {
+                double reach = side * (least + more);
+                double x = x(station.x()) + across * reach;
+                double y = y(station.y()) + down * reach;
+                var words =
+                        new Mark.Words(
+                                Role.TEXT,
+                                station.words(),
+                                x,
+                                y + NOTE * 0.28,
+                                NOTE,
+                                true,
+                                Anchor.MIDDLE,
+                                0,
+                                Gauge.of(Gauge.Use.STATION, station.words(), station.at()));
+                if (places.take(words)) {
+                    if (more > 7) {
+                        double end = side * station.halfWidth() * scale.points();
+                        places.lead(
+                                pen,
+                                x(station.x()) + across * end,
+                                y(station.y()) + down * end,
+                                Places.box(words));
+                    }
+                    Places.plate(pen, words);
+                    pen.add(words);
+                    return;
                 }
             }
         }
+    }
+
+    /**
+     * Warning triangles with the numbers of their findings: beside the place, not on it. Those of
+     * one place share a triangle.
+     */
+    private void looks(Pen pen) {
+        var left = new ArrayList<>(land.looks());
+        while (!left.isEmpty()) {
+            Land.Look first = left.remove(0);
+            double x = x(first.x());
+            double y = y(first.y());
+            var numbers = new StringBuilder(first.words());
+            for (var it = left.iterator(); it.hasNext(); ) {
+                Land.Look other = it.next();
+                if (Math.hypot(x(other.x()) - x, y(other.y()) - y) < SAME_PLACE) {
+                    if (!other.words().isBlank()) {
+                        numbers.append(numbers.isEmpty() ? "" : " · ").append(other.words());
+                    }
+                    it.remove();
+                }
+            }
+            if (box.holds(x, y)) {
+                look(pen, x, y, numbers.toString());
+            }
+        }
+    }
+
+    private void look(Pen pen, double x, double y, String numbers) {
+        Mark.Words words =
+                places.find(
+                        Role.TEXT,
+                        TRIANGLE_ROOM + (numbers.isBlank() ? " " : numbers).strip() + " ",
+                        x,
+                        y,
+                        NOTE,
+                        true,
+                        FARTHEST);
+        drawn.add(Role.LOOK);
+        if (words == null) {
+            pen.look(x, y, 9);
+            return;
+        }
+        Box plate = Places.box(words);
+        places.lead(pen, x, y, plate);
+        pen.area(Role.TICK, Outline.circle(x, y, 1.4, 8));
+        Places.plate(pen, words);
+        pen.look(words.start() + 5, words.y() - NOTE * 0.3, 9);
+        pen.bold(
+                Role.TEXT,
+                numbers,
+                words.start() + Face.of(true).width(TRIANGLE_ROOM, NOTE),
+                words.y(),
+                NOTE,
+                Anchor.START);
     }
 
     private void labels(Pen pen) {
         List<Land.Label> ordered = new ArrayList<>(land.labels());
         ordered.sort(Comparator.comparingInt(Land.Label::rank));
         for (Land.Label label : ordered) {
-            double half = Face.of(label.bold()).width(label.words(), NOTE) / 2 + 6;
             double x = x(label.x());
             double y = y(label.y());
-            if (!box.holds(x, y)) {
-                continue;
-            }
-            double[][] tries = {
-                {0, 3},
-                {half, -6},
-                {-half, -6},
-                {half, 12},
-                {-half, 12},
-                {0, 16},
-                {0, -12},
-                {half + 12, 3},
-                {-half - 12, 3},
-                {0, 28},
-                {0, -26},
-                {half + 24, -20},
-                {-half - 24, 24},
-                {half + 24, 28},
-                {-half - 24, -20},
-                {0, 46},
-                {0, -44}
-            };
-            for (double[] by : tries) {
-                if (word(
-                        pen,
-                        label.role(),
-                        null,
-                        label.words(),
-                        x + by[0],
-                        y + by[1],
-                        label.bold(),
-                        0)) {
-                    if (Math.hypot(by[0], by[1]) > half + 14) {
-                        pen.line(Role.TICK, x, y, x + by[0], y + by[1] + (by[1] < 0 ? 3 : -9));
-                    }
-                    break;
-                }
+            if (box.holds(x, y)) {
+                places.put(pen, label.role(), label.words(), x, y, NOTE, label.bold(), FARTHEST);
             }
         }
     }
@@ -294,7 +516,7 @@ public final class LandDrawing {
             boolean bold,
             double turn) {
         var words = new Mark.Words(role, text, x, y, NOTE, bold, Anchor.MIDDLE, turn, gauge);
-        if (text.isBlank() || !room.take(words)) {
+        if (text.isBlank() || !places.take(words)) {
             return false;
         }
         double half = words.width() / 2 + 1.5;
@@ -349,47 +571,73 @@ public final class LandDrawing {
     private Pen furniture() {
         var pen = new Pen();
         double bar = scale.bar() * scale.points();
-        double left = box.x() + 12;
-        double base = box.bottom() - 12;
-        double wide = Math.max(bar + 8, Face.of(false).width(scale.words(), NOTE)) + 34;
-        Box plate = new Box(left - 8, base - 32, wide, 40);
-        pen.fill(Role.PLATE, plate).frame(Role.HAIRLINE, plate);
-        pen.line(Role.TICK, left, base - 4, left + bar, base - 4);
-        for (int i = 0; i <= 2; i++) {
-            pen.line(Role.TICK, left + bar * i / 2, base - 8, left + bar * i / 2, base - 4);
-        }
-        put(pen, Gauge.of(Gauge.Use.SCALE_BAR, "0", 0), left, base - 11, Anchor.START);
-        put(
-                pen,
-                Gauge.of(Gauge.Use.SCALE_BAR, scale.barWords(), scale.bar()),
-                left + bar,
-                base - 11,
-                Anchor.MIDDLE);
+        double words = Face.of(false).width(scale.words(), NOTE);
+        double wide = Math.max(bar + Face.of(false).width(scale.barWords(), NOTE) / 2, words) + 18;
+        Box plate = corner(wide, 40, false);
+        double left = plate.x() + 8;
+        pen.fill(Role.PLATE, plate).frame(Role.FRAME, plate);
         put(
                 pen,
                 Gauge.of(Gauge.Use.SCALE, scale.words(), scale.one()),
                 left,
-                base + 5,
+                plate.y() + 11,
                 Anchor.START);
-        double x = box.right() - 20;
-        double y = box.y() + 14;
-        Box north = new Box(x - 12, y - 8, 24, 46);
-        pen.fill(Role.PLATE, north).frame(Role.HAIRLINE, north);
-        pen.line(Role.TICK, x, y, x, y + 22);
+        double base = plate.bottom() - 5;
+        pen.line(Role.TICK, left, base, left + bar, base);
+        for (int i = 0; i <= 2; i++) {
+            pen.line(Role.TICK, left + bar * i / 2, base - 4, left + bar * i / 2, base);
+        }
+        put(pen, Gauge.of(Gauge.Use.SCALE_BAR, "0", 0), left, base - 7, Anchor.START);
+        put(
+                pen,
+                Gauge.of(Gauge.Use.SCALE_BAR, scale.barWords(), scale.bar()),
+                left + bar,
+                base - 7,
+                Anchor.MIDDLE);
+        Box north = corner(24, 44, true);
+        double x = north.middle();
+        double y = north.y() + 8;
+        pen.fill(Role.PLATE, north).frame(Role.FRAME, north);
+        pen.line(Role.TICK, x, y, x, y + 20);
         pen.area(Role.TICK, Outline.closed(x, y - 4, x + 4, y + 7, x - 4, y + 7));
-        put(pen, new Mark.Words(Role.NOTE, "N", x, y + 33, NOTE, false, Anchor.MIDDLE, 0));
-        room.block(plate);
-        room.block(north);
+        pen.words(Role.NOTE, "N", x, y + 31, NOTE, Anchor.MIDDLE);
+        places.keepOff(plate);
+        places.keepOff(north);
         return pen;
     }
 
-    private void put(Pen pen, Gauge gauge, double x, double y, Anchor anchor) {
-        put(pen, new Mark.Words(Role.NOTE, gauge.words(), x, y, NOTE, false, anchor, 0, gauge));
+    /** The corner in which a box hides least of what is to be seen. */
+    private Box corner(double wide, double tall, boolean up) {
+        double gap = 5;
+        double left = box.x() + gap;
+        double right = box.right() - gap - wide;
+        double top = box.y() + gap;
+        double bottom = box.bottom() - gap - tall;
+        Box[] corners =
+                up
+                        ? new Box[] {
+                            new Box(right, top, wide, tall), new Box(left, top, wide, tall)
+                        }
+                        : new Box[] {
+                            new Box(left, bottom, wide, tall), new Box(right, bottom, wide, tall)
+                        };
+        return hidden(corners[1]) < hidden(corners[0]) ? corners[1] : corners[0];
     }
 
-    private void put(Pen pen, Mark.Words words) {
-        room.take(words);
-        pen.add(words);
+    private int hidden(Box plate) {
+        int hidden = 0;
+        for (Land.Feature feature : land.features()) {
+            if (PLAIN_TO_SEE.contains(feature.role())) {
+                for (int i = 0; i < feature.x().length; i++) {
+                    hidden += plate.inset(-4).holds(x(feature.x()[i]), y(feature.y()[i])) ? 1 : 0;
+                }
+            }
+        }
+        return hidden;
+    }
+
+    private static void put(Pen pen, Gauge gauge, double x, double y, Anchor anchor) {
+        pen.gauge(gauge, x, y, NOTE, false, anchor);
     }
 
     /**
@@ -419,12 +667,44 @@ public final class LandDrawing {
     }
 
     private static void sample(Pen pen, Role role, double x, double y) {
+        double middle = y + NOTE * 0.6;
+        Box area = new Box(x, y + 1, 20, NOTE);
         switch (role) {
             case CUT, FILL, WATER, TOPSOIL, HEAP, STONE_FINE, STONE_MIDDLE, STONE_COARSE, LANE ->
-                    pen.fill(role, new Box(x, y + 1, 20, NOTE))
-                            .frame(Role.HAIRLINE, new Box(x, y + 1, 20, NOTE));
-            case LOOK -> pen.look(x + 10, y + NOTE * 0.6, 9);
-            default -> pen.line(role, x, y + NOTE * 0.6, x + 20, y + NOTE * 0.6);
+                    pen.fill(role, area).frame(Role.HAIRLINE, area);
+            case HAZARD -> pen.fill(role, area).frame(role, area);
+            case LOOK -> pen.look(x + 10, middle, 9);
+            case PIPE -> pipe(pen, Outline.open(x + 1, middle, x + 19, middle));
+            case FLOW ->
+                    pen.line(role, x, middle, x + 20, middle)
+                            .area(
+                                    role,
+                                    Outline.closed(
+                                            x + 15, middle, x + 8, middle - 3, x + 8, middle + 3));
+            case WIRE, BURIED -> {
+                pen.line(role, x, middle, x + 20, middle);
+                if (role == Role.WIRE) {
+                    cross(pen, x + 3, middle);
+                    cross(pen, x + 17, middle);
+                }
+                var words =
+                        new Mark.Words(
+                                Role.TEXT,
+                                role == Role.WIRE ? "W" : "B",
+                                x + 10,
+                                y + NOTE,
+                                NOTE,
+                                true,
+                                Anchor.MIDDLE,
+                                0);
+                pen.fill(Role.PLATE, Places.box(words)).add(words);
+            }
+            case PROBE -> {
+                Outline ring = Outline.circle(x + 10, middle, 2.6, 12);
+                pen.area(role, ring).line(role, ring);
+                pen.area(Role.TICK, Outline.circle(x + 10, middle, 0.9, 8));
+            }
+            default -> pen.line(role, x, middle, x + 20, middle);
         }
     }
 
@@ -434,11 +714,13 @@ public final class LandDrawing {
         meaning.put(Role.GROUND_LINE, "ground as it is");
         meaning.put(Role.SUBGRADE, "earth as shaped");
         meaning.put(Role.DITCH_LEFT, "left ditch bottom");
+        meaning.put(Role.DITCH_BOTH, "bottom of both ditches, equally high");
+        meaning.put(Role.STRIPPED_LINE, "ground with topsoil off");
         meaning.put(Role.DITCH_RIGHT, "right ditch bottom");
         meaning.put(Role.CUT, "cut (dig)");
         meaning.put(Role.FILL, "fill (build up)");
         meaning.put(Role.HEAP, "heap of topsoil");
-        meaning.put(Role.WATER, "water sits, depth written on it");
+        meaning.put(Role.WATER, "standing water, depth written beside it");
         meaning.put(Role.WATER_BEFORE, "wet place before the lane");
         meaning.put(Role.FLOW, "way of water");
         meaning.put(Role.PIPE, "pipe");
@@ -447,8 +729,11 @@ public final class LandDrawing {
         meaning.put(Role.CATCH, "slope meets ground");
         meaning.put(Role.LIMIT, "limit of work");
         meaning.put(Role.BOUNDARY, "edge of survey");
-        meaning.put(Role.HAZARD, "keep off, or mind");
-        meaning.put(Role.LOOK, "look here");
+        meaning.put(Role.HAZARD, "keep off");
+        meaning.put(Role.WIRE, "overhead wire");
+        meaning.put(Role.BURIED, "buried line");
+        meaning.put(Role.PROBE, "probe hole");
+        meaning.put(Role.LOOK, "danger or look here, with the finding's number");
         return meaning;
     }
 }

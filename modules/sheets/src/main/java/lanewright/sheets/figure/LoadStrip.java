@@ -7,6 +7,7 @@ import lanewright.measure.Words;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Face;
+import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
@@ -17,8 +18,23 @@ public final class LoadStrip {
 
     private static final double NOTE = Type.NOTE;
     private static final double BAR = 20;
-    private static final double STATIONS = 34;
-    private static final double ROW = NOTE * Type.LEAD + BAR + STATIONS + 8;
+    private static final double STATIONS = 38;
+    private static final double LINE = NOTE * Type.LEAD;
+
+    /** Height of the band over a bar in which stretches are marked, pt. */
+    private static final double BAND = 7;
+
+    private static final double ROW = 2 * LINE + BAND + BAR + STATIONS + 10;
+
+    /**
+     * Something along the lane that whoever spreads the loads must know of.
+     *
+     * @param from station, m
+     * @param to station, m; equal to {@code from} for a single place
+     * @param words what it is
+     * @param danger whether nothing may be tipped there
+     */
+    public record Note(double from, double to, String words, boolean danger) {}
 
     /**
      * One layer of the strip.
@@ -34,6 +50,9 @@ public final class LoadStrip {
         }
     }
 
+    /** Least distance between two stations under a bar, pt. */
+    private static final double APART = NOTE * 1.3;
+
     private LoadStrip() {}
 
     /** Height that so many layers take, pt. */
@@ -45,21 +64,34 @@ public final class LoadStrip {
      * Draws the strip.
      *
      * @param layers in the order of laying, lowest first
+     * @param notes what stands over every bar, the most important first
      * @param length of the lane, m
      */
-    public static void draw(List<Layer> layers, double length, UnitSystem units, Pen pen, Box box) {
+    public static void draw(
+            List<Layer> layers,
+            List<Note> notes,
+            double length,
+            UnitSystem units,
+            Pen pen,
+            Box box) {
         for (int i = 0; i < layers.size(); i++) {
             Box row = new Box(box.x() + 6, box.y() + i * ROW, box.width() - 12, ROW);
             // Laid from the bottom up: the coarsest comes first.
             Role role = SectionDrawing.role(layers.size() - 1 - i, layers.size());
-            layer(layers.get(i), role, length, units, pen, row);
+            layer(layers.get(i), notes, role, length, units, pen, row);
         }
     }
 
     private static void layer(
-            Layer layer, Role role, double length, UnitSystem units, Pen pen, Box row) {
+            Layer layer,
+            List<Note> notes,
+            Role role,
+            double length,
+            UnitSystem units,
+            Pen pen,
+            Box row) {
         pen.bold(Role.TEXT, layer.words(), row.x() - 6, row.y() + NOTE, NOTE, Anchor.START);
-        double top = row.y() + NOTE * Type.LEAD + 2;
+        double top = row.y() + 2 * LINE + BAND + 2;
         Scale scale = Scale.in(row, 0, 0, row.width() / length, 1);
         List<Double> stops = layer.stops();
         double lastWords = Double.NEGATIVE_INFINITY;
@@ -75,10 +107,10 @@ public final class LoadStrip {
             pen.line(Role.TICK, x, top + BAR, x, top + BAR + 3);
             boolean last = k == stops.size() - 1;
             double endX = scale.x(stops.get(stops.size() - 1));
-            boolean keepsEnd = last || x + NOTE * 1.1 <= endX;
-            if (x >= lastWords + NOTE * 1.1 && keepsEnd) {
+            boolean keepsEnd = last || x + APART <= endX;
+            if (x >= lastWords + APART && keepsEnd) {
                 pen.words(
-                        Role.NOTE,
+                        Role.TEXT,
                         Quantity.station(stops.get(k)).in(units),
                         x + NOTE * 0.36,
                         top + BAR + 5,
@@ -89,20 +121,60 @@ public final class LoadStrip {
                 lastWords = x;
             }
         }
+        var places = new Places(new Box(row.x() - 6, row.y(), row.width() + 12, ROW));
         if (Double.isFinite(layer.runsOut())) {
             double x = scale.x(layer.runsOut());
-            pen.line(Role.TICK, x, top - 2, x, top + BAR + 3);
-            pen.look(x, top + BAR / 2, 10);
+            pen.line(Role.MARKER, x, top - BAND, x, top + BAR + 3);
+            say(pen, places, "stone in hand ends", x, x, row, top);
+        }
+        for (Note note : notes) {
+            note(pen, places, note, scale, row, top);
+        }
+    }
+
+    private static void note(Pen pen, Places places, Note note, Scale scale, Box row, double top) {
+        double from = scale.x(note.from());
+        double to = scale.x(note.to());
+        if (to - from > 1) {
+            Box band = new Box(from, top - BAND, to - from, BAND - 1);
+            Role role = note.danger() ? Role.HAZARD : Role.CUT;
+            pen.fill(role, band).frame(role, band);
+        } else {
+            pen.line(Role.TICK, from, top - BAND, from, top);
+        }
+        say(pen, places, note.words(), from, to, row, top);
+    }
+
+    /** Words over the middle of a stretch, moved along a little where others stand there. */
+    private static void say(
+            Pen pen, Places places, String text, double from, double to, Box row, double top) {
+        double half = Face.of(false).width(text, NOTE) / 2 + 2;
+        double middle = (from + to) / 2;
+        for (double by : new double[] {0, half - 4, 4 - half}) {
+            double x = Math.max(row.x() - 4 + half, Math.min(row.right() + 4 - half, middle + by));
+            var words =
+                    new Mark.Words(
+                            Role.TEXT, text, x, top - BAND - 3, NOTE, false, Anchor.MIDDLE, 0);
+            if (places.take(words)) {
+                pen.add(words);
+                return;
+            }
         }
     }
 
     private static void number(Pen pen, int number, Box load) {
         String words = Words.fixed(number, 0);
         double half = Face.of(true).width(words, NOTE) / 2 + 2;
+        double middle = load.y() + BAR / 2;
         if (2 * half + 2 <= load.width()) {
-            double middle = load.y() + BAR / 2;
             pen.area(Role.PLATE, Outline.circle(load.middle(), middle, half + 1, 16));
-            pen.bold(Role.TEXT, words, load.middle(), middle + 3, NOTE, Anchor.MIDDLE);
+        } else if (2 * half - 5 <= load.width()) {
+            pen.fill(
+                    Role.PLATE,
+                    new Box(load.x() + 0.4, middle - 5, Math.max(0, load.width() - 0.8), 10));
+        } else {
+            return;
         }
+        pen.bold(Role.TEXT, words, load.middle(), middle + 3, NOTE, Anchor.MIDDLE);
     }
 }

@@ -1,7 +1,9 @@
 package lanewright.sheets.figure;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SectionLine;
@@ -16,28 +18,55 @@ import lanewright.sheets.drawing.Role;
 
 /**
  * One cross-section, looking up-station: ground, topsoil, what is dug and built up, the stone layer
- * by layer, the finished line. Without words, which the sheet puts where there is room.
+ * by layer, the finished line, and water that stands there. Without words, which the sheet puts
+ * where there is room.
  */
 public final class SectionDrawing {
 
     private final Section section;
     private final TypicalSection typical;
+    private final List<ProfileDrawing.Pool> pools;
     private final Scale scale;
     private final Pen pen = new Pen();
     private final double bottom;
+    private final Map<Role, Between.Ring> largest = new EnumMap<>(Role.class);
 
-    private SectionDrawing(Section section, TypicalSection typical, Scale scale, Box box) {
+    private SectionDrawing(
+            Section section,
+            TypicalSection typical,
+            List<ProfileDrawing.Pool> pools,
+            Scale scale,
+            Box box) {
         this.section = section;
         this.typical = typical;
+        this.pools = pools;
         this.scale = scale;
         bottom = box.bottom();
     }
 
-    /** Draws the section into {@code box} by {@code scale}. */
-    public static void draw(Section section, TypicalSection typical, Scale scale, Pen pen, Box box) {
-        var drawing = new SectionDrawing(section, typical, scale, box);
+    /** Draws the section, without water, into {@code box} by {@code scale}. */
+    public static void draw(
+            Section section, TypicalSection typical, Scale scale, Pen pen, Box box) {
+        draw(section, typical, List.of(), scale, pen, box);
+    }
+
+    /**
+     * Draws the section into {@code box} by {@code scale}.
+     *
+     * @param pools water that stands at its station
+     * @return the largest piece of each kind of area that is to be seen
+     */
+    static Map<Role, Between.Ring> draw(
+            Section section,
+            TypicalSection typical,
+            List<ProfileDrawing.Pool> pools,
+            Scale scale,
+            Pen pen,
+            Box box) {
+        var drawing = new SectionDrawing(section, typical, pools, scale, box);
         drawing.draw();
         pen.framed(box, drawing.pen);
+        return drawing.largest;
     }
 
     private void draw() {
@@ -46,17 +75,41 @@ public final class SectionDrawing {
         double right = limit(section.right(), Double.POSITIVE_INFINITY);
         hatch(Role.TOPSOIL, section.ground(), section.stripped(), left, right);
         hatch(Role.CUT, section.stripped(), section.subgrade(), left, right);
-        hatch(Role.FILL, section.subgrade(), section.stripped(), left, right);
+        // Built-up earth lies over what is dug out below it, so it is painted after it.
         undercut();
+        hatch(Role.FILL, section.subgrade(), section.stripped(), left, right);
         double leftToe = section.left().stoneLow().offset();
         double rightToe = section.right().stoneLow().offset();
         hatch(Role.TOPSOIL_BACK, section.finished(), section.subgrade(), left, leftToe);
         hatch(Role.TOPSOIL_BACK, section.finished(), section.subgrade(), rightToe, right);
-        stone();
         line(Role.STRIPPED_LINE, section.stripped());
         line(Role.GROUND_LINE, section.ground());
-        line(Role.SUBGRADE, section.subgrade());
+        water();
+        stone();
+        part(Role.SUBGRADE, section.subgrade(), leftToe, rightToe);
         line(Role.FINISHED, section.finished());
+    }
+
+    /** Water up to its level: over the finished land, and over the ground beyond it. */
+    private void water() {
+        SectionLine finished = section.finished();
+        if (finished.size() < 2) {
+            return;
+        }
+        double from = finished.offset(0);
+        double to = finished.offset(finished.size() - 1);
+        for (ProfileDrawing.Pool pool : pools) {
+            if (!(pool.leftmost() < pool.rightmost())) {
+                continue;
+            }
+            SectionLine level =
+                    SectionLine.of(
+                            new double[] {pool.leftmost(), pool.rightmost()},
+                            new double[] {pool.level(), pool.level()});
+            hatch(Role.WATER, level, finished, from, to);
+            hatch(Role.WATER, level, section.ground(), pool.leftmost(), from);
+            hatch(Role.WATER, level, section.ground(), to, pool.rightmost());
+        }
     }
 
     private static double limit(SideResult side, double otherwise) {
@@ -78,9 +131,13 @@ public final class SectionDrawing {
     }
 
     private void hatch(Role role, SectionLine upper, SectionLine lower, double from, double to) {
-        List<Outline> rings = Between.of(upper, lower, from, to).stream().map(scale::ring).toList();
-        if (!rings.isEmpty()) {
-            pen.area(role, rings.toArray(Outline[]::new));
+        List<Between.Ring> rings = from < to ? Between.of(upper, lower, from, to) : List.of();
+        for (Between.Ring ring : rings) {
+            pen.area(role, scale.ring(ring));
+            Between.Ring other = largest.get(role);
+            if (other == null || ring.area() > other.area()) {
+                largest.put(role, ring);
+            }
         }
     }
 
@@ -93,7 +150,23 @@ public final class SectionDrawing {
                     bearing,
                     section.left().hinge().offset(),
                     section.right().hinge().offset());
-            line(Role.BEARING_LINE, bearing);
+            part(
+                    Role.BEARING_LINE,
+                    bearing,
+                    section.left().hinge().offset(),
+                    section.right().hinge().offset());
+        }
+    }
+
+    private void part(Role role, SectionLine line, double from, double to) {
+        var path = new Outline.Builder();
+        for (int i = 0; i < line.size(); i++) {
+            if (line.offset(i) >= from - 1e-9 && line.offset(i) <= to + 1e-9) {
+                path.to(scale.x(line.offset(i)), scale.y(line.height(i)));
+            }
+        }
+        if (path.size() > 1) {
+            pen.line(role, path.open());
         }
     }
 
@@ -173,19 +246,57 @@ public final class SectionDrawing {
         static Extent of(Section section, double beside) {
             double left = outer(section.left()) - beside;
             double right = outer(section.right()) + beside;
+            SectionLine ground = section.ground();
+            if (ground.size() > 1) {
+                // Where the ground is known no farther, nothing is left empty beside it.
+                left = Math.max(left, Math.min(ground.offset(0), section.left().hinge().offset()));
+                right =
+                        Math.min(
+                                right,
+                                Math.max(
+                                        ground.offset(ground.size() - 1),
+                                        section.right().hinge().offset()));
+            }
             var heights = new ArrayList<Double>();
             for (SectionLine line :
-                    List.of(section.ground(), section.subgrade(), section.finished())) {
-                for (int i = 0; i < line.size(); i++) {
-                    if (line.offset(i) >= left && line.offset(i) <= right) {
-                        heights.add(line.height(i));
-                    }
-                }
+                    List.of(ground, section.stripped(), section.subgrade(), section.finished())) {
+                gather(heights, line, left, right);
+            }
+            SectionLine bearing = section.bearing();
+            if (bearing != null && section.areas().undercut().area() > 0) {
+                gather(
+                        heights,
+                        bearing,
+                        section.left().hinge().offset(),
+                        section.right().hinge().offset());
             }
             heights.add(section.profileHeight());
             double low = heights.stream().mapToDouble(Double::doubleValue).min().orElse(0);
             double high = heights.stream().mapToDouble(Double::doubleValue).max().orElse(0);
             return new Extent(left, right, low, high);
+        }
+
+        private static void gather(
+                List<Double> heights, SectionLine line, double left, double right) {
+            for (int i = 0; i < line.size(); i++) {
+                if (line.offset(i) >= left && line.offset(i) <= right) {
+                    heights.add(line.height(i));
+                }
+            }
+            for (double offset : new double[] {left, right}) {
+                double height = line.at(offset);
+                if (Double.isFinite(height)) {
+                    heights.add(height);
+                }
+            }
+        }
+
+        double width() {
+            return right - left;
+        }
+
+        double tall() {
+            return high - low;
         }
 
         private static double outer(SideResult side) {

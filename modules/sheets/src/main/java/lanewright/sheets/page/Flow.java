@@ -226,7 +226,7 @@ public final class Flow {
      */
     public Flow answer(Sign sign, String question, String answer, int page) {
         double indent = 16;
-        double column = 162;
+        double column = 172;
         List<String> asked = Type.lines(question, Type.BODY, true, column - indent - 6);
         List<String> said = Type.lines(answer, Type.BODY, false, width() - column - 46);
         double line = Type.BODY * Type.LEAD;

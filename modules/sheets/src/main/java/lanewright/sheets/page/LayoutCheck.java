@@ -159,6 +159,12 @@ public final class LayoutCheck {
             taken.add(new Placed("", x, y, box.y(), box.bottom()));
         }
 
+        /** True if the words would find room. */
+        public boolean fits(Mark.Words words) {
+            Placed box = Placed.of(words);
+            return !box.leaves(frame) && taken.stream().noneMatch(box::overlaps);
+        }
+
         /** Takes the words if there is room for them; says whether there was. */
         public boolean take(Mark.Words words) {
             Placed box = Placed.of(words);

@@ -1,5 +1,6 @@
 package lanewright.sheets.set;
 
+import java.util.Comparator;
 import java.util.List;
 import lanewright.measure.Finding;
 import lanewright.measure.Quantity;
@@ -21,14 +22,24 @@ final class FindingsSheet {
                         "Findings",
                         "What deserves a look?",
                         answer(findings, units));
+        List<Finding> numbered = numbered(findings);
         for (Finding.Level level : Finding.Level.values()) {
             List<Finding> some = findings.stream().filter(f -> f.level() == level).toList();
             if (!some.isEmpty()) {
                 flow.head(head(level));
-                some.forEach(finding -> Told.whole(flow, finding, units));
+                some.forEach(
+                        finding -> Told.whole(flow, finding, numbered.indexOf(finding) + 1, units));
             }
         }
         return flow.sheet();
+    }
+
+    /** What is to be settled or looked at, in the order of its numbers, the first being one. */
+    static List<Finding> numbered(List<Finding> findings) {
+        return findings.stream()
+                .filter(finding -> finding.level() != Finding.Level.NOTE)
+                .sorted(Comparator.comparing(Finding::level))
+                .toList();
     }
 
     private static String answer(List<Finding> findings, UnitSystem units) {

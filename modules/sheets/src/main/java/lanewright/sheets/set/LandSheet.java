@@ -2,6 +2,8 @@ package lanewright.sheets.set;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import lanewright.drainage.Pool;
@@ -17,12 +19,14 @@ import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SideResult;
+import lanewright.measure.Finding;
 import lanewright.measure.Progress;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
+import lanewright.measure.Where;
 import lanewright.measure.Words;
+import lanewright.planner.listing.SectionListings;
 import lanewright.planner.work.HeapPlace;
-import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Role;
@@ -34,6 +38,7 @@ import lanewright.sheets.page.Paper;
 import lanewright.sheets.page.Sheet;
 import lanewright.sheets.page.Type;
 import lanewright.survey.Boundary;
+import lanewright.survey.Probe;
 import lanewright.survey.Ring;
 import lanewright.survey.Survey;
 
@@ -44,6 +49,12 @@ final class LandSheet {
 
     /** Land shown beyond the limits of work, m: enough to see where water comes from. */
     private static final double AROUND = 12;
+
+    /** How far beyond an end of the lane its name stands, m. */
+    private static final double BEYOND = 1.5;
+
+    /** Ways of water are smoothed over this many cells of the grid they were found on. */
+    private static final double SMOOTHED = 3;
 
     /** More shots than this would hide the map. */
     private static final int MOST_SHOTS = 4000;
@@ -88,12 +99,15 @@ final class LandSheet {
             WaterReport water,
             List<HeapPlace> heaps,
             List<Thing> things,
+            List<Finding> findings,
             UnitSystem units,
             String answer) {
-        return new LandSheet(survey, ground, beside, water, units).sheet(heaps, things, answer);
+        return new LandSheet(survey, ground, beside, water, units)
+                .sheet(heaps, things, findings, answer);
     }
 
-    private Sheet sheet(List<HeapPlace> heaps, List<Thing> things, String answer) {
+    private Sheet sheet(
+            List<HeapPlace> heaps, List<Thing> things, List<Finding> findings, String answer) {
         lane();
         heaps.forEach(this::heap);
         Paper paper = Paper.of(units);
@@ -104,52 +118,60 @@ final class LandSheet {
                         "Plan",
                         "Where does the lane run?",
                         answer);
-        double legend = 52;
+        double legend = 66;
         double height = flow.left() - legend - 8;
         MapScale scale = LandDrawing.scale(land, units, flow.width(), height);
-        measured(scale, LandDrawing.seen(land, scale, flow.width(), height));
+        double[] seen = LandDrawing.seen(land, scale, flow.width(), height);
+        measured(scale, seen);
         water();
-        things.forEach(this::thing);
+        things.forEach(thing -> thing(thing, seen));
+        warnings(findings);
         flow.figure(
                 height + legend,
                 (pen, box) -> {
                     var map = new Box(box.x(), box.y(), box.width(), height);
-                    LandDrawing.draw(land, ground::heightAt, scale, pen, map);
-                    double used =
-                            LandDrawing.legend(pen, box.x(), map.bottom() + 5, box.width(), SHOWN);
-                    pen.gauge(
+                    Set<Role> drawn = LandDrawing.draw(land, ground::heightAt, scale, pen, map);
+                    List<Role> shown = SHOWN.stream().filter(drawn::contains).toList();
+                    double top = map.bottom() + 5;
+                    top += LandDrawing.legend(pen, box.x(), top, box.width(), shown) + 9;
+                    pen.paragraph(
                             Gauge.of(Gauge.Use.CONTOUR_STEP, note(), contourStep * metre()),
+                            Type.lines(note(), Type.NOTE, false, box.width()),
                             box.x(),
-                            map.bottom() + 5 + used + 9,
-                            Type.NOTE,
-                            false,
-                            Anchor.START);
+                            top,
+                            Type.NOTE);
                 });
         return flow.sheet();
     }
 
     private static final List<Role> SHOWN =
             List.of(
-                    Role.CENTRE,
                     Role.LANE_EDGE,
-                    Role.LIMIT,
-                    Role.CATCH,
+                    Role.CENTRE,
                     Role.CUT,
                     Role.FILL,
+                    Role.CATCH,
+                    Role.LIMIT,
                     Role.HEAP,
                     Role.WATER,
                     Role.WATER_BEFORE,
                     Role.FLOW,
                     Role.PIPE,
+                    Role.WIRE,
+                    Role.BURIED,
                     Role.HAZARD,
+                    Role.PROBE,
                     Role.BOUNDARY,
                     Role.LOOK);
 
     private String note() {
-        return "Contours every "
+        return "Left and right are as you walk in from the road; a station is how far you have"
+                + " walked. The scale holds when printed at full size on "
+                + (units == UnitSystem.US ? "letter paper" : "A4")
+                + ". Small dots are the points that were measured. Contours every "
                 + contourWords(contourStep)
                 + (units == UnitSystem.US ? " ft" : " m")
-                + ", every fifth one heavy with its height; the ground as it is.";
+                + ", every fifth one heavy with its height, of the ground as it is.";
     }
 
     private void lane() {
@@ -161,6 +183,7 @@ final class LandSheet {
         Beside.Path edgeRight = beside.all(section -> section.right().edge().offset());
         Beside.Path surface = edgeLeft.ringWith(edgeRight);
         land.area(Role.LANE, surface.x(), surface.y());
+        bed();
         line(Role.LANE_EDGE, edgeLeft);
         line(Role.LANE_EDGE, edgeRight);
         line(Role.CATCH, beside.all(section -> caught(section.left())));
@@ -226,6 +249,34 @@ final class LandSheet {
         }
     }
 
+    /** Whether the bed of the lane is dug or built up, as its line goes. */
+    private void bed() {
+        List<Section> sections = beside.sections();
+        int from = 0;
+        for (int i = 1; i < sections.size(); i++) {
+            Role role = bed(sections.get(from));
+            if (i == sections.size() - 1 || bed(sections.get(i)) != role) {
+                if (role != Role.LANE && sections.get(i).station() > sections.get(from).station()) {
+                    Beside.Path ring =
+                            beside.between(from, i, s -> s.left().edge().offset())
+                                    .ringWith(
+                                            beside.between(
+                                                    from, i, s -> s.right().edge().offset()));
+                    land.area(role, ring.x(), ring.y());
+                }
+                from = i;
+            }
+        }
+    }
+
+    private static Role bed(Section section) {
+        double dig = SectionListings.digAtLine(section);
+        if (Double.isNaN(dig)) {
+            return Role.LANE;
+        }
+        return dig >= 0 ? Role.CUT : Role.FILL;
+    }
+
     private static Role role(SideResult side) {
         return side.kind() == SideResult.Kind.FILL ? Role.FILL : Role.CUT;
     }
@@ -238,16 +289,38 @@ final class LandSheet {
         }
         for (int k = 0; k * step <= line.length() + 1e-6; k++) {
             double at = Math.min(k * step, line.length());
-            Section near = nearest(at);
-            double half = Math.max(Math.abs(near.left().limit()), Math.abs(near.right().limit()));
-            land.station(
-                    line.x(at),
-                    line.y(at),
-                    StrictMath.atan2(line.directionY(at), line.directionX(at)),
-                    half,
-                    at,
-                    Words.fine(Quantity.station(at), units));
+            if (at == 0 || line.length() - at > step / 3) {
+                station(at);
+            }
         }
+        station(line.length());
+        end("road", 0, -1);
+        end("far end", line.length(), 1);
+    }
+
+    private void station(double at) {
+        Alignment line = beside.alignment();
+        Section near = nearest(at);
+        double half = Math.max(Math.abs(near.left().limit()), Math.abs(near.right().limit()));
+        land.station(
+                line.x(at),
+                line.y(at),
+                StrictMath.atan2(line.directionY(at), line.directionX(at)),
+                half,
+                at,
+                Words.fine(Quantity.station(at), units));
+    }
+
+    /** Names an end of the lane, a little way beyond it. */
+    private void end(String words, double at, double ahead) {
+        Alignment line = beside.alignment();
+        land.label(
+                words,
+                line.x(at) + ahead * BEYOND * line.directionX(at),
+                line.y(at) + ahead * BEYOND * line.directionY(at),
+                Role.TEXT,
+                true,
+                0);
     }
 
     private Section nearest(double station) {
@@ -266,6 +339,8 @@ final class LandSheet {
         if (boundary != null) {
             ring(boundary.outer());
             boundary.holes().forEach(this::ring);
+        } else {
+            rim();
         }
         contourStep = contourStep(scale, seen);
         double metre = metre();
@@ -302,6 +377,34 @@ final class LandSheet {
         land.ring(Role.BOUNDARY, x, y);
     }
 
+    /** Where the measured ground ends: every side of a triangle that has no neighbour. */
+    private void rim() {
+        var next = new TreeMap<Integer, Integer>();
+        for (int t = 0; t < ground.triangleCount(); t++) {
+            for (int k = 0; k < 3; k++) {
+                if (ground.neighbour(t, k) < 0) {
+                    next.put(ground.corner(t, (k + 1) % 3), ground.corner(t, (k + 2) % 3));
+                }
+            }
+        }
+        while (!next.isEmpty()) {
+            int start = next.firstKey();
+            var x = new ArrayList<Double>();
+            var y = new ArrayList<Double>();
+            Integer at = start;
+            while (at != null) {
+                x.add(ground.x(at));
+                y.add(ground.y(at));
+                at = next.remove(at);
+            }
+            land.line(Role.BOUNDARY, flat(x), flat(y));
+        }
+    }
+
+    private static double[] flat(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
     private void shots(double[] seen) {
         var places = new ArrayList<double[]>();
         for (int i = 0; i < survey.size() && places.size() <= MOST_SHOTS; i++) {
@@ -313,6 +416,10 @@ final class LandSheet {
         }
         if (places.size() <= MOST_SHOTS) {
             places.forEach(at -> land.shot(at[0], at[1]));
+        }
+        for (Probe probe : survey.probes()) {
+            land.spot(Role.PROBE, probe.x(), probe.y());
+            land.label(probe.name(), probe.x(), probe.y(), Role.NOTE, false, 3);
         }
     }
 
@@ -370,24 +477,19 @@ final class LandSheet {
         for (Pool pool : water.after()) {
             outlines(Role.WATER, pool, true);
             land.label(
-                    Words.fine(Quantity.length(pool.spot().depth()), units) + " deep",
+                    "water " + Words.fine(Quantity.length(pool.spot().depth()), units) + " deep",
                     pool.spot().x(),
                     pool.spot().y(),
                     Role.WATER_TEXT,
                     true,
                     pool.isMade() ? 0 : 3);
-            if (pool.isMade() && pool.beside() != null) {
-                double x = beside.alignment().x(pool.beside().station());
-                double y = beside.alignment().y(pool.beside().station());
-                land.look(x, y);
-            }
             CulvertLine culvert = pool.culvert();
             if (culvert != null) {
                 culvert(culvert);
             }
         }
         for (FlowPath path : water.pathsAfter()) {
-            land.line(Role.FLOW, x(path.line()), y(path.line()));
+            flow(path.line());
         }
         for (PlacedPipe placed : water.pipes()) {
             var pipe = placed.pipe();
@@ -402,6 +504,75 @@ final class LandSheet {
                     Role.TEXT,
                     false,
                     2);
+        }
+    }
+
+    /**
+     * A way of water without the stairs of the grid that it was found on: a running mean along it,
+     * taken twice, that keeps both ends.
+     */
+    private void flow(Trace line) {
+        if (line.size() < 2) {
+            return;
+        }
+        double step = Math.max(0.1, water.cell() / 2);
+        double[][] even = even(line, step);
+        int reach = (int) Math.round(SMOOTHED * water.cell() / step);
+        double[] x = mean(mean(even[0], reach), reach);
+        double[] y = mean(mean(even[1], reach), reach);
+        land.line(Role.FLOW, x, y);
+    }
+
+    /** The same line with points at equal distances along it. */
+    private static double[][] even(Trace line, double step) {
+        var x = new ArrayList<Double>();
+        var y = new ArrayList<Double>();
+        x.add(line.x(0));
+        y.add(line.y(0));
+        for (int i = 1; i < line.size(); i++) {
+            double dx = line.x(i) - line.x(i - 1);
+            double dy = line.y(i) - line.y(i - 1);
+            int pieces = (int) Math.max(1, Math.round(Math.hypot(dx, dy) / step));
+            for (int k = 1; k <= pieces; k++) {
+                x.add(line.x(i - 1) + dx * k / pieces);
+                y.add(line.y(i - 1) + dy * k / pieces);
+            }
+        }
+        return new double[][] {flat(x), flat(y)};
+    }
+
+    private static double[] mean(double[] values, int reach) {
+        double[] mean = new double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            int around = Math.min(reach, Math.min(i, values.length - 1 - i));
+            double sum = 0;
+            for (int k = i - around; k <= i + around; k++) {
+                sum += values[k];
+            }
+            mean[i] = sum / (2 * around + 1);
+        }
+        return mean;
+    }
+
+    /** A numbered triangle at every place that must be settled or looked at. */
+    private void warnings(List<Finding> findings) {
+        Alignment line = beside.alignment();
+        List<Finding> numbered = FindingsSheet.numbered(findings);
+        for (int i = 0; i < numbered.size(); i++) {
+            Where where = numbered.get(i).where();
+            String number = Words.fixed(i + 1, 0);
+            Double x = where.x();
+            Double y = where.y();
+            Double from = where.from();
+            Double to = where.to();
+            if (x != null && y != null) {
+                land.look(x, y, number);
+            } else if (from != null && to != null) {
+                double station = Math.max(0, Math.min(line.length(), (from + to) / 2));
+                Double offset = where.offset();
+                var place = new Place(station, offset == null ? 0 : offset);
+                land.look(line.x(place), line.y(place), number);
+            }
         }
     }
 
@@ -447,9 +618,11 @@ final class LandSheet {
         return y;
     }
 
-    private void thing(Thing thing) {
-        if (thing.x().length > 1) {
+    private void thing(Thing thing, double[] seen) {
+        int n = thing.x().length;
+        if (n > 1) {
             if (thing.closed()) {
+                land.area(thing.role(), thing.x(), thing.y());
                 land.ring(thing.role(), thing.x(), thing.y());
             } else {
                 land.line(thing.role(), thing.x(), thing.y());
@@ -457,7 +630,18 @@ final class LandSheet {
         } else {
             land.spot(thing.role(), thing.x()[0], thing.y()[0]);
         }
-        int middle = thing.x().length / 2;
-        land.label(thing.words(), thing.x()[middle], thing.y()[middle], Role.TEXT, false, 2);
+        for (int i = 0; i < n; i++) {
+            double x = thing.x()[i];
+            double y = thing.y()[i];
+            if (x > seen[0] && x < seen[2] && y > seen[1] && y < seen[3]) {
+                land.label(thing.words(), x, y, Role.TEXT, false, 2);
+                return;
+            }
+        }
+        if (n > 1) {
+            double x = (thing.x()[0] + thing.x()[1]) / 2;
+            double y = (thing.y()[0] + thing.y()[1]) / 2;
+            land.label(thing.words(), x, y, Role.TEXT, false, 2);
+        }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import lanewright.drainage.along.Sags.Sag;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Topic;
 import lanewright.measure.UnitSystem;
@@ -18,6 +19,7 @@ import lanewright.planner.run.Answer;
 import lanewright.planner.run.Outcome;
 import lanewright.planner.work.Hazard;
 import lanewright.sheets.drawing.Role;
+import lanewright.sheets.figure.LoadStrip;
 import lanewright.sheets.figure.SectionSheet;
 import lanewright.sheets.page.Sheet;
 import lanewright.sheets.paint.PdfBook;
@@ -62,6 +64,7 @@ public final class PlanSet {
                         outcome.water(),
                         outcome.heaps().heaps(),
                         things(),
+                        outcome.findings(),
                         units,
                         says(Topic.LINE)));
         sheets.add(
@@ -76,6 +79,8 @@ public final class PlanSet {
                 SectionSheet.of(
                         outcome.sections().sections(),
                         station -> outcome.design().at(station).typical(),
+                        outcome.design().interval(),
+                        ProfileSheet.pools(outcome.water(), units),
                         ShapeListings.stretches(outcome.design()),
                         units,
                         says(Topic.SHAPE)));
@@ -92,6 +97,7 @@ public final class PlanSet {
         sheets.add(
                 StoneSheet.of(
                         outcome.stone(),
+                        alongTheLoads(),
                         outcome.design().length(),
                         outcome.plan().currency(),
                         AlsoListings.of(outcome.findings(), outcome.order(), outcome.earth()),
@@ -115,6 +121,25 @@ public final class PlanSet {
                 outcome.plan().date(),
                 index -> CoverSheet.of(cover(), index, units),
                 sheets);
+    }
+
+    /** What whoever spreads the loads must know of: where nothing is tipped, and low points. */
+    private List<LoadStrip.Note> alongTheLoads() {
+        var notes = new ArrayList<LoadStrip.Note>();
+        for (Finding finding : outcome.findings()) {
+            Double from = finding.where().from();
+            Double to = finding.where().to();
+            if (finding.code().equals("load-under-wire") && from != null && to != null) {
+                notes.add(new LoadStrip.Note(from, to, "no tipping: wire", true));
+            }
+        }
+        notes.add(new LoadStrip.Note(0, 0, "road", false));
+        double end = outcome.design().length();
+        notes.add(new LoadStrip.Note(end, end, "far end", false));
+        for (Sag sag : outcome.water().sags()) {
+            notes.add(new LoadStrip.Note(sag.station(), sag.station(), "low point", false));
+        }
+        return notes;
     }
 
     private String says(Topic topic) {
@@ -245,13 +270,23 @@ public final class PlanSet {
             x[i] = at.x() + (circle ? hazard.around() * StrictMath.cos(turn) : 0);
             y[i] = at.y() + (circle ? hazard.around() * StrictMath.sin(turn) : 0);
         }
-        boolean line = hazard.kind() == Hazard.Kind.WIRE || hazard.kind().isBuried();
+        boolean wire = hazard.kind() == Hazard.Kind.WIRE;
+        boolean buried = hazard.kind().isBuried();
+        Role role = wire ? Role.WIRE : buried ? Role.BURIED : Role.HAZARD;
+        return new LandSheet.Thing(role, words(hazard), x, y, !wire && !buried);
+    }
+
+    /** What the owner calls it, and what it is unless that says so or its line does. */
+    private static String words(Hazard hazard) {
         String kind = hazard.kind().words();
-        String words =
-                hazard.name().isBlank() || hazard.name().equals(kind)
-                        ? kind
-                        : kind + ": " + hazard.name();
-        return new LandSheet.Thing(Role.HAZARD, words, x, y, !line);
+        if (hazard.name().isBlank()) {
+            return kind;
+        }
+        boolean said =
+                hazard.kind() == Hazard.Kind.WIRE
+                        || hazard.kind().isBuried()
+                        || hazard.name().contains(kind);
+        return said ? hazard.name() : kind + ": " + hazard.name();
     }
 
     private double[] local(Spot spot) throws SurveyException {

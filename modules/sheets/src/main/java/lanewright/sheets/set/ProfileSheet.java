@@ -2,17 +2,18 @@ package lanewright.sheets.set;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Profile;
 import lanewright.lane.section.Section;
+import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.listing.GradeListings;
 import lanewright.planner.listing.WaterListings;
 import lanewright.planner.listing.WordListings;
-import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Pen;
@@ -52,7 +53,7 @@ final class ProfileSheet {
                         "What grade does it take?",
                         answer);
         double length = sections.get(sections.size() - 1).station();
-        List<ProfileDrawing.Pool> pools = pools(water);
+        List<ProfileDrawing.Pool> pools = pools(water, units);
         for (double[] stretch : ProfileDrawing.stretches(length, LONGEST)) {
             var drawing =
                     new ProfileDrawing(
@@ -60,11 +61,18 @@ final class ProfileSheet {
             flow.rest(
                     330,
                     (pen, box) -> {
-                        double legend = 42;
+                        double legend = 46;
                         var plot = new Box(box.x(), box.y(), box.width(), box.height() - legend);
-                        drawing.draw(pen, plot);
-                        LandDrawing.legend(pen, box.x(), plot.bottom() + 4, box.width(), SHOWN);
-                        note(pen, box, drawing.stretch(plot.width(), plot.height()));
+                        Set<Role> drawn = drawing.draw(pen, plot);
+                        List<Role> shown = SHOWN.stream().filter(drawn::contains).toList();
+                        double used =
+                                LandDrawing.legend(
+                                        pen, box.x(), plot.bottom() + 4, box.width(), shown);
+                        note(
+                                pen,
+                                box,
+                                plot.bottom() + 4 + used,
+                                drawing.stretch(plot.width(), plot.height()));
                     });
         }
         flow.table(GradeListings.points(profile));
@@ -83,29 +91,32 @@ final class ProfileSheet {
                     Role.FINISHED,
                     Role.SUBGRADE,
                     Role.GROUND_LINE,
+                    Role.STRIPPED_LINE,
+                    Role.DITCH_BOTH,
                     Role.DITCH_LEFT,
                     Role.DITCH_RIGHT,
                     Role.CUT,
                     Role.FILL,
                     Role.WATER);
 
-    private static void note(Pen pen, Box box, double stretch) {
-        String says =
-                "Along the lane's line. Heights drawn "
+    private static void note(Pen pen, Box box, double top, double stretch) {
+        String words =
+                "Along the lane's line, from the road on; heights drawn "
                         + Words.fixed(stretch, 0)
-                        + " times as large as lengths. Diamonds: points where grades meet, with the"
-                        + " height at which they would meet without a curve.";
-        pen.gauge(
-                Gauge.of(Gauge.Use.STRETCH, says, stretch),
+                        + " times as large as lengths. Cut and fill are what lies at the line: banks"
+                        + " and ditches beside it are dug besides. Numbered diamonds: where the"
+                        + " grade changes, in the table that follows; a grade with a minus runs"
+                        + " downhill as you walk in.";
+        pen.paragraph(
+                Gauge.of(Gauge.Use.STRETCH, words, stretch),
+                Type.lines(words, Type.NOTE, false, box.width()),
                 box.x(),
-                box.bottom() - 4,
-                Type.NOTE,
-                false,
-                Anchor.START);
+                top + Type.NOTE,
+                Type.NOTE);
     }
 
     /** Water that touches the lane's limits or nearly so. */
-    private static List<ProfileDrawing.Pool> pools(WaterReport water) {
+    static List<ProfileDrawing.Pool> pools(WaterReport water, UnitSystem units) {
         var pools = new ArrayList<ProfileDrawing.Pool>();
         for (Pool pool : water.after()) {
             Pool.Beside beside = pool.beside();
@@ -116,8 +127,13 @@ final class ProfileSheet {
                         new ProfileDrawing.Pool(
                                 beside.from(),
                                 beside.to(),
+                                beside.leftmost(),
+                                beside.rightmost(),
                                 pool.spot().bottom(),
-                                pool.spot().level()));
+                                pool.spot().level(),
+                                Words.fine(Quantity.length(pool.spot().depth()), units)
+                                        + " of water, "
+                                        + beside.side().word()));
             }
         }
         return pools;

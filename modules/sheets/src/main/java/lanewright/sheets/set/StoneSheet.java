@@ -23,6 +23,7 @@ final class StoneSheet {
 
     static Sheet of(
             StoneReport stone,
+            List<LoadStrip.Note> notes,
             double length,
             String currency,
             Listing also,
@@ -49,9 +50,10 @@ final class StoneSheet {
                     "One bar for each layer in the order of laying, one box for each load, its"
                             + " number inside and stations below. Spread each load from its first"
                             + " station to its last at the loose depth.");
+            flow.gap(6);
             flow.figure(
                     LoadStrip.height(strip.size()),
-                    (pen, box) -> LoadStrip.draw(strip, length, units, pen, box));
+                    (pen, box) -> LoadStrip.draw(strip, notes, length, units, pen, box));
             flow.table(StoneListings.loads(stone));
         }
         return flow.sheet();

@@ -17,10 +17,16 @@ final class Told {
         flow.entry(Flow.Sign.LOOK, what(finding, units), sentence(finding.remedy().in(units)));
     }
 
-    /** A finding with what is, what should be, what to do and who says so. */
-    static void whole(Flow flow, Finding finding, UnitSystem units) {
+    /**
+     * A finding with what is, what should be, what to do and who says so.
+     *
+     * @param number that it has on the plan too, or zero for none
+     */
+    static void whole(Flow flow, Finding finding, int number, UnitSystem units) {
         Flow.Sign sign = finding.level() == Finding.Level.NOTE ? Flow.Sign.DOT : Flow.Sign.LOOK;
-        flow.entry(sign, what(finding, units), below(finding, units));
+        String what = what(finding, units);
+        String numbered = number > 0 ? Words.fixed(number, 0) + ". " + what : what;
+        flow.entry(sign, numbered, below(finding, units));
     }
 
     /** What was found, with its place in front unless it names it. */

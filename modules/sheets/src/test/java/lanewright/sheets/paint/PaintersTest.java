@@ -86,7 +86,7 @@ class PaintersTest {
                         .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)))
                         .getDocumentElement();
         assertEquals("svg", root.getLocalName());
-        assertTrue(svg.contains("aria-label=\"How does each role look?\""));
+        assertTrue(svg.contains("aria-label=\"Swatches: How does each role look?\""));
     }
 
     @Test

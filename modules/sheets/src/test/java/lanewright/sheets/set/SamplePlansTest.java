@@ -83,13 +83,6 @@ class SamplePlansTest {
         }
     }
 
-    @Test
-    void theCoverIsOnePage() throws Exception {
-        for (String sample : SAMPLES) {
-            assertEquals("Plan", PlanSet.of(outcome(sample)).get(1).name(), sample);
-        }
-    }
-
     /**
      * Every number of every page, none excused: either the outcome has it anywhere in its answers,
      * findings, assumptions and tables, or in what it says of that very page.

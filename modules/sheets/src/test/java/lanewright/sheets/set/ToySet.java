@@ -23,6 +23,7 @@ import lanewright.planner.work.WorkOrder;
 import lanewright.planner.work.WorkStep;
 import lanewright.sheets.ToyPlan;
 import lanewright.sheets.drawing.Role;
+import lanewright.sheets.figure.LoadStrip;
 import lanewright.sheets.figure.SectionSheet;
 import lanewright.sheets.page.Sheet;
 import lanewright.sheets.paint.PdfBook;
@@ -48,6 +49,9 @@ public final class ToySet {
         sheets.add(
                 StoneSheet.of(
                         toy.stone,
+                        List.of(
+                                new LoadStrip.Note(0, 0, "road", false),
+                                new LoadStrip.Note(90, 110, "no tipping: wire", true)),
                         toy.design.length(),
                         "dollars",
                         ALSO,
@@ -77,6 +81,7 @@ public final class ToySet {
                                         new double[] {20},
                                         new double[] {40},
                                         false)),
+                        ToyPlan.findings(),
                         units,
                         say(
                                 units,
@@ -135,6 +140,8 @@ public final class ToySet {
                 SectionSheet.of(
                         toy.sections.sections(),
                         station -> toy.design.at(station).typical(),
+                        toy.design.interval(),
+                        ProfileSheet.pools(toy.water, units),
                         ShapeListings.stretches(toy.design),
                         units,
                         "Crowned, with ditches where it is cut."));

@@ -1,0 +1,221 @@
+package lanewright.sheets.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.sheets.drawing.Anchor;
+import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Face;
+import lanewright.sheets.drawing.Mark;
+import lanewright.sheets.drawing.Outline;
+import lanewright.sheets.drawing.Pen;
+import lanewright.sheets.drawing.Role;
+import lanewright.sheets.page.LayoutCheck;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Free places for words in a drawing: where they hide no line that must be seen, no mark and no
+ * other words. Words that do not find room at their own place stand away from it, with a thin line
+ * that leads back.
+ */
+final class Places {
+
+    /** Words nearer than this to the place they speak of need no line that leads to it, pt. */
+    private static final double NEAR = 9;
+
+    /** White kept around words, pt. */
+    private static final double AIR = 1.5;
+
+    private static final int TURNS = 16;
+    private static final double STEP = 7;
+
+    private final LayoutCheck.Room room;
+    private final List<Outline> lines = new ArrayList<>();
+    private final List<Box> words = new ArrayList<>();
+
+    /** Places inside a frame. */
+    Places(Box frame) {
+        room = new LayoutCheck.Room(frame);
+    }
+
+    /** Keeps words off a box, on which something else is drawn. */
+    void keepOff(Box box) {
+        room.block(box);
+    }
+
+    /** Keeps words off a line. */
+    void keepOff(Outline line) {
+        lines.add(line);
+    }
+
+    /** Takes the words if they hide nothing; says whether they do not. */
+    boolean take(Mark.Words text) {
+        if (!hidesNothing(text) || !room.take(text)) {
+            return false;
+        }
+        if (text.turn() == 0) {
+            words.add(box(text));
+        }
+        return true;
+    }
+
+    /** Whether a line from a place to a box would cross words that stand already. */
+    private boolean leadCrosses(double x, double y, Box box) {
+        double toX = Math.max(box.x(), Math.min(box.right(), x));
+        double toY = Math.max(box.y(), Math.min(box.bottom(), y));
+        if (Math.hypot(toX - x, toY - y) <= NEAR) {
+            return false;
+        }
+        for (Box other : words) {
+            if (crosses(x, y, toX, toY, other)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean hidesNothing(Mark.Words words) {
+        if (!room.fits(words)) {
+            return false;
+        }
+        Box box = box(words);
+        for (Outline line : lines) {
+            if (crosses(words.turn() == 0 ? line : turned(line, words), box)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A line as seen from turned words, for which they lie level. */
+    private static Outline turned(Outline line, Mark.Words words) {
+        double turn = StrictMath.toRadians(words.turn());
+        double cos = StrictMath.cos(turn);
+        double sin = StrictMath.sin(turn);
+        double[] xy = new double[2 * line.size()];
+        for (int i = 0; i < line.size(); i++) {
+            double dx = line.x(i) - words.x();
+            double dy = line.y(i) - words.y();
+            xy[2 * i] = words.x() + dx * cos + dy * sin;
+            xy[2 * i + 1] = words.y() - dx * sin + dy * cos;
+        }
+        return line.isClosed() ? Outline.closed(xy) : Outline.open(xy);
+    }
+
+    /** The box round level words, with some air. */
+    static Box box(Mark.Words words) {
+        return new Box(
+                words.start() - AIR,
+                words.y() - words.size() * 0.78 - AIR,
+                words.width() + 2 * AIR,
+                words.size() + 2 * AIR);
+    }
+
+    private static boolean crosses(Outline line, Box box) {
+        int n = line.size();
+        int pieces = line.isClosed() ? n : n - 1;
+        for (int i = 0; i < pieces; i++) {
+            int k = (i + 1) % n;
+            if (crosses(line.x(i), line.y(i), line.x(k), line.y(k), box)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a straight piece meets a box: what is left of it after cutting at each side. */
+    private static boolean crosses(double x1, double y1, double x2, double y2, Box box) {
+        double[] step = {x1 - x2, x2 - x1, y1 - y2, y2 - y1};
+        double[] room = {x1 - box.x(), box.right() - x1, y1 - box.y(), box.bottom() - y1};
+        double enters = 0;
+        double leaves = 1;
+        for (int i = 0; i < 4; i++) {
+            if (step[i] == 0) {
+                if (room[i] < 0) {
+                    return false;
+                }
+            } else if (step[i] < 0) {
+                enters = Math.max(enters, room[i] / step[i]);
+            } else {
+                leaves = Math.min(leaves, room[i] / step[i]);
+            }
+        }
+        return enters <= leaves;
+    }
+
+    /**
+     * Puts level words as near to a place as they hide nothing, on white, with a line that leads to
+     * the place where they do not stand at it.
+     *
+     * @param farthest from the place to the nearest side of the words, pt
+     * @return whether there was room
+     */
+    boolean put(
+            Pen pen,
+            Role role,
+            String text,
+            double x,
+            double y,
+            double size,
+            boolean bold,
+            double farthest) {
+        Mark.Words words = find(role, text, x, y, size, bold, farthest);
+        if (words == null) {
+            return false;
+        }
+        lead(pen, x, y, box(words));
+        plate(pen, words);
+        pen.add(words);
+        return true;
+    }
+
+    /** Takes the nearest free place for words, and draws nothing; null if there is none. */
+    Mark.@Nullable Words find(
+            Role role,
+            String text,
+            double x,
+            double y,
+            double size,
+            boolean bold,
+            double farthest) {
+        if (text.isBlank()) {
+            return null;
+        }
+        double half = Face.of(bold).width(text, size) / 2 + AIR;
+        double tall = size / 2 + AIR;
+        for (double away = 4; away <= farthest; away += STEP) {
+            for (int k = 0; k < TURNS; k++) {
+                // To the right first, then to either side of it, and so round to the left.
+                double turn = 2 * Math.PI / TURNS * ((k & 1) == 0 ? k / 2 : -(k + 1) / 2);
+                double cos = StrictMath.cos(turn);
+                double sin = StrictMath.sin(turn);
+                double midX = x + cos * (away + half);
+                double midY = y + sin * (away + tall);
+                var words =
+                        new Mark.Words(
+                                role, text, midX, midY + size * 0.28, size, bold, Anchor.MIDDLE, 0);
+                if (!leadCrosses(x, y, box(words)) && take(words)) {
+                    return words;
+                }
+            }
+        }
+        return null;
+    }
+
+    /**
+     * A thin line from a place to the nearest point of a box, unless it is close by; no words stand
+     * on it afterwards.
+     */
+    void lead(Pen pen, double x, double y, Box box) {
+        double toX = Math.max(box.x(), Math.min(box.right(), x));
+        double toY = Math.max(box.y(), Math.min(box.bottom(), y));
+        if (Math.hypot(toX - x, toY - y) > NEAR) {
+            pen.line(Role.LEADER, x, y, toX, toY);
+            keepOff(Outline.open(x, y, toX, toY));
+        }
+    }
+
+    /** White under words. */
+    static void plate(Pen pen, Mark.Words words) {
+        pen.fill(Role.PLATE, box(words).inset(0.5));
+    }
+}
