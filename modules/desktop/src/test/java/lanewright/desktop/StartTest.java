@@ -132,7 +132,14 @@ class StartTest {
         answers.sheets = folder.resolve("out");
         hand.click("sheets");
         hand.until("sheets", () -> !hand.see("save-folder").isDisabled());
-        Hand.pause(1500);
+        hand.until(
+                "the sheets laid out",
+                () -> ((Label) hand.see("sheets-say")).getText().endsWith("sheets"));
+        hand.click("pages");
+        hand.keys(javafx.scene.input.KeyCode.HOME);
+        hand.look("sheets-cover");
+        hand.keys(javafx.scene.input.KeyCode.DOWN);
+        hand.keys(javafx.scene.input.KeyCode.DOWN);
         hand.look("sheets");
         hand.click("save-folder");
         hand.until("the folder", () -> Files.isRegularFile(folder.resolve("out/sheets.pdf")));

@@ -107,7 +107,7 @@ public final class LoadsBoard extends Board {
                 Type.NOTE / LARGER,
                 Anchor.START);
         Box box = new Box(SIDE, 26, width - 2 * SIDE, LoadStrip.height(layers.size()));
-        LoadStrip.draw(layers, draft.design().length(), units, pen, box);
+        LoadStrip.draw(layers, List.of(), draft.design().length(), units, pen, box);
         double at = Math.max(0, Math.min(draft.design().length(), session.marker().get()));
         double x = SIDE + 6 + at / draft.design().length() * (width - 2 * SIDE - 12);
         pen.line(Role.PLATE_LINE, x, box.y(), x, Math.min(height, box.bottom()));
