@@ -166,6 +166,12 @@ public final class DeskWindow implements AutoCloseable {
         bar.setPrefWidth(120);
         HBox foot =
                 new HBox(10, readout, gap, doing, bar, tape, whole, nearer, farther, dark);
+        for (Node each : foot.getChildren()) {
+            if (each instanceof javafx.scene.control.ButtonBase button) {
+                button.setMinWidth(Region.USE_PREF_SIZE);
+            }
+        }
+        doing.setMinWidth(40);
         foot.setAlignment(Pos.CENTER_LEFT);
         foot.getStyleClass().add("foot");
         return foot;

@@ -114,12 +114,20 @@ public final class LandBoard extends Board implements AutoCloseable {
         opened.marker().addListener((seen, was, now) -> repaint());
         opened.open().addListener((seen, was, now) -> repaint());
         opened.ghost().addListener((seen, was, now) -> repaint());
+        opened.land()
+                .addListener(
+                        (seen, was, now) -> {
+                            if (now != null) {
+                                land(now.survey(), now.ground());
+                            }
+                        });
         newsOf(opened.shown().get());
     }
 
     /** Shows measured land on which there is no lane yet. */
     public void show(Survey measured, Ground made, UnitSystem shownUnits) {
         units = shownUnits;
+        fitted = fitted && ground == made;
         land(measured, made);
     }
 
@@ -323,6 +331,9 @@ public final class LandBoard extends Board implements AutoCloseable {
         if (opened == null || draft == null) {
             if (drawing != null) {
                 marks.tape(drawn, drawn.size() > 1 ? length(drawn) : "");
+            } else if (opened != null && corners().size() > 1) {
+                marks.tape(corners(), "");
+                corners(marks);
             }
             paintTape(marks);
             return;
@@ -344,6 +355,11 @@ public final class LandBoard extends Board implements AutoCloseable {
         }
         marks.looks(shown.findings(), draft.design().alignment());
         marks.marker(draft, opened.marker().get());
+        corners(marks);
+        paintTape(marks);
+    }
+
+    private void corners(LandMarks marks) {
         if (editing()) {
             List<double[]> corners = corners();
             for (int i = 0; i < corners.size(); i++) {
@@ -351,7 +367,6 @@ public final class LandBoard extends Board implements AutoCloseable {
                 marks.handle(corners.get(i)[0], corners.get(i)[1], end, i == chosen);
             }
         }
-        paintTape(marks);
     }
 
     private void paintTape(LandMarks marks) {
@@ -380,12 +395,36 @@ public final class LandBoard extends Board implements AutoCloseable {
     /** The lane's intersection points as drawn, local metres. */
     private List<double[]> corners() {
         Draft draft = draft();
+        Session opened = session;
+        Survey measured = survey;
+        boolean old = opened != null && opened.shown().get().wrong() != null;
+        if (opened != null && measured != null && (draft == null || old)) {
+            return planned(opened.file().plan(), measured);
+        }
         if (draft == null) {
             return List.of();
         }
         return draft.design().alignment().points().stream()
                 .map(point -> new double[] {point.x(), point.y()})
                 .toList();
+    }
+
+    /** The points as the plan has them, where no lane could be laid out on them. */
+    private static List<double[]> planned(Plan plan, Survey measured) {
+        List<double[]> points = new ArrayList<>();
+        for (LinePart.Point point : plan.line().points()) {
+            Spot spot = point.spot();
+            double[] at = {spot.across(), spot.up()};
+            if (spot.degrees()) {
+                try {
+                    at = measured.frame().eastNorth(new LonLat(spot.across(), spot.up()));
+                } catch (SurveyException e) {
+                    return List.of();
+                }
+            }
+            points.add(new double[] {at[0] - measured.originX(), at[1] - measured.originY()});
+        }
+        return points;
     }
 
     private int cornerAt(double px, double py) {
@@ -482,7 +521,12 @@ public final class LandBoard extends Board implements AutoCloseable {
             if (event.getClickCount() > 1 && drawn.size() > 1) {
                 finishDrawing();
             } else if (event.getClickCount() == 1) {
-                drawn.add(at);
+                Ground made = ground;
+                if (made != null && Double.isNaN(made.heightAt(at[0], at[1]))) {
+                    readout.set("No ground was measured there: click where there is some.");
+                } else {
+                    drawn.add(at);
+                }
                 repaint();
             }
             return;

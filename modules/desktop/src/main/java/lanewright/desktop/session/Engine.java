@@ -26,6 +26,8 @@ final class Engine implements AutoCloseable {
 
     /** Is told what was worked out, on the engine's threads. */
     interface Listener {
+        void landed(Run.Land land);
+
         void drafted(long edit, Draft draft);
 
         void settled(long edit, Outcome outcome);
@@ -45,6 +47,7 @@ final class Engine implements AutoCloseable {
     private final AtomicLong newest = new AtomicLong(-1);
     private @Nullable Asked asked;
     private @Nullable Ready ready;
+    private Run.@Nullable Land told;
     private volatile boolean closed;
     private final Thread drafting;
     private final Thread settling;
@@ -112,7 +115,7 @@ final class Engine implements AutoCloseable {
                 return;
             }
             UnitSystem units = next.file().plan().units();
-            Draft made = tried(next.edit(), units, () -> run.draft(next.file(), listening(next.edit(), true)));
+            Draft made = tried(next.edit(), units, () -> worked(next));
             if (made != null) {
                 listener.drafted(next.edit(), made);
                 if (!next.moving()) {
@@ -125,6 +128,18 @@ final class Engine implements AutoCloseable {
                 }
             }
         }
+    }
+
+    /** The land first, so that it is seen even where the lane cannot be laid out. */
+    private Draft worked(Asked next) throws SurveyException, DesignRefused, PlanException {
+        Progress progress = listening(next.edit(), true);
+        Run.Land land = run.land(next.file(), progress.part(0, 0.8));
+        Run.Land last = told;
+        if (last == null || last.ground() != land.ground()) {
+            told = land;
+            listener.landed(land);
+        }
+        return run.draft(next.file(), progress);
     }
 
     private void settle() {

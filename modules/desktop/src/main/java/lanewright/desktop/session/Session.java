@@ -19,6 +19,7 @@ import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.run.Draft;
 import lanewright.planner.run.Outcome;
+import lanewright.planner.run.Run;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,6 +39,7 @@ public final class Session implements AutoCloseable {
     private final DoubleProperty marker = new SimpleDoubleProperty(0);
     private final ObjectProperty<Topic> open = new SimpleObjectProperty<>(Topic.LINE);
     private final ReadOnlyObjectWrapper<@Nullable Ghost> ghost = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Run.@Nullable Land> land = new ReadOnlyObjectWrapper<>();
     private final Object newsLock = new Object();
     private final AtomicBoolean newsComing = new AtomicBoolean();
     private News news = new News();
@@ -101,6 +103,11 @@ public final class Session implements AutoCloseable {
             return draft.plan();
         }
         return plan;
+    }
+
+    /** The measured land, as soon as it is known; null before. */
+    public ReadOnlyObjectProperty<Run.@Nullable Land> land() {
+        return land.getReadOnlyProperty();
     }
 
     /** Where the one place marker stands, station in metres. */
@@ -389,6 +396,11 @@ public final class Session implements AutoCloseable {
     /** Hands the engine's news to the screen. */
     private final class Telling implements Engine.Listener {
         @Override
+        public void landed(Run.Land made) {
+            screen.execute(() -> land.set(made));
+        }
+
+        @Override
         public void drafted(long edit, Draft draft) {
             hear(
                     told -> {
@@ -428,6 +440,11 @@ public final class Session implements AutoCloseable {
 
     /** Hands what comes of a proposal to the screen. */
     private final class TellingGhost implements Engine.Listener {
+        @Override
+        public void landed(Run.Land made) {
+            // The land is there already.
+        }
+
         @Override
         public void drafted(long edit, Draft draft) {
             screen.execute(() -> answer(edit, draft, null, null));

@@ -113,6 +113,12 @@ final class SurveyPane implements AutoCloseable {
         scroll.getStyleClass().add("questions-scroll");
         root.setLeft(scroll);
         root.setCenter(land);
+        Label readout = new Label();
+        readout.textProperty().bind(land.readout());
+        readout.getStyleClass().add("readout");
+        HBox foot = new HBox(readout);
+        foot.getStyleClass().add("foot");
+        root.setBottom(foot);
         bar.setVisible(false);
         bar.setMaxWidth(Double.MAX_VALUE);
     }

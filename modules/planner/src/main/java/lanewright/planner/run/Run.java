@@ -374,6 +374,31 @@ public final class Run {
     }
 
     /**
+     * The land of a plan, before its lane is laid on it: what can be shown even if the lane cannot.
+     *
+     * @param file the plan
+     * @param progress told of the work, and asked whether to go on
+     * @throws SurveyException if the survey cannot be read or makes no ground
+     */
+    public Land land(PlanFile file, Progress progress) throws SurveyException {
+        Survey measured = survey(file.plan(), progress.part(0, 0.6));
+        Ground made =
+                ground.of(
+                        List.of(measured),
+                        () -> Ground.of(measured, GroundOptions.USUAL, progress.part(0.6, 1)));
+        refuseEmpty(made);
+        return new Land(measured, made);
+    }
+
+    /**
+     * Measured land.
+     *
+     * @param survey what was measured
+     * @param ground the ground it makes
+     */
+    public record Land(Survey survey, Ground ground) {}
+
+    /**
      * The ground that those files make.
      *
      * @param file the plan, whose line does not matter
