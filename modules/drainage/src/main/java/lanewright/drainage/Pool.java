@@ -88,6 +88,13 @@ public record Pool(
         GROUND
     }
 
+    /**
+     * Whether the lane is to blame for it, and a pipe under the lane would let its water through.
+     */
+    public boolean isCrossable() {
+        return isMade() && culvert != null && culvert.falls();
+    }
+
     /** Whether the lane is to blame for it. */
     public boolean isMade() {
         return fate == Fate.NEW || fate == Fate.DEEPER;

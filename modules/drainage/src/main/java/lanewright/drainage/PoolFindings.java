@@ -26,9 +26,17 @@ final class PoolFindings {
     /** The same for its volume, m³. Our choice. */
     static final double DAM_VOLUME = 1000;
 
+    /** A pool this near to an end of the lane lies where its ditch stops, m. Our choice. */
+    private static final double AT_END = 1;
+
     private PoolFindings() {}
 
-    static List<Finding> of(List<Pool> pools, Limits limits) {
+    /**
+     * What they say.
+     *
+     * @param length of the lane, m
+     */
+    static List<Finding> of(List<Pool> pools, Limits limits, double length) {
         List<Finding> findings = new ArrayList<>();
         for (Pool pool : pools) {
             Pool.Beside beside = pool.beside();
@@ -41,7 +49,7 @@ final class PoolFindings {
             }
             Where where = Where.beside(beside.station(), beside.offset()).at(spot.x(), spot.y());
             if (pool.isMade()) {
-                findings.add(made(pool, beside, where));
+                findings.add(made(pool, beside, where, length));
                 if (beside.zone() == Pool.Zone.GROUND
                         && (spot.depth() >= DAM_DEPTH || spot.volume() >= DAM_VOLUME)) {
                     findings.add(dam(spot, beside, where, limits));
@@ -70,7 +78,7 @@ final class PoolFindings {
                 Saying.plain("Shape the ground there so that it runs off, or end the lane lower."));
     }
 
-    private static Finding made(Pool pool, Pool.Beside beside, Where where) {
+    private static Finding made(Pool pool, Pool.Beside beside, Where where, double length) {
         LowSpot spot = pool.spot();
         String code =
                 switch (beside.zone()) {
@@ -111,11 +119,23 @@ final class PoolFindings {
                 Quantity.depth(spot.depth()),
                 null,
                 "",
-                way(pool, beside));
+                way(pool, beside, length));
     }
 
-    private static Saying way(Pool pool, Pool.Beside beside) {
+    private static Saying way(Pool pool, Pool.Beside beside, double length) {
         CulvertLine culvert = pool.culvert();
+        if (beside.zone() == Pool.Zone.DITCH && beside.station() < AT_END) {
+            return Saying.plain(
+                    "The ditch ends against the ground where the lane leaves the road. Turn its"
+                            + " water out sideways before, or lead it into the road's own ditch,"
+                            + " with the road owner's leave only.");
+        }
+        if (beside.zone() == Pool.Zone.DITCH && beside.station() > length - AT_END) {
+            return Saying.plain(
+                    "The ditch ends against the ground at the end of the lane. Dig it on past the"
+                            + " end until its bottom comes out on lower ground, or turn it out"
+                            + " sideways before.");
+        }
         if (beside.zone() == Pool.Zone.LANE || culvert == null) {
             return Saying.plain(
                     "Give the lane a cross slope and a grade that lead the water off here.");

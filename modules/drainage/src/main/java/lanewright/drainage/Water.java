@@ -108,9 +108,19 @@ final class Water {
                         sections,
                         lane.line(),
                         (x, y) -> pools.stream().anyMatch(pool -> pool.spot().covers(x, y)),
+                        (x, y) ->
+                                pools.stream()
+                                        .anyMatch(
+                                                pool ->
+                                                        pool.isCrossable()
+                                                                && pool.spot().covers(x, y)),
                         open);
         List<CrossSlopes.CrossSlope> slopes = CrossSlopes.of(sections, lane.grades());
-        List<EdgeHeights.EdgeHeight> edges = EdgeHeights.of(sections, ditches);
+        List<EdgeHeights.EdgeHeight> edges =
+                EdgeHeights.of(
+                        sections,
+                        ditches,
+                        (x, y) -> pools.stream().anyMatch(pool -> pool.spot().covers(x, y)));
         List<Sags.Sag> sags = Sags.of(lane.lows(), sections, slopes, ditches);
         List<Descents.Descent> descents =
                 Descents.of(
@@ -123,7 +133,7 @@ final class Water {
         RoadEnd roadEnd = RoadEnds.of(lane.line(), sections, groundHeight, open);
 
         List<Finding> findings = new ArrayList<>();
-        findings.addAll(PoolFindings.of(pools, tables.limits()));
+        findings.addAll(PoolFindings.of(pools, tables.limits(), lane.line().length()));
         findings.addAll(PlaceFindings.inflows(inflows, pools));
         findings.addAll(PlaceFindings.pipes(after.pipes()));
         findings.addAll(

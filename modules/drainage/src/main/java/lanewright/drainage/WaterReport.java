@@ -1,6 +1,7 @@
 package lanewright.drainage;
 
 import java.util.List;
+import lanewright.drainage.along.Clearance;
 import lanewright.drainage.along.CrossSlopes.CrossSlope;
 import lanewright.drainage.along.Descents.Descent;
 import lanewright.drainage.along.DitchReach;
@@ -80,6 +81,22 @@ public record WaterReport(
     /** The low spots that the lane makes, or makes deeper. */
     public List<Pool> made() {
         return after.stream().filter(Pool::isMade).toList();
+    }
+
+    /**
+     * How the edges of the lane are kept clear, standing water considered.
+     *
+     * @param sections those that the report was made from
+     * @param edgeAbove wanted height of the edge over the ground beside it, m
+     */
+    public List<Clearance.Stretch> clearance(List<Section> sections, double edgeAbove) {
+        return Clearance.of(
+                sections,
+                edges,
+                ditches,
+                (x, y) -> after.stream().anyMatch(pool -> pool.spot().covers(x, y)),
+                edgeAbove,
+                WaterTables.published().limits().ditchLeast().value());
     }
 
     /**

@@ -91,9 +91,12 @@ final class GroundBuilder {
                             Topic.GROUND,
                             Where.map(survey.x(worst), survey.y(worst)),
                             Saying.of(
-                                    (count == 1
-                                                    ? "{} shot lies so near to another that it counts as one with it, at their mean height;"
-                                                    : "{} shots lie so near to another that they count as one with it, at their mean height;")
+                                    Saying.number(
+                                                    count,
+                                                    "{} shot lies so near to another that it counts"
+                                                            + " as one with it, at their mean height;",
+                                                    "{} shots lie so near to another that they count"
+                                                            + " as one with it, at their mean height;")
                                             + " the heights differ by up to {} here.",
                                     Quantity.count(count),
                                     Quantity.height(widest)),

@@ -35,6 +35,11 @@ public record Saying(String pattern, List<Quantity> quantities) {
         return new Saying(pattern, List.of(quantities));
     }
 
+    /** The words for one thing, or for none or several. */
+    public static String number(double count, String one, String many) {
+        return count == 1 ? one : many;
+    }
+
     /** Words that hold no quantity; braces in them are taken as they stand. */
     public static Saying plain(String words) {
         return new Saying(words.replace("{}", "{ }").replace("{~}", "{ ~}"), List.of());

@@ -86,8 +86,8 @@ public final class DitchChecks {
                                         Saying.plain(
                                                 "Look where the water goes from there: not against"
                                                         + " a building, a well or a neighbour.")));
-                case DAYLIGHT, PIPE -> {
-                    // The water gets away; shown on the map and in the table.
+                case DAYLIGHT, PIPE, CROSSING -> {
+                    // The water gets away, or its standing is told of by itself; in the table.
                 }
             }
         }
@@ -116,7 +116,7 @@ public final class DitchChecks {
 
     private void tooFlat() {
         double least = limits.ditchLeast().value();
-        for (List<DitchReach.Leg> run : runs(leg -> Math.abs(leg.grade()) < least - SAME)) {
+        for (List<DitchReach.Leg> run : reach.flat(least)) {
             DitchReach.Leg worst = run.get(0);
             for (DitchReach.Leg leg : run) {
                 if (Math.abs(leg.grade()) < Math.abs(worst.grade())) {

@@ -16,6 +16,12 @@ public record DitchReach(Side side, List<Point> points, List<Outlet> outlets) {
     /** Bottoms closer in height than this lie level, m. Rounding of heights, nothing else. */
     private static final double LEVEL = 1e-6;
 
+    /** Grades are compared to this, so that a plan's own 0.5 % is not "under" by rounding. */
+    private static final double SAME_GRADE = 1e-9;
+
+    /** The flat top of a turning point is no longer than this, m. Our choice. */
+    private static final double CREST = 10;
+
     /** Sections this close are two sides of a change, and no way lies between them, m. */
     private static final double NO_WAY = 0.001;
 
@@ -62,6 +68,10 @@ public record DitchReach(Side side, List<Point> points, List<Outlet> outlets) {
         ROAD("arrives at the public road"),
         /** It arrives at the far end of the lane. */
         FAR_END("arrives at the far end"),
+        /**
+         * It stands where the lane dams a hollow, and a pipe under the lane would let it through.
+         */
+        CROSSING("stands until it is let through under the lane"),
         /** It has nowhere to go. */
         DEAD_END("has nowhere to go");
 
@@ -113,6 +123,42 @@ public record DitchReach(Side side, List<Point> points, List<Outlet> outlets) {
             }
         }
         return legs;
+    }
+
+    /**
+     * Ways that follow each other and fall less than a grade, each where water would stand. The
+     * short flat top of a turning point is left out, from which the ditch falls away both ways: no
+     * water comes to it but its own.
+     *
+     * @param least least grade of a ditch, rise over run
+     */
+    public List<List<Leg>> flat(double least) {
+        List<Leg> legs = legs();
+        List<List<Leg>> flat = new ArrayList<>();
+        for (Run run :
+                Run.of(legs.size(), i -> Math.abs(legs.get(i).grade()) < least - SAME_GRADE)) {
+            if (!isCrest(legs, run)) {
+                flat.add(List.copyOf(legs.subList(run.first(), run.last() + 1)));
+            }
+        }
+        return flat;
+    }
+
+    private static boolean isCrest(List<Leg> legs, Run run) {
+        boolean over =
+                run.first() > 0
+                        && run.last() + 1 < legs.size()
+                        && legs.get(run.first() - 1).grade() > 0
+                        && legs.get(run.last() + 1).grade() < 0;
+        double length = 0;
+        for (int i = run.first(); i <= run.last(); i++) {
+            length += legs.get(i).length();
+            over &=
+                    i == run.first()
+                            || !(legs.get(i - 1).grade() < -SAME_GRADE
+                                    && legs.get(i).grade() > SAME_GRADE);
+        }
+        return over && length <= CREST;
     }
 
     /** Where water goes that enters the ditch at a station, or null if the ditch is not there. */

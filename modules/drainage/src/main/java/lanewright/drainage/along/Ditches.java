@@ -27,6 +27,9 @@ public final class Ditches {
      */
     static final double PIPE_STEP = 0.1;
 
+    /** How far before the lane's end it is asked whether water stands in the ditch, m. */
+    private static final double INSIDE = 0.1;
+
     /** Whether water stands on the finished surface. */
     public interface Standing {
         /** Whether it does at a place on the map, once all low spots are full. */
@@ -36,24 +39,36 @@ public final class Ditches {
     private final List<Section> sections;
     private final LaneLine line;
     private final Standing standing;
+    private final Standing crossable;
     private final List<ExistingPipe> pipes;
 
     private Ditches(
-            List<Section> sections, LaneLine line, Standing standing, List<ExistingPipe> pipes) {
+            List<Section> sections,
+            LaneLine line,
+            Standing standing,
+            Standing crossable,
+            List<ExistingPipe> pipes) {
         this.sections = sections;
         this.line = line;
         this.standing = standing;
+        this.crossable = crossable;
         this.pipes = pipes;
     }
 
     /**
      * The ditches on both sides: the left ones first, each side in station order.
      *
+     * @param standing where water stands
+     * @param crossable where water stands that a pipe under the lane would let through
      * @param pipes existing pipes that let water through
      */
     public static List<DitchReach> of(
-            List<Section> sections, LaneLine line, Standing standing, List<ExistingPipe> pipes) {
-        var ditches = new Ditches(sections, line, standing, pipes);
+            List<Section> sections,
+            LaneLine line,
+            Standing standing,
+            Standing crossable,
+            List<ExistingPipe> pipes) {
+        var ditches = new Ditches(sections, line, standing, crossable, pipes);
         List<DitchReach> reaches = new ArrayList<>();
         for (Side side : Side.values()) {
             for (Run run :
@@ -89,15 +104,24 @@ public final class Ditches {
             boolean atStart = low.first() == 0;
             boolean atEnd = low.last() == points.size() - 1;
             if (atStart) {
-                outlets.add(outlet(side, points.get(0), neighbour(run.first() - 1)));
+                outlets.add(
+                        outlet(
+                                side,
+                                points.get(0),
+                                points.get(Math.min(1, points.size() - 1)),
+                                neighbour(run.first() - 1)));
             }
             if (atEnd && points.size() > 1) {
-                outlets.add(outlet(side, points.get(points.size() - 1), neighbour(run.last() + 1)));
+                outlets.add(
+                        outlet(
+                                side,
+                                points.get(points.size() - 1),
+                                points.get(points.size() - 2),
+                                neighbour(run.last() + 1)));
             }
             if (!atStart && !atEnd) {
                 DitchReach.Point sag = points.get((low.first() + low.last()) / 2);
-                outlets.add(
-                        outlet(sag, takes(sag) ? DitchReach.Kind.PIPE : DitchReach.Kind.DEAD_END));
+                outlets.add(outlet(sag, takes(sag) ? DitchReach.Kind.PIPE : trapped(sag)));
             }
         }
         return new DitchReach(side, points, outlets);
@@ -107,10 +131,19 @@ public final class Ditches {
         return i < 0 || i >= sections.size() ? null : sections.get(i);
     }
 
+    /** What becomes of water that stands. */
+    private DitchReach.Kind trapped(DitchReach.Point low) {
+        return crossable.at(low.x(), low.y()) ? DitchReach.Kind.CROSSING : DitchReach.Kind.DEAD_END;
+    }
+
     /**
-     * What becomes of water at an end of a ditch, beyond which {@code next} is the first section.
+     * What becomes of water at an end of a ditch.
+     *
+     * @param before the place in the ditch before its end
+     * @param next the first section beyond it, or null at an end of the lane
      */
-    private DitchReach.Outlet outlet(Side side, DitchReach.Point end, @Nullable Section next) {
+    private DitchReach.Outlet outlet(
+            Side side, DitchReach.Point end, DitchReach.Point before, @Nullable Section next) {
         if (takes(end)) {
             return outlet(end, DitchReach.Kind.PIPE);
         }
@@ -118,13 +151,28 @@ public final class Ditches {
             return outlet(end, DitchReach.Kind.ROAD);
         }
         if (standing.at(end.x(), end.y())) {
-            return outlet(end, DitchReach.Kind.DEAD_END);
+            return outlet(end, next == null ? DitchReach.Kind.DEAD_END : trapped(end));
         }
         if (next == null) {
-            return outlet(end, DitchReach.Kind.FAR_END);
+            DitchReach.Point inside = inside(end, before);
+            return standing.at(inside.x(), inside.y())
+                    ? outlet(inside, DitchReach.Kind.DEAD_END)
+                    : outlet(end, DitchReach.Kind.FAR_END);
         }
         boolean falls = side.of(next).kind() == SideResult.Kind.FILL;
         return outlet(end, falls ? DitchReach.Kind.DAYLIGHT : DitchReach.Kind.DEAD_END);
+    }
+
+    /** A place a hand's breadth before the end: the end itself lies on the rim of what it holds. */
+    private static DitchReach.Point inside(DitchReach.Point end, DitchReach.Point before) {
+        double way = Math.hypot(before.x() - end.x(), before.y() - end.y());
+        double share = way > 0 ? Math.min(1, INSIDE / way) : 0;
+        return new DitchReach.Point(
+                end.station(),
+                end.x() + share * (before.x() - end.x()),
+                end.y() + share * (before.y() - end.y()),
+                end.height(),
+                end.belowStone());
     }
 
     private boolean takes(DitchReach.Point low) {

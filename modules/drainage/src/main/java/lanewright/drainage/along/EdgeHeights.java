@@ -63,19 +63,25 @@ public final class EdgeHeights {
         this.limits = limits;
     }
 
-    /** The edges at all sections, in station order. */
-    public static List<EdgeHeight> of(List<Section> sections, List<DitchReach> ditches) {
+    /**
+     * The edges at all sections, in station order.
+     *
+     * @param standing where water stands: a ditch that lies in it leads nothing away
+     */
+    public static List<EdgeHeight> of(
+            List<Section> sections, List<DitchReach> ditches, Ditches.Standing standing) {
         return sections.stream()
                 .map(
                         section ->
                                 new EdgeHeight(
                                         section.station(),
-                                        beside(section, Side.LEFT, ditches),
-                                        beside(section, Side.RIGHT, ditches)))
+                                        beside(section, Side.LEFT, ditches, standing),
+                                        beside(section, Side.RIGHT, ditches, standing)))
                 .toList();
     }
 
-    private static Beside beside(Section section, Side side, List<DitchReach> ditches) {
+    private static Beside beside(
+            Section section, Side side, List<DitchReach> ditches, Ditches.Standing standing) {
         SideResult result = side.of(section);
         Corner ground = result.catchPoint();
         double above = ground == null ? Double.NaN : result.edge().height() - ground.height();
@@ -84,10 +90,20 @@ public final class EdgeHeights {
             for (DitchReach ditch : ditches) {
                 DitchReach.Outlet outlet =
                         ditch.side() == side ? ditch.outletFrom(section.station()) : null;
-                ditched |= outlet != null && outlet.kind() != DitchReach.Kind.DEAD_END;
+                ditched |=
+                        outlet != null
+                                && outlet.kind() != DitchReach.Kind.DEAD_END
+                                && !(outlet.kind() == DitchReach.Kind.CROSSING
+                                        && drowned(ditch, section.station(), standing));
             }
         }
         return new Beside(above, ditched);
+    }
+
+    /** Whether the bottom of a ditch lies in standing water at a station. */
+    private static boolean drowned(DitchReach ditch, double station, Ditches.Standing standing) {
+        return ditch.points().stream()
+                .anyMatch(point -> point.station() == station && standing.at(point.x(), point.y()));
     }
 
     /** What is wrong with them. */

@@ -100,7 +100,10 @@ public final class Sags {
             DitchReach.Outlet outlet =
                     ditch.side() == side ? ditch.outletFrom(section.station()) : null;
             if (outlet != null) {
-                return outlet.kind() == DitchReach.Kind.DEAD_END ? WayOut.NONE : WayOut.DITCH;
+                return outlet.kind() == DitchReach.Kind.DEAD_END
+                                || outlet.kind() == DitchReach.Kind.CROSSING
+                        ? WayOut.NONE
+                        : WayOut.DITCH;
             }
         }
         Corner ground = result.catchPoint();

@@ -112,15 +112,66 @@ class AlongTest {
         assertEquals(DitchReach.Kind.DEAD_END, left.outlets().get(0).kind());
         double bottom = left.outlets().get(0).height();
         var pipe = new ExistingPipe("a", 51, 4.5, bottom, 51, -6, bottom - 0.3, 0.3);
-        DitchReach piped = Ditches.of(lane.sections(5), lane, (x, y) -> true, List.of(pipe)).get(0);
+        DitchReach piped =
+                Ditches.of(lane.sections(5), lane, (x, y) -> true, (x, y) -> false, List.of(pipe))
+                        .get(0);
         assertEquals(DitchReach.Kind.PIPE, piped.outlets().get(0).kind());
     }
 
     @Test
     void standingWaterAtItsEndMakesADeadEnd() {
         StraightLane lane = lane((x, y) -> 0.04 * x + (x < 40 ? -1 : 0.5), s -> 0.04 * s, 0.5);
-        DitchReach left = Ditches.of(lane.sections(5), lane, (x, y) -> x < 45, List.of()).get(0);
+        DitchReach left =
+                Ditches.of(lane.sections(5), lane, (x, y) -> x < 45, (x, y) -> false, List.of())
+                        .get(0);
         assertEquals(DitchReach.Kind.DEAD_END, left.outlets().get(0).kind());
+    }
+
+    @Test
+    void aDeadEndWhoseWaterAPipeWouldLetThroughIsACrossing() {
+        DoubleUnaryOperator sag = s -> 0.02 * Math.abs(s - 50);
+        StraightLane lane = lane((x, y) -> sag.applyAsDouble(x) + 0.5, sag, 0.5);
+        Ditches.Standing pool = (x, y) -> Math.abs(x - 50) <= 12;
+        List<DitchReach> ditches = Ditches.of(lane.sections(5), lane, pool, pool, List.of());
+        assertEquals(DitchReach.Kind.CROSSING, ditches.get(0).outlets().get(0).kind());
+        // The ditch works up to the water: the lane is a trough only where it lies in it.
+        List<Finding> findings =
+                EdgeHeights.check(
+                        EdgeHeights.of(lane.sections(5), ditches, pool), StraightLane.LIMITS);
+        assertEquals(List.of("lane-is-a-trough"), codes(findings));
+        assertEquals(37.5, findings.get(0).where().from());
+        assertEquals(62.5, findings.get(0).where().to());
+    }
+
+    @Test
+    void aDitchThatStopsInStandingWaterAtTheFarEndDoesNotRunOutThere() {
+        StraightLane lane = lane((x, y) -> 10.5 - 0.02 * x, s -> 10 - 0.02 * s, 0.5);
+        Ditches.Standing pool = (x, y) -> x > 90 && x < 99.99;
+        DitchReach left = Ditches.of(lane.sections(5), lane, pool, pool, List.of()).get(0);
+        assertEquals(DitchReach.Kind.DEAD_END, left.outlets().get(0).kind());
+        assertTrue(pool.at(left.outlets().get(0).x(), left.outlets().get(0).y()));
+    }
+
+    @Test
+    void theTopOfATurningPointIsNoFlatDitch() {
+        // A parabola that is flatter than the least ditch grade for 5 m on either side of its top.
+        DoubleUnaryOperator hill =
+                s ->
+                        Math.abs(s - 50) < 10
+                                ? -0.001 * (s - 50) * (s - 50)
+                                : -0.02 * Math.abs(s - 50) + 0.1;
+        StraightLane lane = lane((x, y) -> hill.applyAsDouble(x) + 0.5, hill, 0.5);
+        assertEquals(
+                List.of(),
+                codes(DitchChecks.check(ditches(lane), StraightLane.LIMITS, (x, y) -> false))
+                        .stream()
+                        .filter("ditch-too-flat"::equals)
+                        .toList());
+        DoubleUnaryOperator level = s -> 0.02 * (Math.abs(s - 50) < 10 ? -10 : -Math.abs(s - 50));
+        StraightLane table = lane((x, y) -> level.applyAsDouble(x) + 0.5, level, 0.5);
+        assertTrue(
+                codes(DitchChecks.check(ditches(table), StraightLane.LIMITS, (x, y) -> false))
+                        .contains("ditch-too-flat"));
     }
 
     @Test
@@ -147,7 +198,9 @@ class AlongTest {
     void aLaneLowerThanBothSidesIsATrough() {
         StraightLane lane = lane((x, y) -> 0.03 * x + 0.3, s -> 0.03 * s, 0);
         List<Finding> findings =
-                EdgeHeights.check(EdgeHeights.of(lane.sections(5), List.of()), StraightLane.LIMITS);
+                EdgeHeights.check(
+                        EdgeHeights.of(lane.sections(5), List.of(), (x, y) -> false),
+                        StraightLane.LIMITS);
         assertEquals(List.of("lane-is-a-trough"), codes(findings));
         assertEquals(100.0, findings.get(0).where().to());
         // The edge lies 0.08 below the lane's middle, the ground 0.3 above it.
@@ -160,9 +213,11 @@ class AlongTest {
         assertEquals(
                 List.of(),
                 EdgeHeights.check(
-                        EdgeHeights.of(lane.sections(5), ditches(lane)), StraightLane.LIMITS));
+                        EdgeHeights.of(lane.sections(5), ditches(lane), (x, y) -> false),
+                        StraightLane.LIMITS));
         List<DitchReach> dead =
-                Ditches.of(lane.sections(5), lane, (x, y) -> true, List.of()).stream()
+                Ditches.of(lane.sections(5), lane, (x, y) -> true, (x, y) -> false, List.of())
+                        .stream()
                         .map(
                                 reach ->
                                         new DitchReach(
@@ -184,14 +239,17 @@ class AlongTest {
                 List.of("lane-is-a-trough"),
                 codes(
                         EdgeHeights.check(
-                                EdgeHeights.of(lane.sections(5), dead), StraightLane.LIMITS)));
+                                EdgeHeights.of(lane.sections(5), dead, (x, y) -> false),
+                                StraightLane.LIMITS)));
     }
 
     @Test
     void oneHighSideAndOneNearSideAreTold() {
         StraightLane lane = lane((x, y) -> y > 0 ? 0.3 : -0.15, s -> 0, 0);
         List<Finding> findings =
-                EdgeHeights.check(EdgeHeights.of(lane.sections(5), List.of()), StraightLane.LIMITS);
+                EdgeHeights.check(
+                        EdgeHeights.of(lane.sections(5), List.of(), (x, y) -> false),
+                        StraightLane.LIMITS);
         assertEquals(List.of("edge-below-ground", "edge-near-ground"), codes(findings));
         assertEquals(0.07, measured(findings.get(1)), 1e-6);
     }
@@ -340,7 +398,7 @@ class AlongTest {
     }
 
     private static List<DitchReach> ditches(StraightLane lane) {
-        return Ditches.of(lane.sections(5), lane, (x, y) -> false, List.of());
+        return Ditches.of(lane.sections(5), lane, (x, y) -> false, (x, y) -> false, List.of());
     }
 
     private static List<String> codes(List<Finding> findings) {

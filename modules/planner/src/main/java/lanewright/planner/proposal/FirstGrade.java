@@ -285,7 +285,7 @@ public final class FirstGrade {
             }
         }
         return new GradeProposal(
-                laid.points(), ways, new GradeReasons(land, limits, profile).list(), collisions);
+                laid.points(), ways, new GradeReasons(limits, profile).list(), collisions);
     }
 
     /** Nothing can be laid: from end to end, so that something can be looked at. */

@@ -6,17 +6,14 @@ import lanewright.lane.line.Profile;
 import lanewright.lane.line.VerticalPoint;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
-import lanewright.planner.proposal.GroundAlong.Look;
 
 /** Says why a grade lies as it does. */
 final class GradeReasons {
 
-    private final GroundAlong land;
     private final GradeLimits limits;
     private final Profile profile;
 
-    GradeReasons(GroundAlong land, GradeLimits limits, Profile profile) {
-        this.land = land;
+    GradeReasons(GradeLimits limits, Profile profile) {
         this.limits = limits;
         this.profile = profile;
     }
@@ -39,7 +36,6 @@ final class GradeReasons {
                             Quantity.height(fixed.height()),
                             Quantity.station(fixed.station())));
         }
-        reasons.add(edge());
         return reasons;
     }
 
@@ -74,27 +70,5 @@ final class GradeReasons {
                 Quantity.station(at),
                 Quantity.grade(steepest),
                 Quantity.grade(limits.steepest()));
-    }
-
-    /** How much of the lane stands as high over the ground beside it as is wanted. */
-    private Saying edge() {
-        double high = 0;
-        double low = 0;
-        double known = 0;
-        for (Look look : land.looks()) {
-            double over = profile.height(look.station()) - look.drop() - look.higher();
-            if (!Double.isNaN(over)) {
-                known++;
-                high += over > limits.edgeAbove() - 0.01 ? 1 : 0;
-                low += over <= limits.edgeAbove() - 0.01 && look.ditched() ? 1 : 0;
-            }
-        }
-        double all = Math.max(1, known);
-        return Saying.of(
-                "Its edge stands {} or more over the higher ground beside it along {} of the way;"
-                        + " along {} it lies lower between ditches that fall with it.",
-                Quantity.depth(limits.edgeAbove()),
-                Quantity.share(high / all),
-                Quantity.share(low / all));
     }
 }

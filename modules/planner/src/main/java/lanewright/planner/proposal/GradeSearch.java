@@ -48,6 +48,26 @@ final class GradeSearch {
      */
     private static final double LOW_POINT = 30;
 
+    /**
+     * What it costs to let the lane's water run to the far end, m² of earth in a section: a ditch
+     * stops there, and somebody lives there. Less than a low point, so that none is made to avoid
+     * it. Our choice.
+     */
+    private static final double TO_THE_END = 25;
+
+    /**
+     * What each metre counts by which the edge lies under the height wanted over the ground, in
+     * widths of earth, where a ditch can lead its water away. Our choice: over one, so that a lane
+     * near the ground is lifted clear of it.
+     */
+    private static final double LOW_DITCHED = 2;
+
+    /** A ditched lane this much under the wanted height lies in a cut, and no deeper counts, m. */
+    private static final double IN_CUT = 0.5;
+
+    /** The same where no ditch can be counted on: as much as building half a lane higher. */
+    private static final double LOW_UNDRAINED = 3;
+
     /** The lane's edge must stand over the ground beside it by this for water to leave, m. */
     static final double WAY_OUT = 0.05;
 
@@ -309,6 +329,7 @@ final class GradeSearch {
             }
         }
         double cost = piece == 0 && grade > 0 && !tied ? TO_THE_ROAD : 0;
+        cost += piece == knots.size() - 2 && grade < 0 && !tied ? TO_THE_END : 0;
         List<Look> all = land.looks();
         for (int k = looks[piece][0]; k < looks[piece][1]; k++) {
             Look look = all.get(k);
@@ -332,7 +353,10 @@ final class GradeSearch {
         double cost = earth(look, height);
         double low = wanted(look) - height;
         if (low > 0) {
-            cost += (look.ditched() ? 1.2 : 3) * look.width() * low;
+            cost +=
+                    look.ditched()
+                            ? LOW_DITCHED * look.width() * Math.min(low, IN_CUT)
+                            : LOW_UNDRAINED * look.width() * low;
         }
         return cost;
     }

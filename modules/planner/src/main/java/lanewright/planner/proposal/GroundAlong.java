@@ -18,7 +18,7 @@ import lanewright.lane.shape.TypicalSection;
  */
 public record GroundAlong(List<Look> looks) {
 
-    /** How far outside the shoulder the ground beside the lane is looked at, m. Our choice. */
+    /** At least so far outside the shoulder the ground beside is looked at, m. Our choice. */
     private static final double BESIDE = 2;
 
     /**
@@ -63,6 +63,10 @@ public record GroundAlong(List<Look> looks) {
             double width,
             boolean ditched) {
 
+        Look undrained() {
+            return new Look(station, centre, left, right, level, drop, width, false);
+        }
+
         /** Height of the higher ground beside the lane, m; NaN where neither side has ground. */
         public double higher() {
             return Double.isNaN(left) ? right : Double.isNaN(right) ? left : Math.max(left, right);
@@ -72,6 +76,44 @@ public record GroundAlong(List<Look> looks) {
         public double lower() {
             return Double.isNaN(left) ? right : Double.isNaN(right) ? left : Math.min(left, right);
         }
+    }
+
+    /** The same land with no ditch to be counted on between two stations. */
+    public GroundAlong undrained(double from, double to) {
+        return new GroundAlong(
+                looks.stream()
+                        .map(
+                                look ->
+                                        look.station() >= from && look.station() <= to
+                                                ? look.undrained()
+                                                : look)
+                        .toList());
+    }
+
+    /**
+     * The share of the looks between two stations at which no grade within its limits can stand as
+     * high over the ground as is wanted, since a height that it must meet is too near.
+     */
+    public double outOfReach(double from, double to, GradeLimits limits) {
+        List<GradeLimits.Fixed> met = new ArrayList<>(limits.through());
+        met.add(new GradeLimits.Fixed(0, limits.start()));
+        if (!Double.isNaN(limits.end())) {
+            met.add(new GradeLimits.Fixed(length(), limits.end()));
+        }
+        double all = 0;
+        double out = 0;
+        for (Look look : looks) {
+            if (look.station() >= from && look.station() <= to) {
+                double highest = Double.POSITIVE_INFINITY;
+                for (GradeLimits.Fixed fixed : met) {
+                    double away = Math.abs(fixed.station() - look.station());
+                    highest = Math.min(highest, fixed.height() + limits.steepest() * away);
+                }
+                all++;
+                out += look.higher() + limits.edgeAbove() + look.drop() > highest ? 1 : 0;
+            }
+        }
+        return all == 0 ? 0 : out / all;
     }
 
     /** Last station, m. */
@@ -122,8 +164,8 @@ public record GroundAlong(List<Look> looks) {
     private static Look look(
             Alignment line, Ground ground, double station, TypicalSection shape, double soil) {
         double half = shape.width() / 2;
-        double leftBeside = half + shape.left().shoulder() + BESIDE;
-        double rightBeside = half + shape.right().shoulder() + BESIDE;
+        double leftBeside = half + shape.left().shoulder() + beside(shape.left());
+        double rightBeside = half + shape.right().shoulder() + beside(shape.right());
         double centre = height(line, ground, station, 0);
         double left = height(line, ground, station, -leftBeside);
         double right = height(line, ground, station, rightBeside);
@@ -145,6 +187,14 @@ public record GroundAlong(List<Look> looks) {
                 shape.width() + shape.left().shoulder() + shape.right().shoulder(),
                 keepsWaterOff(shape.left(), left, centre)
                         && keepsWaterOff(shape.right(), right, centre));
+    }
+
+    /** About as far outside the shoulder as a ditch meets the ground, where one is dug, m. */
+    private static double beside(SideShape side) {
+        double ditch =
+                side.ditch().bottom()
+                        + side.ditch().depth() * (side.foreslope() + side.backslope());
+        return isDitched(side) ? Math.max(BESIDE, ditch) : BESIDE;
     }
 
     /** A side-hill needs a ditch on its uphill side only: from the other the land falls away. */

@@ -103,22 +103,31 @@ final class Answers {
                         ? "; every check of it was passed."
                         : look == 1 ? "; one thing to look at." : "; {} things to look at.";
         String pattern =
-                (survey.probes().isEmpty()
-                                ? "Made of {} points and {} measured lines ({} triangles), and {}"
-                                        + " probe holes: what lies under the grass was not looked"
-                                        + " at"
-                                : "Made of {} points and {} measured lines ({} triangles), and {}"
-                                        + " probe holes")
+                "Made of {} "
+                        + Saying.number(survey.size(), "point", "points")
+                        + " and {} measured "
+                        + Saying.number(survey.lines().size(), "line", "lines")
+                        + " ({} triangles)"
+                        + holes(survey)
                         + rest;
         List<Quantity> quantities = new ArrayList<>();
         quantities.add(Quantity.count(survey.size()));
         quantities.add(Quantity.count(survey.lines().size()));
         quantities.add(Quantity.count(ground.triangleCount()));
-        quantities.add(Quantity.count(survey.probes().size()));
+        if (!survey.probes().isEmpty()) {
+            quantities.add(Quantity.count(survey.probes().size()));
+        }
         if (look > 1) {
             quantities.add(Quantity.count((double) look));
         }
         return new Saying(pattern, quantities);
+    }
+
+    private static String holes(Survey survey) {
+        return survey.probes().isEmpty()
+                ? "; there are no probe holes, so what lies under the grass was not looked at"
+                : Saying.number(
+                        survey.probes().size(), ", and {} probe hole", ", and {} probe holes");
     }
 
     private static Saying line(LaneDesign design) {
@@ -227,9 +236,10 @@ final class Answers {
     }
 
     private static String ways(WaterReport water) {
-        return water.inflows().size() == 1
-                ? "{} way of water of the land meets it."
-                : "{} ways of water of the land meet it.";
+        return Saying.number(
+                water.inflows().size(),
+                "{} way of water of the land meets it.",
+                "{} ways of water of the land meet it.");
     }
 
     private Saying earth(SectionSet sections, LaneVolumes volumes, EarthworkReport earth) {

@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the sections of a lane tell, before water is followed and the true solid is measured. Every
- * figure in it stands in the {@link Outcome} of the same plan unchanged.
+ * figure in it stands in the {@link Outcome} of the same plan unchanged; a grade that was laid gets
+ * further reasons there, once water was followed.
  *
  * @param plan the plan, with the grade that was laid if it had none
  * @param laid the grade that was laid because the plan had none, or null

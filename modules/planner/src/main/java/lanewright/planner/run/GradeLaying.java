@@ -3,6 +3,7 @@ package lanewright.planner.run;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import lanewright.drainage.along.Clearance;
 import lanewright.ground.Ground;
 import lanewright.ground.VertexField;
 import lanewright.lane.line.Alignment;
@@ -14,6 +15,7 @@ import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
 import lanewright.measure.LengthUnit;
+import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Where;
@@ -39,10 +41,58 @@ final class GradeLaying {
      */
     private static final double END_ABOVE = 0.1;
 
+    /** A grade is laid again at most this often where ditches do not drain. Our choice. */
+    private static final int ROUNDS = 3;
+
+    /**
+     * Earth that a metre of lane is worth which does not lie low beside a ditch that does not
+     * drain, m³. Our choice: about a wheelbarrow load for each hand's breadth.
+     */
+    private static final double WORTH = 1.5;
+
     private GradeLaying() {}
 
     /**
-     * The grade that the program suggests.
+     * What is to be thought of a grade.
+     *
+     * @param earth cut and fill together, m³
+     * @param stretches how the edges of the lane are kept clear, as far as its sections tell
+     */
+    record Judged(double earth, List<Clearance.Stretch> stretches) {
+
+        List<Clearance.Stretch> undrained() {
+            return stretches.stream()
+                    .filter(each -> each.state() == Clearance.State.UNDRAINED)
+                    .toList();
+        }
+
+        double low() {
+            double low = 0;
+            for (Clearance.Stretch each : undrained()) {
+                low += each.length();
+            }
+            return low;
+        }
+    }
+
+    /** Judges a grade by the sections of the lane that it makes. */
+    interface Judge {
+        /** What is to be thought of it. */
+        Judged of(GradeProposal proposal) throws DesignRefused;
+    }
+
+    /** A grade with what is thought of it. */
+    private record Candidate(GradeProposal proposal, Judged judged) {
+
+        double worth() {
+            return judged.earth() + WORTH * judged.low();
+        }
+    }
+
+    /**
+     * The grade that the program suggests. Where the lane lies low beside ditches that do not
+     * drain, it is laid again with no ditch counted on there, a few times over; of all, the one
+     * that leaves least of it for the earth that it takes is suggested.
      *
      * @throws DesignRefused if an end without a given height lies off the surveyed ground
      */
@@ -51,7 +101,8 @@ final class GradeLaying {
             Alignment line,
             Ground ground,
             VertexField topsoil,
-            List<Stretch<TypicalSection>> shapes)
+            List<Stretch<TypicalSection>> shapes,
+            Judge judge)
             throws DesignRefused {
         GroundAlong land =
                 GroundAlong.of(
@@ -60,7 +111,84 @@ final class GradeLaying {
                         station -> at(shapes, station),
                         station -> depth(ground, topsoil, line, station),
                         STEP);
-        return FirstGrade.of(land, limits(plan, line, ground));
+        GradeLimits limits = limits(plan, line, ground);
+        List<Candidate> tried = new ArrayList<>();
+        GroundAlong counted = land;
+        for (int round = 0; round < ROUNDS; round++) {
+            GradeProposal proposal = FirstGrade.of(counted, limits);
+            if (round > 0
+                    && (proposal.collisions().size() > tried.get(0).proposal().collisions().size()
+                            || tried.stream()
+                                    .anyMatch(
+                                            each ->
+                                                    each.proposal()
+                                                            .points()
+                                                            .equals(proposal.points())))) {
+                break;
+            }
+            Judged judged = judge.of(proposal);
+            tried.add(new Candidate(proposal, judged));
+            if (judged.low() == 0 || proposal.mustStop()) {
+                break;
+            }
+            for (Clearance.Stretch low : judged.undrained()) {
+                counted = counted.undrained(low.from(), low.to());
+            }
+        }
+        Candidate best = tried.get(0);
+        for (Candidate each : tried) {
+            best = each.worth() < best.worth() ? each : best;
+        }
+        GradeProposal laid = best.proposal();
+        for (Saying reason : rounds(tried, best, land, limits)) {
+            laid = laid.because(reason);
+        }
+        return laid;
+    }
+
+    /** What came of laying the grade again, and what no grade can help. */
+    private static List<Saying> rounds(
+            List<Candidate> tried, Candidate best, GroundAlong land, GradeLimits limits) {
+        List<Saying> reasons = new ArrayList<>();
+        Candidate first = tried.get(0);
+        if (best.worth() < first.worth()) {
+            reasons.add(
+                    Saying.of(
+                            "Laid higher where ditches would not drain: {} of the lane would lie"
+                                    + " low beside such ditches otherwise, now {} do; it digs and"
+                                    + " fills {} instead of {}.",
+                            Quantity.length(first.judged().low()),
+                            Quantity.length(best.judged().low()),
+                            Quantity.volume(best.judged().earth()),
+                            Quantity.volume(first.judged().earth())));
+        } else if (tried.size() > 1) {
+            Candidate other = tried.get(1);
+            for (Candidate each : tried.subList(1, tried.size())) {
+                other = each.judged().low() < other.judged().low() ? each : other;
+            }
+            reasons.add(
+                    Saying.of(
+                            "Laid higher where ditches do not drain, it would dig and fill {} and"
+                                    + " leave {} of the lane low beside such ditches, instead of"
+                                    + " {} and {}.",
+                            Quantity.volume(other.judged().earth()),
+                            Quantity.length(other.judged().low()),
+                            Quantity.volume(first.judged().earth()),
+                            Quantity.length(first.judged().low())));
+        }
+        double held = 0;
+        for (Clearance.Stretch low : best.judged().undrained()) {
+            held += low.length() * land.outOfReach(low.from(), low.to(), limits);
+        }
+        if (held > 0) {
+            reasons.add(
+                    Saying.of(
+                            "Along {} of what lies low, the heights that the lane must meet are too"
+                                    + " near for it to rise clear of the ground at {}.",
+                            Quantity.length(held),
+                            Quantity.grade(limits.steepest())));
+        }
+        return reasons;
     }
 
     private static GradeLimits limits(Plan plan, Alignment line, Ground ground)

@@ -13,6 +13,8 @@ import lanewright.planner.proposal.GradeProposal;
 /** Says that a grade was laid because the plan had none. */
 final class LaidFinding {
 
+    static final String CODE = "grade-laid";
+
     private LaidFinding() {}
 
     static Finding of(GradeProposal laid, LaneDesign lane) {
@@ -25,7 +27,7 @@ final class LaidFinding {
             quantities.addAll(reason.quantities());
         }
         return Finding.of(
-                "grade-laid",
+                CODE,
                 Level.NOTE,
                 Topic.GRADE,
                 Where.stretch(0, lane.length()),

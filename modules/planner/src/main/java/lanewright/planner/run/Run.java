@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import lanewright.drainage.DitchLook;
 import lanewright.drainage.WaterOptions;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.pond.ExistingPipe;
@@ -135,7 +136,9 @@ public final class Run {
         Alignment line = alignment.of(List.of(corners), () -> Alignment.of(corners));
         progress.check();
         GradeProposal laid =
-                plan.grade().points().isEmpty() ? lay(plan, line, land, depth, progress) : null;
+                plan.grade().points().isEmpty()
+                        ? lay(plan, line, land, depth, places, progress)
+                        : null;
         GradePart grade = laid == null ? plan.grade() : GradeLaying.written(plan, laid);
         LaneDesign lane = design(plan, line, grade);
         SectionSet cut = cut(sections, lane, land, depth, progress.part(0.8, 1));
@@ -197,10 +200,7 @@ public final class Run {
         StoneReport rock = draft.stone();
         Survey measured = draft.survey();
         var places = new Places(measured.frame(), measured.originX(), measured.originY());
-        BuiltSurface surface =
-                built.of(
-                        List.of(lane, land),
-                        () -> BuiltSurface.of(lane, land, progress.part(0, 0.15)));
+        BuiltSurface surface = built(lane, land, progress.part(0, 0.15));
         TrueSolid exact =
                 solid.of(
                         List.of(surface, draft.topsoil(), Optional.ofNullable(draft.bearing())),
@@ -210,29 +210,14 @@ public final class Run {
                                         draft.topsoil(),
                                         draft.bearing(),
                                         progress.part(0.15, 0.35)));
-        CompositeSurface whole =
-                composite.of(
-                        List.of(surface),
-                        () -> CompositeSurface.of(surface, progress.part(0.35, 0.55)));
+        CompositeSurface whole = whole(surface, progress.part(0.35, 0.55));
         EarthOptions soils = soils(plan);
         EarthworkReport dirt =
                 earth.of(
                         List.of(cut, amounts, exact, soils),
                         () -> EarthworkReport.of(cut, amounts, exact, soils));
-        List<ExistingPipe> pipes = LandInputs.pipes(plan.water(), places);
-        WaterOptions asked = LandInputs.water(plan);
-        WaterReport flows =
-                water.of(
-                        List.of(land, lane, cut, whole, pipes, asked),
-                        () ->
-                                WaterReport.of(
-                                        land,
-                                        lane,
-                                        cut.sections(),
-                                        whole.ground(),
-                                        pipes,
-                                        asked,
-                                        progress.part(0.55, 0.95)));
+        WaterReport flows = flows(plan, places, land, lane, cut, whole, progress.part(0.55, 0.95));
+        GradeProposal laid = draft.laid() == null ? null : reasoned(plan, draft.laid(), cut, flows);
         List<Hazard> hazards = LandInputs.hazards(plan.hazards(), places);
         Stakes stakes =
                 Stakes.of(
@@ -261,7 +246,13 @@ public final class Run {
         var order = WorkOrder.of(facts);
         progress.check();
 
-        List<Finding> findings = new ArrayList<>(draft.findings());
+        List<Finding> findings = new ArrayList<>();
+        for (Finding finding : draft.findings()) {
+            findings.add(
+                    laid != null && finding.code().equals(LaidFinding.CODE)
+                            ? LaidFinding.of(laid, lane)
+                            : finding);
+        }
         findings.addAll(surface.findings());
         findings.addAll(whole.findings());
         findings.addAll(dirt.findings());
@@ -279,8 +270,8 @@ public final class Run {
         assumptions.addAll(rock.assumptions());
         progress.report(1, "done");
         return new Outcome(
-                plan,
-                draft.laid(),
+                laid == null ? plan : plan.with(GradeLaying.written(plan, laid)),
+                laid,
                 measured,
                 land,
                 draft.topsoil(),
@@ -345,9 +336,15 @@ public final class Run {
                         List.of(plan.earth(), land), () -> Depths.of(plan.earth(), measured, land));
         List<IntersectionPoint> corners = Designs.corners(plan.line(), places);
         Alignment line = alignment.of(List.of(corners), () -> Alignment.of(corners));
-        GradeProposal laid = lay(plan, line, land, depth, progress);
+        GradeProposal laid = lay(plan, line, land, depth, places, progress);
+        LaneDesign lane = design(plan, line, GradeLaying.written(plan, laid));
+        SectionSet cut = cut(sections, lane, land, depth, progress.part(0.7, 0.75));
+        BuiltSurface surface = built(lane, land, progress.part(0.75, 0.8));
+        CompositeSurface whole = whole(surface, progress.part(0.8, 0.85));
+        WaterReport flows = flows(plan, places, land, lane, cut, whole, progress.part(0.85, 1));
+        GradeProposal reasoned = reasoned(plan, laid, cut, flows);
         progress.report(1, "grade laid");
-        return new LaidGrade(measured, laid, GradeLaying.written(plan, laid));
+        return new LaidGrade(measured, reasoned, GradeLaying.written(plan, reasoned));
     }
 
     /**
@@ -461,10 +458,54 @@ public final class Run {
                 () -> Sections.of(lane, land, depth.topsoil(), depth.bearing(), progress));
     }
 
+    private BuiltSurface built(LaneDesign lane, Ground land, Progress progress) {
+        return built.of(List.of(lane, land), () -> BuiltSurface.of(lane, land, progress));
+    }
+
+    private CompositeSurface whole(BuiltSurface surface, Progress progress) {
+        return composite.of(List.of(surface), () -> CompositeSurface.of(surface, progress));
+    }
+
+    private WaterReport flows(
+            Plan plan,
+            Places places,
+            Ground land,
+            LaneDesign lane,
+            SectionSet cut,
+            CompositeSurface whole,
+            Progress progress)
+            throws SurveyException {
+        List<ExistingPipe> pipes = LandInputs.pipes(plan.water(), places);
+        WaterOptions asked = LandInputs.water(plan);
+        return water.of(
+                List.of(land, lane, cut, whole, pipes, asked),
+                () ->
+                        WaterReport.of(
+                                land,
+                                lane,
+                                cut.sections(),
+                                whole.ground(),
+                                pipes,
+                                asked,
+                                progress));
+    }
+
+    /** A laid grade that also says how its edges are kept clear of water. */
+    private static GradeProposal reasoned(
+            Plan plan, GradeProposal laid, SectionSet cut, WaterReport flows) {
+        double wanted = plan.grade().edgeAboveGround();
+        GradeProposal reasoned = laid;
+        for (Saying says : ClearanceWords.of(flows.clearance(cut.sections(), wanted), wanted)) {
+            reasoned = reasoned.because(says);
+        }
+        return reasoned;
+    }
+
     /** Lays a grade, and says what it moves beside a straight one. */
     private GradeProposal lay(
-            Plan plan, Alignment line, Ground land, Depths depth, Progress progress)
-            throws DesignRefused {
+            Plan plan, Alignment line, Ground land, Depths depth, Places places, Progress progress)
+            throws DesignRefused, SurveyException {
+        List<ExistingPipe> pipes = LandInputs.pipes(plan.water(), places);
         return laying.of(
                 List.of(
                         plan.grade(),
@@ -474,7 +515,8 @@ public final class Run {
                         depth,
                         plan.shapes(),
                         plan.along(),
-                        plan.work()),
+                        plan.work(),
+                        pipes),
                 () -> {
                     GradeProposal laid =
                             GradeLaying.lay(
@@ -482,7 +524,8 @@ public final class Run {
                                     line,
                                     land,
                                     depth.topsoil(),
-                                    Designs.typical(plan, line.length()));
+                                    Designs.typical(plan, line.length()),
+                                    grade -> judged(plan, line, land, depth, pipes, grade));
                     if (laid.points().size() < 3) {
                         return laid;
                     }
@@ -501,6 +544,22 @@ public final class Run {
                                     Quantity.volume(moved(ours, land, depth, progress)),
                                     Quantity.volume(plain)));
                 });
+    }
+
+    private GradeLaying.Judged judged(
+            Plan plan,
+            Alignment line,
+            Ground land,
+            Depths depth,
+            List<ExistingPipe> pipes,
+            GradeProposal grade)
+            throws DesignRefused {
+        LaneDesign lane = design(plan, line, GradeLaying.written(plan, grade));
+        SectionSet set = Sections.of(lane, land, depth.topsoil(), depth.bearing(), Progress.NONE);
+        LaneVolumes amounts = LaneVolumes.of(set);
+        return new GradeLaying.Judged(
+                amounts.cut().corrected() + amounts.earthFill(),
+                DitchLook.of(lane, set.sections(), pipes, plan.grade().edgeAboveGround()));
     }
 
     /** Cut and fill together, m³. */

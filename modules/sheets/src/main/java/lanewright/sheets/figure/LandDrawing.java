@@ -131,8 +131,9 @@ public final class LandDrawing {
         land.spots().forEach(spot -> spot(inside, spot));
         letters(inside);
         ticks(inside);
+        labels(inside, 0, 0);
         looks(inside);
-        labels(inside);
+        labels(inside, 1, Integer.MAX_VALUE);
         contourWords(inside);
         furniture.marks().forEach(inside::add);
         pen.framed(box, inside);
@@ -493,8 +494,14 @@ public final class LandDrawing {
                 Anchor.START);
     }
 
-    private void labels(Pen pen) {
-        List<Land.Label> ordered = new ArrayList<>(land.labels());
+    /** Labels of some ranks, in their order. */
+    private void labels(Pen pen, int first, int last) {
+        var ordered = new ArrayList<Land.Label>();
+        for (Land.Label label : land.labels()) {
+            if (label.rank() >= first && label.rank() <= last) {
+                ordered.add(label);
+            }
+        }
         ordered.sort(Comparator.comparingInt(Land.Label::rank));
         for (Land.Label label : ordered) {
             double x = x(label.x());

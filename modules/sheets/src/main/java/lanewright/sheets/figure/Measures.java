@@ -36,7 +36,7 @@ final class Measures {
     private static final double NOTE = Type.NOTE;
 
     /** How far words may stand from what they speak of, pt. */
-    private static final double FARTHEST = 120;
+    private static final double FARTHEST = 150;
 
     private final Section section;
     private final TypicalSection shape;
@@ -59,6 +59,8 @@ final class Measures {
         var inside = new Pen();
         keepOff();
         width(inside);
+        depth(inside, section.left(), shape.left());
+        depth(inside, section.right(), shape.right());
         fall(inside, section.left(), shape.leftFall());
         fall(inside, section.right(), shape.rightFall());
         layers(inside);
@@ -133,28 +135,39 @@ final class Measures {
         ditch(pen, side, like);
     }
 
+    /** How deep the ditch lies under the hinge, beside the upright arrow that shows it. */
+    private void depth(Pen pen, SideResult side, SideShape like) {
+        Corner inner = side.ditchInner();
+        Corner outer = side.ditchOuter();
+        if (inner == null || outer == null) {
+            return;
+        }
+        Corner hinge = side.hinge();
+        double deep = hinge.height() - inner.height();
+        if (Math.abs(deep - like.ditch().depth()) >= 0.01) {
+            return;
+        }
+        double offset = (inner.offset() + outer.offset()) / 2;
+        double x = scale.x(offset);
+        double top = scale.y(hinge.height());
+        pen.line(Role.LEADER, scale.x(hinge.offset()), top, x, top);
+        places.keepOff(Outline.open(scale.x(hinge.offset()), top, x, top));
+        arrow(pen, x, top, x, scale.y(inner.height()));
+        places.keepOff(Outline.open(x, top, x, scale.y(inner.height())));
+        say(
+                pen,
+                "ditch " + Quantity.depth(like.ditch().depth()).in(units) + " deep",
+                offset,
+                inner.height() + deep * 0.7);
+    }
+
     private void ditch(Pen pen, SideResult side, SideShape like) {
         @Nullable Corner inner = side.ditchInner();
         @Nullable Corner outer = side.ditchOuter();
         if (inner == null || outer == null) {
             return;
         }
-        Corner hinge = side.hinge();
         double offset = (inner.offset() + outer.offset()) / 2;
-        double x = scale.x(offset);
-        double top = scale.y(hinge.height());
-        double bottom = scale.y(inner.height());
-        pen.line(Role.LEADER, scale.x(hinge.offset()), top, x, top);
-        arrow(pen, x, top, x, bottom);
-        double deep = hinge.height() - inner.height();
-        boolean asDrawn = Math.abs(deep - like.ditch().depth()) < 0.01;
-        if (asDrawn) {
-            say(
-                    pen,
-                    "ditch " + Quantity.depth(like.ditch().depth()).in(units) + " deep",
-                    offset,
-                    inner.height() + deep * 0.7);
-        }
         if (like.ditch().bottom() > 0) {
             say(
                     pen,

@@ -30,7 +30,7 @@ final class Places {
 
     private final LayoutCheck.Room room;
     private final List<Outline> lines = new ArrayList<>();
-    private final List<Box> words = new ArrayList<>();
+    private final List<Box> placed = new ArrayList<>();
 
     /** Places inside a frame. */
     Places(Box frame) {
@@ -53,7 +53,7 @@ final class Places {
             return false;
         }
         if (text.turn() == 0) {
-            words.add(box(text));
+            placed.add(box(text));
         }
         return true;
     }
@@ -65,7 +65,7 @@ final class Places {
         if (Math.hypot(toX - x, toY - y) <= NEAR) {
             return false;
         }
-        for (Box other : words) {
+        for (Box other : placed) {
             if (crosses(x, y, toX, toY, other)) {
                 return true;
             }
@@ -78,6 +78,11 @@ final class Places {
             return false;
         }
         Box box = box(words);
+        for (Box other : placed) {
+            if (words.turn() == 0 && meet(box, other)) {
+                return false;
+            }
+        }
         for (Outline line : lines) {
             if (crosses(words.turn() == 0 ? line : turned(line, words), box)) {
                 return false;
@@ -108,6 +113,10 @@ final class Places {
                 words.y() - words.size() * 0.78 - AIR,
                 words.width() + 2 * AIR,
                 words.size() + 2 * AIR);
+    }
+
+    private static boolean meet(Box a, Box b) {
+        return a.x() < b.right() && b.x() < a.right() && a.y() < b.bottom() && b.y() < a.bottom();
     }
 
     private static boolean crosses(Outline line, Box box) {
@@ -168,7 +177,10 @@ final class Places {
         return true;
     }
 
-    /** Takes the nearest free place for words, and draws nothing; null if there is none. */
+    /**
+     * Takes the nearest free place for words, and draws nothing; null if there is none. A place
+     * from which the line back would cross other words is taken only if there is no other.
+     */
     Mark.@Nullable Words find(
             Role role,
             String text,
@@ -177,6 +189,19 @@ final class Places {
             double size,
             boolean bold,
             double farthest) {
+        Mark.Words clear = find(role, text, x, y, size, bold, farthest, false);
+        return clear != null ? clear : find(role, text, x, y, size, bold, farthest, true);
+    }
+
+    private Mark.@Nullable Words find(
+            Role role,
+            String text,
+            double x,
+            double y,
+            double size,
+            boolean bold,
+            double farthest,
+            boolean across) {
         if (text.isBlank()) {
             return null;
         }
@@ -193,7 +218,7 @@ final class Places {
                 var words =
                         new Mark.Words(
                                 role, text, midX, midY + size * 0.28, size, bold, Anchor.MIDDLE, 0);
-                if (!leadCrosses(x, y, box(words)) && take(words)) {
+                if ((across || !leadCrosses(x, y, box(words))) && take(words)) {
                     return words;
                 }
             }

@@ -49,7 +49,13 @@ public final class ProfileDrawing {
             double rightmost,
             double bottom,
             double level,
-            String words) {}
+            String words) {
+
+        /** The same water with other words, none if they are blank. */
+        public Pool saying(String other) {
+            return new Pool(from, to, leftmost, rightmost, bottom, level, other);
+        }
+    }
 
     private static final double LEFT = 50;
     private static final double RIM = 9;

@@ -136,6 +136,32 @@ final class ProfileSheet {
                                         + beside.side().word()));
             }
         }
-        return pools;
+        return together(pools);
+    }
+
+    /** Water that stands equally deep on both sides at one place is spoken of once. */
+    private static List<ProfileDrawing.Pool> together(List<ProfileDrawing.Pool> pools) {
+        var joined = new ArrayList<>(pools);
+        for (int i = 0; i < joined.size(); i++) {
+            for (int k = i + 1; k < joined.size(); k++) {
+                ProfileDrawing.Pool a = joined.get(i);
+                ProfileDrawing.Pool b = joined.get(k);
+                boolean meet = a.from() <= b.to() && b.from() <= a.to();
+                if (meet
+                        && !deep(a).isEmpty()
+                        && deep(a).equals(deep(b))
+                        && !a.words().equals(b.words())) {
+                    joined.set(i, a.saying(deep(a) + ", left and right"));
+                    joined.set(k, b.saying(""));
+                }
+            }
+        }
+        return joined;
+    }
+
+    /** The words without the side. */
+    private static String deep(ProfileDrawing.Pool pool) {
+        int comma = pool.words().lastIndexOf(", ");
+        return comma < 0 ? "" : pool.words().substring(0, comma);
     }
 }
