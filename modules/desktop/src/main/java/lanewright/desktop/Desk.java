@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -103,8 +104,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         stage.setHeight(Math.max(600, remembered.number("window.height", 900)));
         double x = remembered.number("window.x", Double.NaN);
         double y = remembered.number("window.y", Double.NaN);
-        boolean seen =
-                !javafx.stage.Screen.getScreensForRectangle(x, y, 200, 100).isEmpty();
+        boolean seen = !javafx.stage.Screen.getScreensForRectangle(x, y, 200, 100).isEmpty();
         if (Double.isFinite(x + y) && seen) {
             stage.setX(x);
             stage.setY(y);
@@ -225,8 +225,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
                 new Session(file, folder == null ? Path.of("") : folder, Platform::runLater);
         DeskWindow made = new DeskWindow(session);
         window = made;
-        made.setTheme(
-                remembered.word("theme", "light").equals("dark") ? Theme.DARK : Theme.LIGHT);
+        made.setTheme(remembered.word("theme", "light").equals("dark") ? Theme.DARK : Theme.LIGHT);
         actions(made, session);
         session.shown()
                 .addListener(
@@ -253,16 +252,12 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         Button keep = quiet("Keep", "keep");
         keep.setOnAction(event -> keep());
         Button copy = quiet("Keep a copy", "keep-copy");
-        copy.setOnAction(
-                event -> made.sayKept("Kept as " + kept.add(session.shown().get())));
+        copy.setOnAction(event -> made.sayKept("Kept as " + kept.add(session.shown().get())));
         Button compare = quiet("Compare", "compare");
         compare.setOnAction(event -> over(new ComparePane(session, kept, this::back).node()));
         Button sheets = quiet("Sheets", "sheets");
         sheets.setOnAction(
-                event ->
-                        over(
-                                new SheetsPane(session, chooser, made.theme(), this::back)
-                                        .node()));
+                event -> over(new SheetsPane(session, chooser, made.theme(), this::back).node()));
         Button other = quiet("Another plan", "another");
         other.setOnAction(event -> start());
         made.actions().getChildren().addAll(keep, copy, compare, sheets, other);
@@ -312,7 +307,11 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
             copies.forget(plan);
             remembered.opened(plan);
             title.set(open.session().file().plan().name() + " · Lanewright");
-            open.sayKept("kept at " + CLOCK.format(LocalTime.now()) + " in " + plan.getFileName());
+            open.sayKept(
+                    "kept at "
+                            + CLOCK.format(LocalTime.now(ZoneId.systemDefault()))
+                            + " in "
+                            + plan.getFileName());
         } catch (IOException e) {
             open.sayKept("The plan could not be kept: " + e.getMessage());
         }

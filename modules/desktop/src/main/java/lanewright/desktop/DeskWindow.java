@@ -131,10 +131,8 @@ public final class DeskWindow implements AutoCloseable {
         for (Button button : List.of(undo, redo)) {
             button.getStyleClass().add("quiet");
         }
-        session.undoable()
-                .addListener((seen, was, now) -> undo.setAccessibleText("Undo " + now));
-        session.redoable()
-                .addListener((seen, was, now) -> redo.setAccessibleText("Redo " + now));
+        session.undoable().addListener((seen, was, now) -> undo.setAccessibleText("Undo " + now));
+        session.redoable().addListener((seen, was, now) -> redo.setAccessibleText("Redo " + now));
         HBox head = new HBox(12, name, kept, gap, undo, redo, actions);
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("head");
@@ -164,8 +162,7 @@ public final class DeskWindow implements AutoCloseable {
         dark.setOnAction(event -> setTheme(dark.isSelected() ? Theme.DARK : Theme.LIGHT));
         doing.getStyleClass().add("note");
         bar.setPrefWidth(120);
-        HBox foot =
-                new HBox(10, readout, gap, doing, bar, tape, whole, nearer, farther, dark);
+        HBox foot = new HBox(10, readout, gap, doing, bar, tape, whole, nearer, farther, dark);
         for (Node each : foot.getChildren()) {
             if (each instanceof javafx.scene.control.ButtonBase button) {
                 button.setMinWidth(Region.USE_PREF_SIZE);
@@ -270,7 +267,7 @@ public final class DeskWindow implements AutoCloseable {
                 && event.getCode().isDigitKey()
                 && event.getCode() != KeyCode.DIGIT0) {
             int question = event.getCode().getName().charAt(0) - '1';
-            session.open().set(Topic.values()[question]);
+            session.open().set(List.of(Topic.values()).get(question));
             event.consume();
         } else if (event.getTarget() instanceof Board
                 && !event.isShiftDown()

@@ -46,11 +46,7 @@ class ContrastTest {
         for (Theme theme : Theme.values()) {
             Color plate = theme.colour(Style.of(Role.PLATE).fill());
             for (Role role : List.of(Role.TEXT, Role.NOTE, Role.WATER_TEXT)) {
-                check(
-                        theme + " " + role,
-                        theme.colour(Style.of(role).fill()),
-                        plate,
-                        WORDS);
+                check(theme + " " + role, theme.colour(Style.of(role).fill()), plate, WORDS);
             }
             for (Role role :
                     List.of(
@@ -62,11 +58,7 @@ class ContrastTest {
                             Role.ACCENT,
                             Role.HAZARD,
                             Role.WATER)) {
-                check(
-                        theme + " " + role,
-                        theme.colour(Style.of(role).stroke()),
-                        plate,
-                        MARKS);
+                check(theme + " " + role, theme.colour(Style.of(role).stroke()), plate, MARKS);
             }
         }
     }

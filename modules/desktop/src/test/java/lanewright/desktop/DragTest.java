@@ -26,7 +26,8 @@ import org.junit.jupiter.api.Test;
 /** While something is dragged, every answer changes, and each is the one a full run gives. */
 class DragTest {
 
-    private static final Path PLAN = Path.of("..", "..", "sample-surveys", "marrow-fold", "plan.json");
+    private static final Path PLAN =
+            Path.of("..", "..", "sample-surveys", "marrow-fold", "plan.json");
 
     private record Seen(PlanFile file, Draft draft) {}
 
@@ -34,8 +35,7 @@ class DragTest {
     void draggingAPointBetweenGradesAnswersAllTheWay() throws Exception {
         Hand.ready();
         PlanFile file = PlanFile.read("plan.json", Files.readAllBytes(PLAN));
-        Session session =
-                Hand.on(() -> new Session(file, PLAN.getParent(), Platform::runLater));
+        Session session = Hand.on(() -> new Session(file, PLAN.getParent(), Platform::runLater));
         DeskWindow window =
                 Hand.on(
                         () -> {
@@ -58,7 +58,9 @@ class DragTest {
                                         files.put(now.edit(), now.file());
                                         Draft draft = now.draft();
                                         PlanFile of = files.get(now.draftEdit());
-                                        if (draft != null && draft != was.draft() && of != null) {
+                                        if (draft != null
+                                                && now.draftEdit() != was.draftEdit()
+                                                && of != null) {
                                             seen.add(new Seen(of, draft));
                                         }
                                     });

@@ -106,9 +106,7 @@ class StartTest {
         Hand.pause(1500);
         hand.look("survey-asked");
         hand.choose("unit-points.csv", "ft");
-        hand.until(
-                "the ground",
-                () -> !hand.see("draw-lane").isDisabled());
+        hand.until("the ground", () -> !hand.see("draw-lane").isDisabled());
         Hand.pause(600);
         hand.look("survey-understood");
         hand.click("draw-lane");

@@ -127,13 +127,12 @@ final class ControlRow {
 
     private void tell(@Nullable Wrong found) {
         boolean bad = found != null;
-        wrong.setText(bad ? sentence(found.what()) + " " + sentence(found.remedy()) : "");
+        wrong.setText(found == null ? "" : sentence(found.what()) + " " + sentence(found.remedy()));
         wrong.setManaged(bad);
         wrong.setVisible(bad);
         TextField text = field;
         if (text != null) {
-            text.pseudoClassStateChanged(
-                    javafx.css.PseudoClass.getPseudoClass("wrong"), bad);
+            text.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("wrong"), bad);
             if (!bad) {
                 String said = session.file().said(control.path());
                 if (!text.getText().equals(said)) {

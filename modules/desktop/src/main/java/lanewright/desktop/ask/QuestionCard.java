@@ -30,6 +30,7 @@ final class QuestionCard {
 
     private static final PseudoClass OPEN = PseudoClass.getPseudoClass("open");
     private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+
     /** Findings shown before the rest is asked for. */
     private static final int FIRST_FINDINGS = 3;
 
@@ -158,7 +159,8 @@ final class QuestionCard {
             mark.getStyleClass().add("mark-open");
             mark.setAccessibleText("not yet");
         } else if (told.mark() == Answer.Mark.LOOK) {
-            mark.setContent("M9 1 L17.5 16 L0.5 16 Z M8 6 L8 11 L10 11 L10 6 Z M8 12.5 L8 14.5 L10 14.5 L10 12.5 Z");
+            mark.setContent(
+                    "M9 1 L17.5 16 L0.5 16 Z M8 6 L8 11 L10 11 L10 6 Z M8 12.5 L8 14.5 L10 14.5 L10 12.5 Z");
             mark.getStyleClass().add("mark-look");
             mark.setAccessibleText("look here");
         } else {
@@ -198,7 +200,10 @@ final class QuestionCard {
                             case LOOK -> "Look here";
                             case NOTE -> "Good to know";
                         });
-        level.getStyleClass().addAll("level", "level-" + finding.level().name().toLowerCase(java.util.Locale.ROOT));
+        level.getStyleClass()
+                .addAll(
+                        "level",
+                        "level-" + finding.level().name().toLowerCase(java.util.Locale.ROOT));
         Label says = new Label(finding.says().in(units));
         says.setWrapText(true);
         says.getStyleClass().add("finding");

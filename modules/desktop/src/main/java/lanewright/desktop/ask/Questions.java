@@ -54,8 +54,7 @@ public final class Questions {
         scroll.setFocusTraversable(false);
         session.open().addListener((seen, was, now) -> open(now));
         session.shown()
-                .addListener(
-                        (seen, was, now) -> cards.values().forEach(card -> card.refresh(now)));
+                .addListener((seen, was, now) -> cards.values().forEach(card -> card.refresh(now)));
         open(session.open().get());
     }
 

@@ -11,7 +11,6 @@ import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.run.Outcome;
 import lanewright.planner.work.WorkStep;
-import org.jspecify.annotations.Nullable;
 
 /** What to do, step after step, with this plan's amounts. */
 public final class Steps {
@@ -19,8 +18,7 @@ public final class Steps {
     private final Session session;
     private final VBox list = new VBox(12);
     private final ScrollPane scroll = new ScrollPane(list);
-    private @Nullable Outcome shown;
-    private @Nullable UnitSystem shownUnits;
+    private long shownEdit = -1;
 
     /** The steps of a plan that is being worked on. */
     public Steps(Session session) {
@@ -41,11 +39,10 @@ public final class Steps {
     private void refresh(Shown now) {
         Outcome outcome = now.outcome();
         UnitSystem units = session.file().plan().units();
-        if (outcome == null || (outcome == shown && units == shownUnits)) {
+        if (outcome == null || now.outcomeEdit() == shownEdit) {
             return;
         }
-        shown = outcome;
-        shownUnits = units;
+        shownEdit = now.outcomeEdit();
         list.getChildren().clear();
         int number = 0;
         for (WorkStep step : outcome.order()) {

@@ -1,4 +1,6 @@
-/** The owner's questions down the side: answers, controls with their reasons, findings, proposals. */
+/**
+ * The owner's questions down the side: answers, controls with their reasons, findings, proposals.
+ */
 @NullMarked
 package lanewright.desktop.ask;
 

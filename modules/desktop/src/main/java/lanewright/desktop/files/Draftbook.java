@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Keeps a safe copy of every plan with edits that are not in its file yet, so that a machine that
- * dies takes no more than the last moments with it. Written on a thread of its own, at most
- * {@value #EVERY} ms after an edit; the newest edit takes the place of those that wait.
+ * dies takes no more than the last moments with it. Written on a thread of its own, at most {@value
+ * #EVERY} ms after an edit; the newest edit takes the place of those that wait.
  */
 public final class Draftbook implements AutoCloseable {
 
@@ -173,8 +173,7 @@ public final class Draftbook implements AutoCloseable {
             try {
                 if (next != null) {
                     Path at = at(next.plan());
-                    SafeFile.write(
-                            at.resolve(PLACE), next.plan() + "\n" + Instant.now() + "\n");
+                    SafeFile.write(at.resolve(PLACE), next.plan() + "\n" + Instant.now() + "\n");
                     SafeFile.write(at.resolve(PLAN), next.text());
                 }
             } catch (IOException e) {

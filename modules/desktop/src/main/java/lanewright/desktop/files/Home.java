@@ -42,7 +42,9 @@ public record Home(Path folder) {
             return user.resolve("Library").resolve("Application Support").resolve("Lanewright");
         }
         String data = environment.get("XDG_DATA_HOME");
-        return (data == null || data.isBlank() ? user.resolve(".local").resolve("share") : Path.of(data))
+        return (data == null || data.isBlank()
+                        ? user.resolve(".local").resolve("share")
+                        : Path.of(data))
                 .resolve("lanewright");
     }
 }

@@ -112,7 +112,9 @@ final class LandMarks {
         int from = 0;
         for (int i = 1; i < sections.size(); i++) {
             boolean last = i == sections.size() - 1;
-            if (last || role(which.apply(sections.get(i))) != role(which.apply(sections.get(from)))) {
+            if (last
+                    || role(which.apply(sections.get(i)))
+                            != role(which.apply(sections.get(from)))) {
                 List<Section> run = sections.subList(from, i + 1);
                 if (sections.get(i).station() > sections.get(from).station()) {
                     area(
@@ -210,7 +212,11 @@ final class LandMarks {
             area(
                     Role.FLOW,
                     new double[] {
-                        x, y, x - ux - uy * 0.45, y - uy + ux * 0.45, x - ux + uy * 0.45,
+                        x,
+                        y,
+                        x - ux - uy * 0.45,
+                        y - uy + ux * 0.45,
+                        x - ux + uy * 0.45,
                         y - uy - ux * 0.45
                     });
         }
@@ -323,9 +329,7 @@ final class LandMarks {
         double y = view.py(north);
         double r = chosen ? 7 : 5.5;
         Outline shape =
-                square
-                        ? Outline.box(x - r, y - r, 2 * r, 2 * r)
-                        : Outline.circle(x, y, r, 20);
+                square ? Outline.box(x - r, y - r, 2 * r, 2 * r) : Outline.circle(x, y, r, 20);
         pen.area(Role.MARKER, shape).line(chosen ? Role.ACCENT : Role.PLACE, shape);
     }
 

@@ -28,9 +28,7 @@ final class Terrain implements AutoCloseable {
     /** Light from the north-west, 45 degrees high: the custom of printed maps. */
     private static final double LIGHT = Math.sqrt(0.5);
 
-    private static final double[] STEPS = {
-        0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500
-    };
+    private static final double[] STEPS = {0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500};
 
     /**
      * A painted piece of land.
@@ -67,7 +65,6 @@ final class Terrain implements AutoCloseable {
         this.ready = ready;
         thread = new Thread(this::work, "lanewright-terrain");
         thread.setDaemon(true);
-        thread.setPriority(Thread.NORM_PRIORITY - 1);
         thread.start();
     }
 
@@ -139,8 +136,7 @@ final class Terrain implements AutoCloseable {
                         pixel(z, across, column, row, perStep, step, paint);
             }
         }
-        return new Painted(
-                view, columns, rows, pixels, step, labels(z, across, down, step, view));
+        return new Painted(view, columns, rows, pixels, step, labels(z, across, down, step, view));
     }
 
     /** The height between contours that leaves them apart on ground of middling slope. */
@@ -180,7 +176,8 @@ final class Terrain implements AutoCloseable {
         double b = z[at + 1];
         double c = z[at + across];
         double d = z[at + across + 1];
-        double height = a * (1 - fx) * (1 - fy) + b * fx * (1 - fy) + c * (1 - fx) * fy + d * fx * fy;
+        double height =
+                a * (1 - fx) * (1 - fy) + b * fx * (1 - fy) + c * (1 - fx) * fy + d * fx * fy;
         if (Double.isNaN(height)) {
             return paint.nothing();
         }
@@ -238,14 +235,17 @@ final class Terrain implements AutoCloseable {
                 int best = -1;
                 double bestAway = Double.POSITIVE_INFINITY;
                 for (int row = top; row < Math.min(top + patch / 2, down - 1); row++) {
-                    for (int column = left; column < Math.min(left + patch / 2, across - 1); column++) {
+                    for (int column = left;
+                            column < Math.min(left + patch / 2, across - 1);
+                            column++) {
                         int at = row * across + column;
                         double low = Math.min(z[at], z[at + 1]);
                         double high = Math.max(z[at], z[at + 1]);
                         double heavy = 5 * step;
                         if (Math.floor(high / heavy) * heavy >= low && high > low) {
                             double away =
-                                    Math.hypot(row - top - patch / 4.0, column - left - patch / 4.0);
+                                    Math.hypot(
+                                            row - top - patch / 4.0, column - left - patch / 4.0);
                             if (away < bestAway) {
                                 bestAway = away;
                                 best = at;

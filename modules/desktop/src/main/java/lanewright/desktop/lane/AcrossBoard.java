@@ -107,13 +107,11 @@ public final class AcrossBoard extends Board {
     }
 
     private static Frame fitted(Section section, double width, double height) {
-        double out =
-                Math.max(Math.abs(section.left().limit()), Math.abs(section.right().limit()));
+        double out = Math.max(Math.abs(section.left().limit()), Math.abs(section.right().limit()));
         double reach = Math.max(4, out * 1.12);
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
-        for (SectionLine line :
-                List.of(section.ground(), section.subgrade(), section.finished())) {
+        for (SectionLine line : List.of(section.ground(), section.subgrade(), section.finished())) {
             for (int i = 0; i < line.size(); i++) {
                 if (Math.abs(line.offset(i)) <= reach) {
                     low = Math.min(low, line.height(i));
@@ -272,7 +270,12 @@ public final class AcrossBoard extends Board {
             Corner ditch = side.ditchInner();
             if (ditch != null) {
                 room.put(
-                        pen, Role.TEXT, "ditch", f.x(ditch.offset()), f.y(ditch.height()) + 20, false);
+                        pen,
+                        Role.TEXT,
+                        "ditch",
+                        f.x(ditch.offset()),
+                        f.y(ditch.height()) + 20,
+                        false);
             }
         }
     }
@@ -361,13 +364,11 @@ public final class AcrossBoard extends Board {
         return switch (grip) {
             case LEFT_DITCH -> {
                 double depth = snap(section.left().hinge().height() - height, 0.0254, 0.01);
-                yield shape ->
-                        Shapes.sides(shape, Shapes.deep(shape.left(), depth), shape.right());
+                yield shape -> Shapes.sides(shape, Shapes.deep(shape.left(), depth), shape.right());
             }
             case RIGHT_DITCH -> {
                 double depth = snap(section.right().hinge().height() - height, 0.0254, 0.01);
-                yield shape ->
-                        Shapes.sides(shape, shape.left(), Shapes.deep(shape.right(), depth));
+                yield shape -> Shapes.sides(shape, shape.left(), Shapes.deep(shape.right(), depth));
             }
             case WIDTH -> {
                 double width = snap(2 * Math.abs(offset), 0.25 * FOOT, 0.05);

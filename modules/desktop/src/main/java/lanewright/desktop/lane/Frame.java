@@ -52,7 +52,9 @@ record Frame(Box box, double a0, double a1, double z0, double z1) {
         double half = Math.rint(stretch() * 2) / 2;
         return half <= 1
                 ? "heights and lengths to one scale"
-                : "heights stretched " + Words.fixed(half, half == Math.rint(half) ? 0 : 1) + " times";
+                : "heights stretched "
+                        + Words.fixed(half, half == Math.rint(half) ? 0 : 1)
+                        + " times";
     }
 
     Outline line(List<double[]> places) {

@@ -13,7 +13,6 @@ import lanewright.measure.Listing;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.run.Outcome;
-import org.jspecify.annotations.Nullable;
 
 /** A table of the sheets, on the screen. */
 public final class ListingTable {
@@ -21,7 +20,7 @@ public final class ListingTable {
     private final Session session;
     private final Function<Outcome, Listing> which;
     private final TableView<List<Saying>> table = new TableView<>();
-    private @Nullable Outcome shown;
+    private long shownEdit = -1;
 
     /**
      * A table of a plan that is being worked on.
@@ -46,10 +45,10 @@ public final class ListingTable {
 
     private void refresh(Shown now) {
         Outcome outcome = now.outcome();
-        if (outcome == null || outcome == shown) {
+        if (outcome == null || now.outcomeEdit() == shownEdit) {
             return;
         }
-        shown = outcome;
+        shownEdit = now.outcomeEdit();
         UnitSystem units = session.file().plan().units();
         Listing listing = which.apply(outcome);
         table.getColumns().clear();
@@ -60,9 +59,7 @@ public final class ListingTable {
             TableColumn<List<Saying>, String> column =
                     new TableColumn<>(head.head() + (unit.isEmpty() ? "" : ", " + unit));
             column.setCellValueFactory(
-                    row ->
-                            new ReadOnlyStringWrapper(
-                                    head.shown(row.getValue().get(index), units)));
+                    row -> new ReadOnlyStringWrapper(head.shown(row.getValue().get(index), units)));
             column.setSortable(false);
             column.setReorderable(false);
             column.setPrefWidth(i == 0 ? 90 : 110);

@@ -49,11 +49,8 @@ public final class Shapes {
     public static ShapePart thick(ShapePart shape, int layer, double thickness) {
         List<ShapePart.Layer> layers = new ArrayList<>(shape.layers());
         ShapePart.Layer old = layers.get(layer);
-        layers.set(
-                layer,
-                new ShapePart.Layer(old.role(), thickness, old.edgeSlope(), old.width()));
-        return make(
-                shape, shape.width(), shape.crossSlope(), layers, shape.left(), shape.right());
+        layers.set(layer, new ShapePart.Layer(old.role(), thickness, old.edgeSlope(), old.width()));
+        return make(shape, shape.width(), shape.crossSlope(), layers, shape.left(), shape.right());
     }
 
     /** Another depth of a ditch, m. */

@@ -426,7 +426,8 @@ public final class UnrolledBoard extends Board {
 
     private void dragging(MouseEvent event) {
         Frame f = frame;
-        if (f == null || (!dragged && Math.hypot(event.getX() - pressX, event.getY() - pressY) < 3)) {
+        if (f == null
+                || (!dragged && Math.hypot(event.getX() - pressX, event.getY() - pressY) < 3)) {
             return;
         }
         dragged = true;
@@ -437,8 +438,7 @@ public final class UnrolledBoard extends Board {
         Session.Gesture moving = gesture;
         if (moving == null) {
             heldFrame = f;
-            moving =
-                    session.begin(holdsCurve ? "the length of a curve" : "a point between grades");
+            moving = session.begin(holdsCurve ? "the length of a curve" : "a point between grades");
             gesture = moving;
         }
         int index = held;
@@ -446,7 +446,11 @@ public final class UnrolledBoard extends Board {
         double height = f.height(event.getY());
         boolean curve = holdsCurve;
         double length = f.a1();
-        moving.to(plan -> curve ? curved(plan, index, station) : moved(plan, index, station, height, length));
+        moving.to(
+                plan ->
+                        curve
+                                ? curved(plan, index, station)
+                                : moved(plan, index, station, height, length));
     }
 
     private double snap(double metres, double feet, double metric) {
@@ -555,8 +559,9 @@ public final class UnrolledBoard extends Board {
                 && editing()
                 && chosen >= 0
                 && (event.getCode() == KeyCode.UP || event.getCode() == KeyCode.DOWN)) {
-            double by = (units() == UnitSystem.US ? 0.1 * FOOT : 0.02)
-                    * (event.getCode() == KeyCode.UP ? 1 : -1);
+            double by =
+                    (units() == UnitSystem.US ? 0.1 * FOOT : 0.02)
+                            * (event.getCode() == KeyCode.UP ? 1 : -1);
             int index = chosen;
             Shown shown = session.shown().get();
             Draft draft = shown.draft();

@@ -8,6 +8,7 @@ import javafx.scene.paint.Color;
  * Light as paper, or dark for the evening. Roles keep the colours of {@code Style}; in the dark
  * each is turned over in lightness, so that ink becomes chalk and every hue stays what it means.
  */
+@SuppressWarnings("ImmutableEnumChecker") // a memory of colours that never change
 public enum Theme {
     /** Dark ink on warm paper. */
     LIGHT,

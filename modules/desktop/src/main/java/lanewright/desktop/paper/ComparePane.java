@@ -186,7 +186,14 @@ public final class ComparePane {
                 units,
                 o -> o.volumes().strip().corrected(),
                 Quantity::volume);
-        number(table, "Dig", then, now, units, o -> o.volumes().cut().corrected(), Quantity::volume);
+        number(
+                table,
+                "Dig",
+                then,
+                now,
+                units,
+                o -> o.volumes().cut().corrected(),
+                Quantity::volume);
         number(table, "Build up", then, now, units, o -> o.volumes().earthFill(), Quantity::volume);
         number(
                 table,
@@ -225,8 +232,7 @@ public final class ComparePane {
         return roles;
     }
 
-    private static double layer(
-            Outcome outcome, String role, ToDoubleFunction<LayerStone> value) {
+    private static double layer(Outcome outcome, String role, ToDoubleFunction<LayerStone> value) {
         return outcome.stone().layers().stream()
                 .filter(layer -> layer.supply().role().equals(role))
                 .mapToDouble(value)
@@ -260,8 +266,7 @@ public final class ComparePane {
                 Words.of(kind.apply(after), units),
                 change == 0
                         ? "the same"
-                        : (change > 0 ? "+" : "−")
-                                + Words.of(kind.apply(Math.abs(change)), units),
+                        : (change > 0 ? "+" : "−") + Words.of(kind.apply(Math.abs(change)), units),
                 false);
     }
 

@@ -50,7 +50,7 @@ public final class SheetsPane {
     private final Button save = new Button("Put the whole plan into a folder");
     private final Button stop = new Button("Stop");
     private final ChangeListener<Shown> news = (seen, was, now) -> news(now);
-    private @Nullable Outcome laidOut;
+    private long laidOut = -1;
     private volatile boolean stopped;
 
     /**
@@ -138,10 +138,10 @@ public final class SheetsPane {
                             : now.wrong().what() + " " + now.wrong().remedy());
             return;
         }
-        if (outcome == laidOut) {
+        if (now.outcomeEdit() == laidOut) {
             return;
         }
-        laidOut = outcome;
+        laidOut = now.outcomeEdit();
         says.setText("Laying out the sheets …");
         background(
                 () -> {

@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Works out plans away from the screen, the newest first: drafts on one thread, and on another the
- * whole outcome of the newest draft. A newer plan takes the place of an older one that still
- * waits, and stops the older one's outcome.
+ * whole outcome of the newest draft. A newer plan takes the place of an older one that still waits,
+ * and stops the older one's outcome.
  */
 final class Engine implements AutoCloseable {
 
@@ -153,7 +153,10 @@ final class Engine implements AutoCloseable {
             }
             UnitSystem units = next.draft().plan().units();
             Outcome made =
-                    tried(next.edit(), units, () -> run.settled(next.draft(), listening(next.edit(), false)));
+                    tried(
+                            next.edit(),
+                            units,
+                            () -> run.settled(next.draft(), listening(next.edit(), false)));
             if (made != null) {
                 listener.settled(next.edit(), made);
             }

@@ -84,8 +84,7 @@ public record Shown(
     public boolean stale(Finding.Topic topic) {
         Draft quick = draft;
         boolean inDraft =
-                quick != null
-                        && quick.answers().stream().anyMatch(each -> each.topic() == topic);
+                quick != null && quick.answers().stream().anyMatch(each -> each.topic() == topic);
         return !(settled() || (drafted() && inDraft));
     }
 

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** The samples that come with the program: invented land in an invented place. */
+@SuppressWarnings("ImmutableEnumChecker") // the lists are made by List.of
 enum Samples {
     /** Points, breaklines and probe holes in feet, with a hollow to cross and a hill to climb. */
     MARROW_FOLD(

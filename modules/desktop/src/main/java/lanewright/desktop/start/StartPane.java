@@ -175,8 +175,7 @@ public final class StartPane implements AutoCloseable {
         }
         for (Draftbook.Copy copy : copies) {
             if (Files.notExists(copy.plan())) {
-                Hyperlink link =
-                        new Hyperlink("Edits that were never kept, for " + copy.plan());
+                Hyperlink link = new Hyperlink("Edits that were never kept, for " + copy.plan());
                 link.setOnAction(event -> recovered(copy));
                 card.getChildren().add(link);
             }

@@ -172,7 +172,8 @@ final class StoneSentence {
                         + " loads"
                         + (Double.isNaN(report.cost())
                                 ? ""
-                                : ", " + Words.of(Quantity.money(report.cost()), system)
+                                : ", "
+                                        + Words.of(Quantity.money(report.cost()), system)
                                         + " delivered"));
         StringBuilder each = new StringBuilder();
         for (LayerStone layer : report.layers()) {

@@ -485,7 +485,11 @@ final class SurveyPane implements AutoCloseable {
         draw.setDisable(true);
         Path file = e.file();
         trouble.setText(
-                (file == null ? "" : file.getFileName() + (e.line() > 0 ? ", line " + e.line() : "") + ": ")
+                (file == null
+                                ? ""
+                                : file.getFileName()
+                                        + (e.line() > 0 ? ", line " + e.line() : "")
+                                        + ": ")
                         + e.what()
                         + ". "
                         + remedy(e));
