@@ -52,9 +52,17 @@ final class Answers {
             List<WorkStep> order,
             Stakes stakes) {
         var made = new Answers(findings);
-        made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey, ground));
+        made.add(
+                Topic.GROUND,
+                "Can I trust the ground?",
+                made.ground(survey, ground),
+                survey.probes().isEmpty());
         made.add(Topic.LINE, "Where does the lane run?", line(design));
-        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile(), proposed));
+        made.add(
+                Topic.GRADE,
+                "What grade does it take?",
+                grade(design.profile(), proposed),
+                proposed);
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
         made.add(Topic.WATER, "Where does water go?", water(water));
         made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
@@ -76,9 +84,17 @@ final class Answers {
             EarthworkReport earth,
             StoneReport stone) {
         var made = new Answers(findings);
-        made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey, ground));
+        made.add(
+                Topic.GROUND,
+                "Can I trust the ground?",
+                made.ground(survey, ground),
+                survey.probes().isEmpty());
         made.add(Topic.LINE, "Where does the lane run?", line(design));
-        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile(), proposed));
+        made.add(
+                Topic.GRADE,
+                "What grade does it take?",
+                grade(design.profile(), proposed),
+                proposed);
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
         made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
         made.add(Topic.STONE, "How much stone?", stone(stone));
@@ -86,9 +102,18 @@ final class Answers {
     }
 
     private void add(Topic topic, String question, Saying says) {
+        add(topic, question, says, false);
+    }
+
+    /** An answer; {@code unsure} marks it as one to look at, whatever was found. */
+    private void add(Topic topic, String question, Saying says, boolean unsure) {
         boolean look =
-                findings.stream()
-                        .anyMatch(each -> each.topic() == topic && each.level() != Level.NOTE);
+                unsure
+                        || findings.stream()
+                                .anyMatch(
+                                        each ->
+                                                each.topic() == topic
+                                                        && each.level() != Level.NOTE);
         answers.add(
                 new Answer(topic, question, says, look ? Answer.Mark.LOOK : Answer.Mark.ANSWERED));
     }
@@ -100,7 +125,7 @@ final class Answers {
                         .count();
         String rest =
                 look == 0
-                        ? "; every check of it was passed."
+                        ? "; the points and lines passed every check."
                         : look == 1 ? "; one thing to look at." : "; {} things to look at.";
         String pattern =
                 "Made of {} "

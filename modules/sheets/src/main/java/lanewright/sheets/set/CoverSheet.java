@@ -8,6 +8,7 @@ import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
+import lanewright.planner.listing.WordListings;
 import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
@@ -76,9 +77,6 @@ final class CoverSheet {
         }
         flow.drawn(stations(units));
         flow.table(content.figures());
-        if (!content.also().rows().isEmpty()) {
-            flow.table(content.also());
-        }
         if (!content.first().isEmpty()) {
             flow.head("Look at these first");
             content.first().forEach(finding -> Told.brief(flow, finding, units));
@@ -98,6 +96,10 @@ final class CoverSheet {
             flow.head("Ask these first");
             content.askFirst().forEach(ask -> flow.entry(Flow.Sign.BOX, "", List.of(ask)));
         }
+        if (!content.also().rows().isEmpty()) {
+            flow.table(content.also());
+        }
+        flow.table(WordListings.words());
         flow.gap(4);
         flow.drawn(sheets(index, units));
         return flow.sheet();
