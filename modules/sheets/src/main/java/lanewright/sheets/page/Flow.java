@@ -232,9 +232,9 @@ public final class Flow {
      */
     public Flow answer(Sign sign, String question, String answer, int page) {
         double indent = 16;
-        double column = 172;
+        double column = 156;
         List<String> asked = Type.lines(question, Type.BODY, true, column - indent - 6);
-        List<String> said = Type.lines(answer, Type.BODY, false, width() - column - 46);
+        List<String> said = Type.lines(answer, Type.BODY, false, width() - column - 40);
         double line = Type.BODY * Type.LEAD;
         double height = Math.max(asked.size(), said.size()) * line + 5;
         need(height);

@@ -5,6 +5,7 @@ import java.util.List;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
+import lanewright.planner.listing.WordListings;
 import lanewright.planner.listing.WorkListings;
 import lanewright.planner.work.Caution;
 import lanewright.planner.work.WorkStep;
@@ -45,6 +46,7 @@ final class OrderSheet {
                                 : "Source: " + Told.sentence(caution.source()));
             }
         }
+        flow.table(WordListings.words());
         return flow.sheet();
     }
 
