@@ -1,6 +1,7 @@
 package lanewright.planner.listing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import lanewright.lane.volume.LaneVolumes;
 import lanewright.lane.volume.Running;
@@ -16,7 +17,10 @@ public final class VolumeListings {
 
     private VolumeListings() {}
 
-    /** All quantities of a lane that are volumes, earth first and then stone from the top down. */
+    /**
+     * All quantities of a lane that are volumes, earth first and then stone from the bottom up, as
+     * it is laid.
+     */
     public static List<Running> all(LaneVolumes volumes) {
         var all = new ArrayList<Running>();
         all.add(volumes.strip());
@@ -26,7 +30,9 @@ public final class VolumeListings {
         all.add(volumes.topsoilBack());
         all.add(volumes.undercut());
         all.add(volumes.refill());
-        all.addAll(volumes.stone());
+        var stone = new ArrayList<Running>(volumes.stone());
+        Collections.reverse(stone);
+        all.addAll(stone);
         return all;
     }
 

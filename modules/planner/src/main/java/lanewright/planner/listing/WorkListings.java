@@ -28,10 +28,10 @@ public final class WorkListings {
                     List.of(
                             Listing.cell(Quantity.count(i + 1)),
                             Listing.cell(step.title()),
-                            joined(step.amounts()),
+                            joined(step.amounts(), ". "),
                             joined(step.lookFor()),
                             joined(step.waitsFor()),
-                            joined(step.canHurt())));
+                            joined(step.canHurt(), ". ")));
         }
         return new Listing(
                 "order-of-work",

@@ -8,7 +8,6 @@ import lanewright.drainage.WaterReport;
 import lanewright.earthwork.Balance;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.earthwork.Hauled;
-import lanewright.ground.Ground;
 import lanewright.lane.line.Arc;
 import lanewright.lane.line.Profile;
 import lanewright.lane.section.SectionSet;
@@ -41,7 +40,6 @@ final class Answers {
     static List<Answer> of(
             List<Finding> findings,
             Survey survey,
-            Ground ground,
             LaneDesign design,
             boolean proposed,
             SectionSet sections,
@@ -52,9 +50,17 @@ final class Answers {
             List<WorkStep> order,
             Stakes stakes) {
         var made = new Answers(findings);
-        made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey, ground));
+        made.add(
+                Topic.GROUND,
+                "Can I trust the ground?",
+                made.ground(survey),
+                survey.probes().isEmpty());
         made.add(Topic.LINE, "Where does the lane run?", line(design));
-        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile(), proposed));
+        made.add(
+                Topic.GRADE,
+                "What grade does it take?",
+                grade(design.profile(), proposed),
+                proposed);
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
         made.add(Topic.WATER, "Where does water go?", water(water));
         made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
@@ -68,7 +74,6 @@ final class Answers {
     static List<Answer> rough(
             List<Finding> findings,
             Survey survey,
-            Ground ground,
             LaneDesign design,
             boolean proposed,
             SectionSet sections,
@@ -76,9 +81,17 @@ final class Answers {
             EarthworkReport earth,
             StoneReport stone) {
         var made = new Answers(findings);
-        made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey, ground));
+        made.add(
+                Topic.GROUND,
+                "Can I trust the ground?",
+                made.ground(survey),
+                survey.probes().isEmpty());
         made.add(Topic.LINE, "Where does the lane run?", line(design));
-        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile(), proposed));
+        made.add(
+                Topic.GRADE,
+                "What grade does it take?",
+                grade(design.profile(), proposed),
+                proposed);
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
         made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
         made.add(Topic.STONE, "How much stone?", stone(stone));
@@ -86,34 +99,41 @@ final class Answers {
     }
 
     private void add(Topic topic, String question, Saying says) {
+        add(topic, question, says, false);
+    }
+
+    /** An answer; {@code unsure} marks it as one to look at, whatever was found. */
+    private void add(Topic topic, String question, Saying says, boolean unsure) {
         boolean look =
-                findings.stream()
-                        .anyMatch(each -> each.topic() == topic && each.level() != Level.NOTE);
+                unsure
+                        || findings.stream()
+                                .anyMatch(
+                                        each ->
+                                                each.topic() == topic
+                                                        && each.level() != Level.NOTE);
         answers.add(
                 new Answer(topic, question, says, look ? Answer.Mark.LOOK : Answer.Mark.ANSWERED));
     }
 
-    private Saying ground(Survey survey, Ground ground) {
+    private Saying ground(Survey survey) {
         long look =
                 findings.stream()
                         .filter(each -> each.topic() == Topic.GROUND && each.level() != Level.NOTE)
                         .count();
         String rest =
                 look == 0
-                        ? "; every check of it was passed."
+                        ? "; they passed every check."
                         : look == 1 ? "; one thing to look at." : "; {} things to look at.";
         String pattern =
-                "Made of {} "
+                "{} "
                         + Saying.number(survey.size(), "point", "points")
-                        + " and {} measured "
+                        + (survey.probes().isEmpty() ? " and {} measured " : ", {} measured ")
                         + Saying.number(survey.lines().size(), "line", "lines")
-                        + " ({} triangles)"
                         + holes(survey)
                         + rest;
         List<Quantity> quantities = new ArrayList<>();
         quantities.add(Quantity.count(survey.size()));
         quantities.add(Quantity.count(survey.lines().size()));
-        quantities.add(Quantity.count(ground.triangleCount()));
         if (!survey.probes().isEmpty()) {
             quantities.add(Quantity.count(survey.probes().size()));
         }
@@ -124,10 +144,10 @@ final class Answers {
     }
 
     private static String holes(Survey survey) {
-        return survey.probes().isEmpty()
-                ? "; there are no probe holes, so what lies under the grass was not looked at"
-                : Saying.number(
-                        survey.probes().size(), ", and {} probe hole", ", and {} probe holes");
+        int holes = survey.probes().size();
+        return holes == 0
+                ? ", but no probe hole: nobody looked under the grass"
+                : " and {} probe " + Saying.number(holes, "hole", "holes");
     }
 
     private static Saying line(LaneDesign design) {
@@ -145,7 +165,7 @@ final class Answers {
                     Quantity.length(design.length()));
         }
         return Saying.of(
-                "{} from the road to the far end; its tightest curve has a radius of {}, at {}.",
+                "{} from the road to the far end; tightest curve {}, at {}.",
                 Quantity.length(design.length()),
                 Quantity.length(tightest),
                 Quantity.station(at));
@@ -175,8 +195,7 @@ final class Answers {
                         + (steepest < 0 ? "downhill" : "uphill")
                         + " at {}; it begins at {} and ends at {}."
                         + (proposed
-                                ? " This grade is proposed by this program: agree on it before"
-                                        + " building."
+                                ? " Proposed by this program: agree on it before" + " building."
                                 : ""),
                 Quantity.grade(Math.abs(steepest)),
                 Quantity.station(at),
@@ -251,7 +270,7 @@ final class Answers {
         Saying depth = DigListings.depth(sections.sections());
         pattern.append(depth.pattern());
         quantities.addAll(depth.quantities());
-        pattern.append(". Dig {}, which packs down to {}; the fill needs {}");
+        pattern.append(". Dig {}, packing down to {}; the fill needs {}");
         quantities.add(Quantity.volume(balance.cut()));
         quantities.add(
                 Quantity.volume(earth.soil().convert(balance.cut(), State.BANK, State.COMPACTED)));
@@ -260,15 +279,12 @@ final class Answers {
             pattern.append("; haul away or spread ");
             hauled(balance.haulAway(), pattern, quantities);
         } else if (balance.over() < 0) {
-            pattern.append("; bring in {} packed, which is ");
-            quantities.add(Quantity.volume(balance.bringIn().compacted()));
+            pattern.append("; bring in ");
             hauled(balance.bringIn(), pattern, quantities);
         }
         pattern.append('.');
         if (earth.unfit().bank() > 0) {
-            pattern.append(
-                    " Besides, {} of soft soil come out, and fit earth or stone must fill its room"
-                            + " again, ");
+            pattern.append(" Refill {} of soft soil dug out: ");
             quantities.add(Quantity.volume(earth.unfit().bank()));
             hauled(earth.refill(), pattern, quantities);
             pattern.append('.');
@@ -314,8 +330,6 @@ final class Answers {
         } else {
             pattern.append("Nothing to order");
         }
-        pattern.append(". The lane takes {}, loss included");
-        quantities.add(Quantity.mass(stone.orderMass()));
         for (LayerStone layer : stone.layers()) {
             LayerStone.Reach reach = layer.reach();
             if (reach != null && reach.mass() > 0) {
@@ -339,7 +353,7 @@ final class Answers {
 
     private static Saying order(List<WorkStep> order) {
         return Saying.of(
-                "{} steps in order; the first: " + brace(lower(order.get(0).title())) + ".",
+                "{} steps; first: " + brace(lower(order.get(0).title())) + ".",
                 Quantity.count(order.size()));
     }
 

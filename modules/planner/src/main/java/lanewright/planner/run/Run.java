@@ -178,8 +178,7 @@ public final class Run {
                 amounts,
                 dirt,
                 rock,
-                Answers.rough(
-                        findings, measured, land, lane, laid != null, cut, amounts, dirt, rock),
+                Answers.rough(findings, measured, lane, laid != null, cut, amounts, dirt, rock),
                 findings,
                 assumptions);
     }
@@ -294,7 +293,6 @@ public final class Run {
                 Answers.of(
                         sorted,
                         measured,
-                        land,
                         lane,
                         draft.laid() != null,
                         cut,

@@ -197,7 +197,7 @@ public final class Hazards {
         String who =
                 hazard.kind() == Hazard.Kind.BURIED_PUBLIC
                         ? "Have the public marking service mark it, then dig by hand to find it, all the way across the work"
-                        : "The public marking service does not mark private lines: find and mark it yourself, all the way across the work, then dig by hand";
+                        : "Public marking leaves private lines out: find and mark it yourself all across the work, then dig by hand";
         return new Finding(
                 "digging-over-line",
                 thin ? Level.STOP : Level.LOOK,

@@ -91,7 +91,7 @@ public final class WorkOrder {
         Step step =
                 new Step("silt-control", "Set silt fence and keep a grass strip below the work");
         step.amount(
-                "Along the low side of the work, at most {}; none where the ground falls away from nothing that could be silted",
+                "Along the low side of the work, at most {}; none where nothing below could be silted",
                 Quantity.length(facts.length()));
         step.look(
                 "the fence is buried {~} to {~}, runs level along the slope with its ends turned uphill, and stands only where water comes as a sheet and not in a channel",

@@ -24,6 +24,12 @@ public final class Flow {
     /** Height of the title block at the foot of each page, free paper below it included, pt. */
     static final double FOOT = 58;
 
+    /** Free paper between columns of a table that stand side by side, pt. */
+    private static final double GUTTER = 18;
+
+    /** From so many rows on a narrow table is set in columns side by side. */
+    private static final int LONG = 12;
+
     /** Draws into a box that the flow has kept free. */
     @FunctionalInterface
     public interface Figure {
@@ -226,9 +232,9 @@ public final class Flow {
      */
     public Flow answer(Sign sign, String question, String answer, int page) {
         double indent = 16;
-        double column = 172;
+        double column = 156;
         List<String> asked = Type.lines(question, Type.BODY, true, column - indent - 6);
-        List<String> said = Type.lines(answer, Type.BODY, false, width() - column - 46);
+        List<String> said = Type.lines(answer, Type.BODY, false, width() - column - 40);
         double line = Type.BODY * Type.LEAD;
         double height = Math.max(asked.size(), said.size()) * line + 5;
         need(height);
@@ -272,6 +278,12 @@ public final class Flow {
         y += 4;
         para(listing.title(), Type.BODY, true, Role.TEXT, 0);
         y += 2;
+        int across = (int) ((width() + GUTTER) / (block.width() + GUTTER));
+        if (across > 1 && block.rows() >= LONG && listing.totals() == 0) {
+            abreast(block, across);
+            y += 8;
+            return this;
+        }
         tableHead(block);
         for (int row = 0; row < block.rows(); row++) {
             if (left() < block.rowHeight(row) + 2) {
@@ -283,6 +295,38 @@ public final class Flow {
         }
         y += 8;
         return this;
+    }
+
+    /** A long narrow table in several columns side by side, each with its head. */
+    private void abreast(TableBlock block, int across) {
+        int row = 0;
+        while (row < block.rows()) {
+            double room = left() - block.headHeight() - 2;
+            double rest = 0;
+            double tallest = 0;
+            for (int i = row; i < block.rows(); i++) {
+                rest += block.rowHeight(i);
+                tallest = Math.max(tallest, block.rowHeight(i));
+            }
+            double column = Math.min(room, rest / across + tallest);
+            double bottom = y;
+            for (int c = 0; c < across && row < block.rows(); c++) {
+                double x = MARGIN + c * (block.width() + GUTTER);
+                double down = y + block.headHeight();
+                double end = down + Math.max(column, block.rowHeight(row));
+                block.drawHead(pen, x, y);
+                while (row < block.rows() && down + block.rowHeight(row) <= end + 0.01) {
+                    block.drawRow(pen, row, x, down);
+                    down += block.rowHeight(row);
+                    row++;
+                }
+                bottom = Math.max(bottom, down);
+            }
+            y = bottom;
+            if (row < block.rows()) {
+                begin();
+            }
+        }
     }
 
     private void tableHead(TableBlock block) {

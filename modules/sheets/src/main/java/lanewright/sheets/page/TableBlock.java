@@ -163,7 +163,8 @@ final class TableBlock {
         return rows;
     }
 
-    private double width() {
+    /** Width that it takes, pt. */
+    double width() {
         double sum = 0;
         for (double wide : widths) {
             sum += wide;

@@ -2,6 +2,7 @@ package lanewright.sheets.set;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import lanewright.measure.Finding;
 import lanewright.measure.LengthUnit;
 import lanewright.measure.Listing;
@@ -74,31 +75,19 @@ final class CoverSheet {
                     answer.says().in(units),
                     where(answer.sheet(), index));
         }
-        flow.drawn(stations(units));
+        flow.drawn(stations(content.more(), units));
         flow.table(content.figures());
         if (!content.also().rows().isEmpty()) {
-            flow.table(content.also());
+            flow.drawn(also(content.also(), where("Stone and loads", index), units));
         }
         if (!content.first().isEmpty()) {
             flow.head("Look at these first");
-            content.first().forEach(finding -> Told.brief(flow, finding, units));
-            if (content.more() > 0) {
-                int page = where("Findings", index);
-                flow.drawn(
-                        new Gauge(
-                                Gauge.Use.CONTENTS,
-                                content.more()
-                                        + " more to settle or to look at: sheet "
-                                        + page
-                                        + ".",
-                                List.of((double) content.more(), (double) page)));
-            }
+            content.first().forEach(finding -> Told.shortest(flow, finding, units));
         }
         if (!content.askFirst().isEmpty()) {
-            flow.head("Ask these first");
-            content.askFirst().forEach(ask -> flow.entry(Flow.Sign.BOX, "", List.of(ask)));
+            String ask = String.join("; ", content.askFirst());
+            flow.entry(Flow.Sign.BOX, "Ask these first", Told.sentence(ask));
         }
-        flow.gap(4);
         flow.drawn(sheets(index, units));
         return flow.sheet();
     }
@@ -109,6 +98,23 @@ final class CoverSheet {
             case LOOK -> Flow.Sign.LOOK;
             case OPEN -> Flow.Sign.OPEN;
         };
+    }
+
+    /** What else is needed, by name, and where it is listed. */
+    private static Gauge also(Listing also, int page, UnitSystem units) {
+        var names = new ArrayList<String>();
+        for (List<Saying> row : also.rows()) {
+            String name = row.get(0).in(units);
+            names.add(name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1));
+        }
+        return Gauge.of(
+                Gauge.Use.CONTENTS,
+                "Also needed, and not in these amounts (sheet "
+                        + page
+                        + "): "
+                        + String.join("; ", names)
+                        + ".",
+                page);
     }
 
     /** The page of a sheet, or zero. */
@@ -122,20 +128,22 @@ final class CoverSheet {
     }
 
     /** What a station is, which every other sheet takes as known. */
-    private static Gauge stations(UnitSystem units) {
+    private static Gauge stations(int more, UnitSystem units) {
         boolean us = units == UnitSystem.US;
         String example =
                 us
                         ? "3+23.9 is 323.9 ft along the lane's line"
                         : "0+190.1 is 190.1 m along the lane's line";
-        return Gauge.of(
+        double station = us ? 323.9 * LengthUnit.FOOT.metres() : 190.1;
+        return new Gauge(
                 Gauge.Use.STATION,
-                "Tick: answered. Triangle: answered, and something to look at; the reason is in the"
-                        + " findings. Places along the lane are told by station: "
+                "Triangle: something to look at, told in the findings"
+                        + (more > 0 ? ", " + more + " more than those below" : "")
+                        + ". Station "
                         + example
-                        + " from its start at the road. Left and right are as you walk in from the"
-                        + " road.",
-                us ? 323.9 * LengthUnit.FOOT.metres() : 190.1);
+                        + " from the road; left and right are as you walk in. Words of the trade"
+                        + " stand at the end of the order of work.",
+                more > 0 ? List.of((double) more, station) : List.of(station));
     }
 
     private static Gauge sheets(List<Entry> index, UnitSystem units) {

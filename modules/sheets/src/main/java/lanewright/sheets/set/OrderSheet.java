@@ -5,6 +5,7 @@ import java.util.List;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
+import lanewright.planner.listing.WordListings;
 import lanewright.planner.listing.WorkListings;
 import lanewright.planner.work.Caution;
 import lanewright.planner.work.WorkStep;
@@ -28,10 +29,12 @@ final class OrderSheet {
         for (int i = 0; i < steps.size(); i++) {
             WorkStep step = steps.get(i);
             var below = new ArrayList<String>();
-            add(below, "", step.amounts(), units);
-            add(below, "Go on only when: ", step.lookFor(), units);
-            add(below, "Wait for: ", step.waitsFor(), units);
-            add(below, "Danger: ", step.canHurt(), units);
+            add(below, "", step.amounts(), ". ", units);
+            add(below, "Go on only when: ", step.lookFor(), "; ", units);
+            add(below, "Wait for: ", step.waitsFor(), "; ", units);
+            for (Saying danger : step.canHurt()) {
+                add(below, "Danger: ", List.of(danger), "", units);
+            }
             flow.entry(Flow.Sign.BOX, Quantity.count(i + 1).in(units) + ". " + step.title(), below);
         }
         if (!cautions.isEmpty()) {
@@ -45,13 +48,18 @@ final class OrderSheet {
                                 : "Source: " + Told.sentence(caution.source()));
             }
         }
+        flow.table(WordListings.words());
         return flow.sheet();
     }
 
     private static void add(
-            List<String> below, String label, List<Saying> sayings, UnitSystem units) {
+            List<String> below,
+            String label,
+            List<Saying> sayings,
+            String between,
+            UnitSystem units) {
         if (!sayings.isEmpty()) {
-            String said = WorkListings.joined(sayings, "; ").in(units);
+            String said = WorkListings.joined(sayings, between).in(units);
             below.add(label + said + (said.endsWith(".") ? "" : "."));
         }
     }

@@ -225,12 +225,11 @@ public final class PlanSet {
     private List<String> askFirst() {
         var ask = new ArrayList<String>();
         ask.add(
-                "The owner of the public road: permit for the entrance, its width and pipe, and how far"
-                        + " drivers can see");
+                "The owner of the public road: permit for the entrance, its width and pipe, and how"
+                        + " far drivers can see");
         ask.add(
-                "The public marking service for buried lines; find and mark your own lines"
-                        + " yourself");
-        ask.add("Your county and state: erosion permit, and any stream or wet land near the work");
+                "The public marking service for buried lines (find and mark your own yourself);"
+                        + " county and state: erosion, streams and wet land");
         if (outcome.water().made().stream().anyMatch(pool -> pool.culvert() != null)) {
             ask.add(
                     "A person licensed or named to size pipes where you build: this set says where"

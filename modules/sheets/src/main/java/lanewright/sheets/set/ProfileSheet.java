@@ -13,7 +13,6 @@ import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.listing.GradeListings;
 import lanewright.planner.listing.WaterListings;
-import lanewright.planner.listing.WordListings;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Pen;
@@ -82,7 +81,6 @@ final class ProfileSheet {
         if (!water.sags().isEmpty()) {
             flow.table(WaterListings.sags(water));
         }
-        flow.table(WordListings.words());
         return flow.sheet();
     }
 

@@ -19,7 +19,7 @@ final class StakeSheet {
     static Sheet of(Stakes stakes, Listing settingOut, UnitSystem units, String answer) {
         var flow =
                 new Flow(
-                        Paper.of(units).lying(),
+                        rods(stakes) ? Paper.of(units).lying() : Paper.of(units),
                         units,
                         "Stakes",
                         "What do I carry to the field?",

@@ -17,6 +17,16 @@ final class Told {
         flow.entry(Flow.Sign.LOOK, what(finding, units), sentence(finding.remedy().in(units)));
     }
 
+    /** A finding with the first thing to do; the sheet of findings has the rest. */
+    static void shortest(Flow flow, Finding finding, UnitSystem units) {
+        String remedy = sentence(finding.remedy().in(units));
+        int end = remedy.indexOf(". ");
+        flow.entry(
+                Flow.Sign.LOOK,
+                what(finding, units),
+                end < 0 ? remedy : remedy.substring(0, end + 1));
+    }
+
     /**
      * A finding with what is, what should be, what to do and who says so.
      *

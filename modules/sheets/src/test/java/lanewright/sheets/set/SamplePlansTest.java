@@ -10,6 +10,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
@@ -264,7 +265,7 @@ class SamplePlansTest {
             for (Listing listing : OutcomeJson.listings(outcome)) {
                 Set<String> columns = columns(listing, units);
                 var flow = new Flow(SCROLL, units, "table", "", "").table(listing);
-                for (String shown : shown(flow.sheet().pages().get(0))) {
+                for (String shown : shown(flow.sheet().pages().get(0), heads(listing, units))) {
                     assertTrue(
                             columns.contains(shown), sample + ", " + listing.name() + ": " + shown);
                 }
@@ -287,8 +288,18 @@ class SamplePlansTest {
         return columns;
     }
 
-    /** What stands below one another in a drawn table, without blanks. */
-    private static List<String> shown(List<Mark> marks) {
+    /** Head and unit of every column, without blanks. */
+    private static List<String> heads(Listing listing, UnitSystem units) {
+        return listing.columns().stream()
+                .map(column -> (column.head() + column.unit(units)).replaceAll("[\\s()]", ""))
+                .toList();
+    }
+
+    /**
+     * What stands below one another in a drawn table, without blanks. A long table stands in
+     * several columns side by side, and goes on under the same head further right.
+     */
+    private static List<String> shown(List<Mark> marks, List<String> heads) {
         var columns = new TreeMap<Double, String>();
         for (Mark mark : marks) {
             if (mark instanceof Mark.Words words && words.size() == Type.TABLE) {
@@ -297,7 +308,18 @@ class SamplePlansTest {
                 columns.merge(x, words.text(), (above, below) -> above + below);
             }
         }
-        return columns.values().stream().map(text -> text.replaceAll("[\\s()]", "")).toList();
+        var whole = new TreeMap<String, String>();
+        for (String column : columns.values()) {
+            String text = column.replaceAll("[\\s()]", "");
+            String head =
+                    heads.stream()
+                            .filter(text::startsWith)
+                            .max(Comparator.comparingInt(String::length))
+                            .orElse("");
+            String below = text.substring(head.length());
+            whole.merge(head, text, (before, now) -> before + below);
+        }
+        return List.copyOf(whole.values());
     }
 
     private static void assertCsv(Listing listing, UnitSystem units, Set<String> columns)
