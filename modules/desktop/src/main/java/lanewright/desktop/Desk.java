@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -333,7 +334,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         }
         keptText = text;
         edited(in, in.session().file());
-        in.sayKept("kept at " + CLOCK.format(LocalTime.now()) + " in " + plan.getFileName());
+        in.sayKept("kept at " + CLOCK.format(LocalTime.now(ZoneId.systemDefault())) + " in " + plan.getFileName());
         try {
             remembered.opened(plan);
         } catch (IOException e) {

@@ -95,7 +95,8 @@ final class KilledDesk {
     /** Presses the keys of words in a field in place of what stands there, and Enter. */
     private static void write(Robot keys, String words) {
         with(keys, KeyCode.CONTROL, KeyCode.A);
-        for (char letter : words.toCharArray()) {
+        for (int i = 0; i < words.length(); i++) {
+            char letter = words.charAt(i);
             keys.keyType(
                     letter == ' '
                             ? KeyCode.SPACE

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -183,10 +184,10 @@ class DraftbookTest {
         byte[] flipped = good.clone();
         flipped[good.length - 3] ^= 1;
         hostile.add(flipped);
-        String text = new String(good, java.nio.charset.StandardCharsets.UTF_8);
-        hostile.add(text.replace("file:///", "nowhere:///").getBytes());
-        hostile.add(text.replace("file:///", "file://%%").getBytes());
-        hostile.add(text.replaceFirst("\n20", "\nnever").getBytes());
+        String text = new String(good, StandardCharsets.UTF_8);
+        hostile.add(text.replace("file:///", "nowhere:///").getBytes(StandardCharsets.UTF_8));
+        hostile.add(text.replace("file:///", "file://%%").getBytes(StandardCharsets.UTF_8));
+        hostile.add(text.replaceFirst("\n20", "\nnever").getBytes(StandardCharsets.UTF_8));
         hostile.add(new byte[] {(byte) 0xff, (byte) 0xfe, 0});
         for (int i = 0; i < hostile.size(); i++) {
             Files.write(edits().resolve(String.format("%024d.edits", i)), hostile.get(i));

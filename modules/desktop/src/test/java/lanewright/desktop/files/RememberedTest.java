@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -42,7 +43,10 @@ class RememberedTest {
         assertEquals("# = : \n ü 道", second.word("odd", ""));
         byte[] before = Files.readAllBytes(file());
         second.keep();
-        assertEquals(new String(before), Files.readString(file()), "nothing changed");
+        assertEquals(
+                new String(before, StandardCharsets.UTF_8),
+                Files.readString(file()),
+                "nothing changed");
     }
 
     @Test
@@ -68,10 +72,10 @@ class RememberedTest {
         Files.createDirectories(folder.resolve("home"));
         List<byte[]> hostile =
                 List.of(
-                        "theme=dark\nx=\\u12".getBytes(),
+                        "theme=dark\nx=\\u12".getBytes(StandardCharsets.UTF_8),
                         new byte[] {'t', '=', (byte) 0xff, (byte) 0xfe, '\n'},
                         new byte[0],
-                        ("theme=" + "d".repeat(200_000)).getBytes());
+                        ("theme=" + "d".repeat(200_000)).getBytes(StandardCharsets.UTF_8));
         for (byte[] each : hostile) {
             Files.write(file(), each);
             Remembered remembered = new Remembered(home());
