@@ -38,17 +38,18 @@ class ArchitectureTest {
 
     /** Each room and the rooms it stands on. What those stand on, it may use too. */
     private static final Map<String, Set<String>> ARROWS =
-            Map.of(
-                    "measure", Set.of(),
-                    "survey", Set.of("measure"),
-                    "ground", Set.of("survey"),
-                    "lane", Set.of("ground"),
-                    "earthwork", Set.of("lane"),
-                    "drainage", Set.of("lane"),
-                    "stone", Set.of("lane"),
-                    "planner", Set.of("earthwork", "drainage", "stone"),
-                    "sheets", Set.of("planner"),
-                    "cli", Set.of("sheets"));
+            Map.ofEntries(
+                    Map.entry("measure", Set.of()),
+                    Map.entry("survey", Set.of("measure")),
+                    Map.entry("ground", Set.of("survey")),
+                    Map.entry("lane", Set.of("ground")),
+                    Map.entry("earthwork", Set.of("lane")),
+                    Map.entry("drainage", Set.of("lane")),
+                    Map.entry("stone", Set.of("lane")),
+                    Map.entry("planner", Set.of("earthwork", "drainage", "stone")),
+                    Map.entry("sheets", Set.of("planner")),
+                    Map.entry("desktop", Set.of("sheets")),
+                    Map.entry("cli", Set.of("sheets")));
 
     private static final String[] REFERENCE_SYSTEMS = {
         "org.geotools..", "net.opengis..", "org.eclipse.emf..", "javax.measure..", "si.uom..",
@@ -262,6 +263,27 @@ class ArchitectureTest {
     }
 
     @Test
+    void windowLibraryOnlyInDesktop() {
+        onlyIn(
+                List.of("desktop"),
+                "the engine, the sheets and the command line work where there is no screen",
+                "javafx..",
+                "com.sun.javafx..",
+                "com.sun.glass..",
+                "com.sun.prism..");
+    }
+
+    @Test
+    void windowUsesOnlyWhatTheLibraryPromises() {
+        onlyIn(
+                List.of(),
+                "what is inside the window library may leave with its next version",
+                "com.sun.javafx..",
+                "com.sun.glass..",
+                "com.sun.prism..");
+    }
+
+    @Test
     void commandLineLibraryOnlyInCli() {
         onlyIn(
                 List.of("cli"),
@@ -317,7 +339,7 @@ class ArchitectureTest {
                                         describe(
                                                 "are files",
                                                 type -> type.getName().startsWith("java.io.File"))))
-                .because("files are known only to survey, planner and sheets, and named by cli")
+                .because("files are known to survey, planner and sheets, and named by cli and desktop")
                 .allowEmptyShould(true)
                 .check(OURS);
     }

@@ -24,7 +24,6 @@ import lanewright.desktop.files.Chooser;
 import lanewright.desktop.files.Draftbook;
 import lanewright.desktop.files.Home;
 import lanewright.desktop.files.Remembered;
-import lanewright.desktop.files.SafeFile;
 import lanewright.desktop.look.Theme;
 import lanewright.desktop.paper.ComparePane;
 import lanewright.desktop.paper.SheetsPane;
@@ -174,18 +173,21 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
     public void openPlan(Path path) {
         Path plan = path.toAbsolutePath().normalize();
         try {
-            String text = Files.readString(plan, StandardCharsets.UTF_8);
-            Draftbook.Copy newer =
-                    found().stream()
-                            .filter(each -> each.plan().equals(plan) && !each.text().equals(text))
-                            .findFirst()
-                            .orElse(null);
-            PlanFile own = PlanFile.read(plan.getFileName().toString(), bytes(text));
-            if (newer != null) {
-                PlanFile edited = PlanFile.read("the safe copy", bytes(newer.text()));
-                work(edited, plan, text, "Edits that were not kept are back");
+            copies.flush();
+            PlanFile own = PlanFile.read(plan.getFileName().toString(), Files.readAllBytes(plan));
+            // As a plan is written, so that other blanks in the owner's file are no edit.
+            String inFile = own.text();
+            Draftbook.Copy copy = copies.of(plan);
+            if (copy == null || copy.text().equals(inFile)) {
+                work(own, plan, inFile, "");
+                return;
+            }
+            PlanFile edited = copy.follows(inFile) ? readable(copy) : null;
+            if (edited != null) {
+                work(edited, plan, inFile, "Edits that were not kept are back");
             } else {
-                work(own, plan, text, "");
+                Path aside = copies.putAside(plan);
+                work(own, plan, inFile, "Older edits that were not kept lie in " + aside);
             }
         } catch (IOException e) {
             say("The plan " + plan + " cannot be read: " + e.getMessage());
@@ -194,14 +196,19 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         }
     }
 
-    private static byte[] bytes(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
+    private static @Nullable PlanFile readable(Draftbook.Copy copy) {
+        try {
+            return PlanFile.read("the safe copy", copy.text().getBytes(StandardCharsets.UTF_8));
+        } catch (PlanException e) {
+            System.getLogger(Desk.class.getName())
+                    .log(System.Logger.Level.WARNING, "a safe copy is no plan", e);
+            return null;
+        }
     }
 
     @Override
     public void openNew(PlanFile file, Path plan) {
         work(file, plan.toAbsolutePath().normalize(), "", "");
-        copies.note(plan, file.text());
     }
 
     private void say(String trouble) {
@@ -220,6 +227,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         start = null;
         planPath = plan;
         keptText = inFile;
+        copies.begin(plan, inFile);
         Path folder = plan.getParent();
         Session session =
                 new Session(file, folder == null ? Path.of("") : folder, Platform::runLater);
@@ -301,19 +309,29 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
             return;
         }
         String text = open.session().file().text();
+        copies.keep(
+                plan, text, trouble -> Platform.runLater(() -> kept(open, plan, text, trouble)));
+    }
+
+    private void kept(DeskWindow in, Path plan, String text, @Nullable IOException trouble) {
+        if (window != in) {
+            return;
+        }
+        if (trouble != null) {
+            in.sayKept("The plan could not be kept: " + trouble.getMessage());
+            return;
+        }
+        keptText = text;
+        edited(in, in.session().file());
+        in.sayKept(
+                "kept at "
+                        + CLOCK.format(LocalTime.now(ZoneId.systemDefault()))
+                        + " in "
+                        + plan.getFileName());
         try {
-            SafeFile.write(plan, text);
-            keptText = text;
-            copies.forget(plan);
             remembered.opened(plan);
-            title.set(open.session().file().plan().name() + " · Lanewright");
-            open.sayKept(
-                    "kept at "
-                            + CLOCK.format(LocalTime.now(ZoneId.systemDefault()))
-                            + " in "
-                            + plan.getFileName());
         } catch (IOException e) {
-            open.sayKept("The plan could not be kept: " + e.getMessage());
+            in.sayKept("Recent plans cannot be remembered: " + e.getMessage());
         }
     }
 

@@ -149,7 +149,7 @@ class StartTest {
         }
         hand.click("back");
         hand.click("keep");
-        assertTrue(Files.isRegularFile(survey.resolve("plan.json")));
+        hand.until("the plan's file", () -> Files.isRegularFile(survey.resolve("plan.json")));
         Hand.on(
                 () -> {
                     desk.close();

@@ -34,17 +34,25 @@ public record Home(Path folder) {
             return Path.of(chosen);
         }
         String name = system.toLowerCase(Locale.ROOT);
-        if (name.contains("win")) {
-            String data = environment.get("APPDATA");
-            return (data == null ? user : Path.of(data)).resolve("Lanewright");
+        if (name.startsWith("windows")) {
+            return said(environment, "APPDATA", user).resolve("Lanewright");
         }
-        if (name.contains("mac")) {
+        if (name.startsWith("mac")) {
             return user.resolve("Library").resolve("Application Support").resolve("Lanewright");
         }
-        String data = environment.get("XDG_DATA_HOME");
-        return (data == null || data.isBlank()
-                        ? user.resolve(".local").resolve("share")
-                        : Path.of(data))
+        return said(environment, "XDG_DATA_HOME", user.resolve(".local").resolve("share"))
                 .resolve("lanewright");
+    }
+
+    /**
+     * A folder that a variable names whole; one named in part is not taken, nor is an empty one.
+     */
+    private static Path said(Map<String, String> environment, String name, Path otherwise) {
+        String value = environment.get(name);
+        if (value == null || value.isBlank()) {
+            return otherwise;
+        }
+        Path folder = Path.of(value);
+        return folder.isAbsolute() ? folder : otherwise;
     }
 }

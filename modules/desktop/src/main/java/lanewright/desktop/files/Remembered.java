@@ -28,7 +28,7 @@ public final class Remembered {
             }
         } catch (IOException | IllegalArgumentException e) {
             System.getLogger(Remembered.class.getName())
-                    .log(System.Logger.Level.WARNING, "what was remembered cannot be read", e);
+                    .log(System.Logger.Level.WARNING, "what was remembered cannot be read: {0}", e);
             values.clear();
         }
     }

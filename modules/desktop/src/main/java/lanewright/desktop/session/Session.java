@@ -338,6 +338,10 @@ public final class Session implements AutoCloseable {
     }
 
     private void show(PlanFile file, boolean moving) {
+        if (ghost.get() != null) {
+            // It was made of the plan before this edit, and taking it would take the edit back.
+            leave();
+        }
         Shown now = shown.get();
         long edit = now.edit() + 1;
         shown.set(
