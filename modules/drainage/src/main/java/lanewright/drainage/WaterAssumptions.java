@@ -112,6 +112,9 @@ final class WaterAssumptions {
 
     private static Assumption depth(String name, Limit limit) {
         return new Assumption(
-                name, Saying.of("{}", Quantity.depth(limit.value())), limit.mark(), limit.source());
+                name,
+                Saying.of("{~}", Quantity.depth(limit.value())),
+                limit.mark(),
+                limit.source());
     }
 }

@@ -187,7 +187,7 @@ final class EarthworkMaking {
                 new Assumption(
                         "topsoil heaps",
                         Saying.of(
-                                "no steeper than {} and no higher than {}",
+                                "no steeper than {} and no higher than {~}",
                                 Quantity.sideSlope(options.heapRun()),
                                 Quantity.length(options.heapHeight())),
                         Mark.COMMON_PRACTICE,

@@ -228,11 +228,11 @@ public final class PlanSet {
                 "The owner of the public road: permit for the entrance, its width and pipe, and how"
                         + " far drivers can see");
         ask.add(
-                "The public marking service for buried lines (find and mark your own yourself);"
+                "the public marking service for buried lines (find and mark your own yourself);"
                         + " county and state: erosion, streams and wet land");
         if (outcome.water().made().stream().anyMatch(pool -> pool.culvert() != null)) {
             ask.add(
-                    "A person licensed or named to size pipes where you build: this set says where"
+                    "a person licensed or named to size pipes where you build: this set says where"
                             + " and how long, not how wide");
         }
         return ask;
