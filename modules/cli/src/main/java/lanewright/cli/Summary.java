@@ -3,10 +3,10 @@ package lanewright.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import lanewright.measure.Finding;
-import lanewright.measure.Finding.Level;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.listing.FindingListings;
 import lanewright.planner.run.Answer;
+import lanewright.planner.run.FirstLook;
 import lanewright.planner.run.Outcome;
 import lanewright.survey.Reading;
 
@@ -50,7 +50,7 @@ final class Summary {
     /** The answers, and what to look at first. */
     static void print(PrintWriter out, Outcome outcome) {
         answers(out, outcome);
-        findings(out, outcome.findings(), outcome.plan().units());
+        findings(out, outcome);
     }
 
     private static void answers(PrintWriter out, Outcome outcome) {
@@ -72,8 +72,9 @@ final class Summary {
         };
     }
 
-    private static void findings(PrintWriter out, List<Finding> findings, UnitSystem units) {
-        List<Finding> look = findings.stream().filter(f -> f.level() != Level.NOTE).toList();
+    private static void findings(PrintWriter out, Outcome outcome) {
+        UnitSystem units = outcome.plan().units();
+        List<Finding> look = FirstLook.of(outcome);
         if (!look.isEmpty()) {
             out.println();
             out.println("Look at these first:");
@@ -81,7 +82,7 @@ final class Summary {
         look.subList(0, Math.min(MOST, look.size()))
                 .forEach(finding -> finding(out, finding, units));
         int more = look.size() - Math.min(MOST, look.size());
-        int notes = findings.size() - look.size();
+        int notes = outcome.findings().size() - look.size();
         if (more > 0 || notes > 0) {
             out.println(
                     "  and "

@@ -48,6 +48,12 @@ final class Corridor {
         return shaped && ditched ? Pool.Zone.DITCH : Pool.Zone.GROUND;
     }
 
+    /** Whether a place lies on the lane, its shoulders included: water there runs over it. */
+    boolean onTop(Place place) {
+        return place.offset() >= between(place.station(), Bound.LEFT_HINGE) - HAIR
+                && place.offset() <= between(place.station(), Bound.RIGHT_HINGE) + HAIR;
+    }
+
     /**
      * A point on the catch line belongs to the side that made it; so near it is on it, m. The catch
      * line runs on between the sections where this takes it as straight.
@@ -57,8 +63,10 @@ final class Corridor {
     private enum Bound {
         LEFT_LIMIT,
         LEFT_CATCH,
+        LEFT_HINGE,
         LEFT_EDGE,
         RIGHT_EDGE,
+        RIGHT_HINGE,
         RIGHT_CATCH,
         RIGHT_LIMIT;
 
@@ -66,8 +74,10 @@ final class Corridor {
             return switch (this) {
                 case LEFT_LIMIT -> section.left().limit();
                 case LEFT_CATCH -> caught(section.left());
+                case LEFT_HINGE -> section.left().hinge().offset();
                 case LEFT_EDGE -> section.left().edge().offset();
                 case RIGHT_EDGE -> section.right().edge().offset();
+                case RIGHT_HINGE -> section.right().hinge().offset();
                 case RIGHT_CATCH -> caught(section.right());
                 case RIGHT_LIMIT -> section.right().limit();
             };

@@ -11,47 +11,10 @@ import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.Where;
 
-/** What ways of water, existing pipes and the road end say about the lane. */
+/** What existing pipes and the road end say about the lane, besides its wet places. */
 final class PlaceFindings {
 
     private PlaceFindings() {}
-
-    /** Every way of water that meets the lane, whether or not a pool forms there. */
-    static List<Finding> inflows(List<Inflow> inflows, List<Pool> pools) {
-        List<Finding> findings = new ArrayList<>();
-        for (Inflow inflow : inflows) {
-            boolean ponds =
-                    pools.stream()
-                            .filter(Pool::isMade)
-                            .map(Pool::beside)
-                            .anyMatch(
-                                    beside ->
-                                            beside != null
-                                                    && inflow.station() >= beside.from()
-                                                    && inflow.station() <= beside.to());
-            findings.add(
-                    Finding.of(
-                            "water-meets-lane",
-                            Level.LOOK,
-                            Topic.WATER,
-                            Where.station(inflow.station()).at(inflow.x(), inflow.y()),
-                            Saying.of(
-                                    "Water from "
-                                            + (inflow.isLeast() ? "at least " : "")
-                                            + "{} of land comes to the lane from the "
-                                            + inflow.side().word()
-                                            + " at {}"
-                                            + (ponds
-                                                    ? "; it will stand there."
-                                                    : ", though none stands there."),
-                                    Quantity.land(inflow.drained()),
-                                    Quantity.station(inflow.station())),
-                            Saying.plain(
-                                    "See that it gets past: by a ditch that leads it on, by a pipe,"
-                                            + " or over a hardened dip.")));
-        }
-        return findings;
-    }
 
     /** Existing pipes that let nothing through. */
     static List<Finding> pipes(List<PlacedPipe> pipes) {
@@ -126,22 +89,7 @@ final class PlaceFindings {
         RoadEnd.RoadDitch ditch = end.ditch();
         if (ditch == null) {
             findings.add(notFound(end));
-        } else if (ditch.pipe().isEmpty()) {
-            findings.add(
-                    Finding.of(
-                            "road-ditch",
-                            Level.LOOK,
-                            Topic.WATER,
-                            Where.station(ditch.station()).at(ditch.x(), ditch.y()),
-                            Saying.of(
-                                    "The lane crosses a low line {} deep at {}, by the road: it"
-                                            + " looks like the road's own ditch.",
-                                    Quantity.depth(ditch.depth()),
-                                    Quantity.station(ditch.station())),
-                            Saying.plain(
-                                    "Its water must pass under the lane. Ask the road's owner for"
-                                            + " the permit and for the pipe to be used.")));
-        } else {
+        } else if (!ditch.pipe().isEmpty()) { // one without a pipe is in the list of wet places
             findings.add(
                     Finding.of(
                             "road-ditch-piped",
@@ -170,9 +118,11 @@ final class PlaceFindings {
                                     Quantity.length(end.fallingToRoad()),
                                     Quantity.area(end.fallingToRoad() * width)),
                             Saying.plain(
-                                    "No lane water may run onto the road: let the lane fall away"
-                                            + " from the road first, or turn the water off sideways"
-                                            + " before it gets there. The road's owner decides.")));
+                                    "No lane water may run onto the road. Build the first stretch so"
+                                            + " that it falls away from the road, or lead the water"
+                                            + " off sideways to lower ground before it gets there,"
+                                            + " by a dip or a bar across the lane. The road's owner"
+                                            + " decides.")));
         }
         if (end.fallingToEnd() > 0) {
             findings.add(

@@ -5,10 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.Limits;
 import lanewright.drainage.along.Side;
+import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.drainage.pond.Trace;
 import lanewright.lane.line.Place;
+import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
 import lanewright.lane.shape.TypicalSection;
 import org.jspecify.annotations.Nullable;
@@ -28,14 +31,22 @@ final class Pools {
     /** Volumes within this part of each other are equal. Our choice: far finer than any survey. */
     private static final double SAME_VOLUME = 0.01;
 
+    /** Places along the lane closer than this are one, m. Our choice: a stride. */
+    private static final double ONE_PLACE = 0.5;
+
+    /** So far up a ditch a pipe is looked for that would take its water, m. Our choice. */
+    private static final double UP_THE_DITCH = 30;
+
     private final Lane lane;
     private final Corridor corridor;
+    private final Limits limits;
     private final List<LowSpot> before;
     private final List<LowSpot> after;
     private final boolean[] seen;
 
-    Pools(Lane lane, Corridor corridor, List<LowSpot> before, List<LowSpot> after) {
+    Pools(Lane lane, Corridor corridor, Limits limits, List<LowSpot> before, List<LowSpot> after) {
         this.lane = lane;
+        this.limits = limits;
         this.corridor = corridor;
         this.before = before;
         this.after = after;
@@ -43,7 +54,7 @@ final class Pools {
     }
 
     /** Low spots of the finished surface, in the order given. */
-    List<Pool> finished(List<Double> drained) {
+    List<Pool> finished(List<FlowGrid.Drained> drained) {
         List<Pool> pools = new ArrayList<>();
         Box[] boxes = before.stream().map(Box::of).toArray(Box[]::new);
         for (int i = 0; i < after.size(); i++) {
@@ -63,14 +74,20 @@ final class Pools {
             Pool.Fate fate = fate(spot, volume, level);
             Pool.Beside beside = beside(spot);
             boolean made = fate == Pool.Fate.NEW || fate == Pool.Fate.DEEPER;
+            CulvertLine across = made && beside != null ? across(spot, beside) : null;
             pools.add(
                     new Pool(
                             spot,
                             fate,
-                            drained.get(i),
+                            drained.get(i).area(),
+                            drained.get(i).isLeast(),
                             volume,
                             beside,
-                            made && beside != null ? culvert(spot, beside) : null));
+                            spill(spot),
+                            across,
+                            beside == null || across == null
+                                    ? null
+                                    : culvert(across, spot, beside)));
         }
         return pools;
     }
@@ -81,11 +98,14 @@ final class Pools {
      *
      * @param shown the low spots of the finished surface with the rim open
      * @param held low spots with the rim closed, of the ground and of the finished surface
-     * @param drained area that drains to each of the finished surface's, m²
+     * @param drained what drains to each of the finished surface's
      * @param blocked whether water on the ground as it is took its way across the lane from a place
      */
     static List<Pool> withHeld(
-            List<Pool> shown, Pools held, List<Double> drained, Predicate<LowSpot> blocked) {
+            List<Pool> shown,
+            Pools held,
+            List<FlowGrid.Drained> drained,
+            Predicate<LowSpot> blocked) {
         List<Pool> together = new ArrayList<>(shown);
         for (Pool pool : held.finished(drained)) {
             LowSpot spot = pool.spot();
@@ -116,22 +136,56 @@ final class Pools {
     }
 
     /** Low spots of the ground that no low spot of the finished surface took over. */
-    List<Pool> gone(List<Double> drained) {
+    List<Pool> gone(List<FlowGrid.Drained> drained) {
         List<Pool> pools = new ArrayList<>();
         for (int b = 0; b < before.size(); b++) {
             if (!seen[b]) {
                 LowSpot spot = before.get(b);
-                pools.add(
-                        new Pool(
-                                spot,
-                                Pool.Fate.GONE,
-                                drained.get(b),
-                                spot.volume(),
-                                beside(spot),
-                                null));
+                pools.add(asItIs(spot, Pool.Fate.GONE, drained.get(b)));
             }
         }
         return pools;
+    }
+
+    /** Low spots of the ground as it is. */
+    List<Pool> asTheyAre(List<FlowGrid.Drained> drained) {
+        List<Pool> pools = new ArrayList<>();
+        for (int b = 0; b < before.size(); b++) {
+            pools.add(asItIs(before.get(b), Pool.Fate.AS_BEFORE, drained.get(b)));
+        }
+        return pools;
+    }
+
+    private Pool asItIs(LowSpot spot, Pool.Fate fate, FlowGrid.Drained drained) {
+        return new Pool(
+                spot,
+                fate,
+                drained.area(),
+                drained.isLeast(),
+                spot.volume(),
+                beside(spot),
+                spill(spot),
+                null,
+                null);
+    }
+
+    private Pool.Spill spill(LowSpot spot) {
+        Place over = corridor.place(spot.spillX(), spot.spillY());
+        double station = over == null ? Double.NaN : over.station();
+        Side side = over == null ? Side.RIGHT : Side.at(over.offset());
+        Pool.SpillWay way =
+                spot.spillPipe() >= 0
+                        ? Pool.SpillWay.PIPE
+                        : over != null && corridor.onTop(over)
+                                ? Pool.SpillWay.LANE
+                                : spot.atRim()
+                                        ? Pool.SpillWay.RIM
+                                        : over == null
+                                                ? Pool.SpillWay.END
+                                                : corridor.zone(over) == Pool.Zone.DITCH
+                                                        ? Pool.SpillWay.DITCH
+                                                        : Pool.SpillWay.BESIDE;
+        return new Pool.Spill(way, station, side);
     }
 
     private static Pool.Fate fate(LowSpot spot, double volumeBefore, double levelBefore) {
@@ -173,8 +227,15 @@ final class Pools {
                 }
             }
         }
+        double station = deepest.station();
+        for (double low : lane.lows()) {
+            // So near the lane's own low point the two are one place, and it has one station.
+            if (Math.abs(low - station) <= ONE_PLACE) {
+                station = low;
+            }
+        }
         return new Pool.Beside(
-                deepest.station(),
+                station,
                 deepest.offset(),
                 from,
                 to,
@@ -200,16 +261,70 @@ final class Pools {
     }
 
     /** A pipe helps where water stands beside the lane, not on it. */
-    private @Nullable CulvertLine culvert(LowSpot spot, Pool.Beside beside) {
-        if (beside.zone() == Pool.Zone.LANE) {
-            return null;
-        }
-        Section section = lane.sectionAt().apply(beside.station());
+    private @Nullable CulvertLine across(LowSpot spot, Pool.Beside beside) {
+        return beside.zone() == Pool.Zone.LANE
+                ? null
+                : under(lane.sectionAt().apply(beside.station()), beside.side(), spot.bottom());
+    }
+
+    private CulvertLine under(Section section, Side side, double bottom) {
         TypicalSection typical = lane.typical().apply(section.station());
-        Side side = beside.side();
         double here = side == Side.LEFT ? typical.left().foreslope() : typical.right().foreslope();
         double there = side == Side.LEFT ? typical.right().foreslope() : typical.left().foreslope();
-        return CulvertLine.under(section, side, spot.bottom(), here, there);
+        return CulvertLine.under(section, side, bottom, here, there);
+    }
+
+    private @Nullable CulvertLine culvert(CulvertLine across, LowSpot spot, Pool.Beside beside) {
+        boolean falls = across.grade() >= limits.ditchLeast().value();
+        if (!falls && beside.zone() == Pool.Zone.DITCH) {
+            CulvertLine up = upTheDitch(spot, beside);
+            if (up != null) {
+                return up;
+            }
+        }
+        return across.falls() ? across : null;
+    }
+
+    /**
+     * The nearest pipe up the ditch from the water that falls enough, one with room for its earth
+     * before others, or null.
+     */
+    private @Nullable CulvertLine upTheDitch(LowSpot spot, Pool.Beside beside) {
+        CulvertLine best = null;
+        for (Section section : lane.sections()) {
+            Corner ditch = beside.side().of(section).ditchInner();
+            if (Math.abs(section.station() - beside.station()) > UP_THE_DITCH
+                    || ditch == null
+                    || ditch.height() < spot.bottom()
+                    || !ditched(section.station(), beside)) {
+                continue;
+            }
+            CulvertLine pipe = under(section, beside.side(), ditch.height());
+            if (pipe.grade() >= limits.ditchLeast().value()
+                    && (best == null || isBetter(pipe, best, beside.station()))) {
+                best = pipe;
+            }
+        }
+        return best;
+    }
+
+    private boolean isBetter(CulvertLine pipe, CulvertLine best, double station) {
+        return hasRoom(pipe) == hasRoom(best)
+                ? Math.abs(pipe.station() - station) < Math.abs(best.station() - station)
+                : hasRoom(pipe);
+    }
+
+    private boolean hasRoom(CulvertLine pipe) {
+        return pipe.room() >= limits.pipeRoom().value() - SAME_LEVEL;
+    }
+
+    /** Whether a ditch runs without a break from a station to the water. */
+    private boolean ditched(double station, Pool.Beside beside) {
+        double from = Math.min(station, beside.station());
+        double to = Math.max(station, beside.station());
+        return lane.sections().stream()
+                .filter(section -> section.station() >= from && section.station() <= to)
+                .allMatch(section -> beside.side().of(section).ditchInner() != null);
     }
 
     /** The rectangle around a low spot. */

@@ -1,5 +1,6 @@
 package lanewright.drainage;
 
+import lanewright.drainage.along.CulvertLine;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,7 +27,17 @@ public record RoadEnd(
      * @param x local easting, m
      * @param y local northing, m
      * @param depth below the lower of its two banks, m
+     * @param bottom height of its lowest place on the lane's line, m
      * @param pipe name of the existing pipe that crosses the lane there, or empty
+     * @param entrance the pipe that would lead its water under the lane, or null where that cannot
+     *     be worked out: the ditch lies before the lane, or the ground beside is not known
      */
-    public record RoadDitch(double station, double x, double y, double depth, String pipe) {}
+    public record RoadDitch(
+            double station,
+            double x,
+            double y,
+            double depth,
+            double bottom,
+            String pipe,
+            @Nullable CulvertLine entrance) {}
 }

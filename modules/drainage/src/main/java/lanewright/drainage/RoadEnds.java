@@ -2,10 +2,14 @@ package lanewright.drainage;
 
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
+import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.LaneLine;
+import lanewright.drainage.along.Side;
 import lanewright.drainage.pond.ExistingPipe;
 import lanewright.lane.line.Place;
+import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
+import lanewright.lane.shape.TypicalSection;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,15 +34,20 @@ final class RoadEnds {
     /** Least depth of a ditch, m. Our choice: deeper than wheel marks. */
     static final double LEAST = 0.1;
 
+    /** How far along the lane the road's ditch is followed beside it, m. Our choice. */
+    private static final double ASKEW = 2;
+
     /** Sections this close are two sides of a change, and no way lies between them, m. */
     private static final double NO_WAY = 0.001;
 
+    private final Lane lane;
     private final LaneLine line;
     private final DoubleBinaryOperator ground;
     private final List<ExistingPipe> pipes;
 
-    private RoadEnds(LaneLine line, DoubleBinaryOperator ground, List<ExistingPipe> pipes) {
-        this.line = line;
+    private RoadEnds(Lane lane, DoubleBinaryOperator ground, List<ExistingPipe> pipes) {
+        this.lane = lane;
+        line = lane.line();
         this.ground = ground;
         this.pipes = pipes;
     }
@@ -48,12 +57,8 @@ final class RoadEnds {
      *
      * @param ground height of the ground as it is, m, NaN where it is not known
      */
-    static RoadEnd of(
-            LaneLine line,
-            List<Section> sections,
-            DoubleBinaryOperator ground,
-            List<ExistingPipe> pipes) {
-        return new RoadEnds(line, ground, pipes).look(sections);
+    static RoadEnd of(Lane lane, DoubleBinaryOperator ground, List<ExistingPipe> pipes) {
+        return new RoadEnds(lane, ground, pipes).look(lane.sections());
     }
 
     private RoadEnd look(List<Section> sections) {
@@ -92,7 +97,55 @@ final class RoadEnds {
         }
         double station = (deepest - back) * STEP;
         return new RoadEnd.RoadDitch(
-                station, x(station), y(station), most, pipeAt(Math.max(0, station)));
+                station,
+                x(station),
+                y(station),
+                most,
+                heights[deepest],
+                pipeAt(Math.max(0, station)),
+                station < 0 ? null : entrance(station, heights[deepest]));
+    }
+
+    /**
+     * A pipe along the road's ditch under the lane: from foreslope to foreslope at the height of
+     * the ditch, the higher of its two feet being the inlet. Null where the ground at a foot is not
+     * known, or the lane lies no higher than the ditch.
+     */
+    private @Nullable CulvertLine entrance(double station, double bottom) {
+        Section section = lane.sectionAt().apply(station);
+        TypicalSection typical = lane.typical().apply(station);
+        Corner left = foot(section.left().hinge(), -typical.left().foreslope(), bottom);
+        Corner right = foot(section.right().hinge(), typical.right().foreslope(), bottom);
+        double leftGround = lowest(station, left.offset());
+        double rightGround = lowest(station, right.offset());
+        if (Double.isNaN(leftGround + rightGround)
+                || !(section.left().edge().height() > bottom)
+                || !(section.right().edge().height() > bottom)) {
+            return null;
+        }
+        Corner a = new Corner(left.offset(), leftGround);
+        Corner b = new Corner(right.offset(), rightGround);
+        return leftGround >= rightGround
+                ? CulvertLine.between(section, Side.LEFT, a, b)
+                : CulvertLine.between(section, Side.RIGHT, b, a);
+    }
+
+    private static Corner foot(Corner hinge, double foreslope, double bottom) {
+        double down = Math.max(0, hinge.height() - bottom);
+        return new Corner(hinge.offset() + down * foreslope, bottom);
+    }
+
+    /** Lowest ground along the lane near a station, at an offset: the ditch may run askew. */
+    private double lowest(double station, double offset) {
+        double lowest = Double.NaN;
+        for (double at = Math.max(0, station - ASKEW); at <= station + ASKEW; at += STEP) {
+            var place = new Place(Math.min(at, line.length()), offset);
+            double height = ground.applyAsDouble(line.x(place), line.y(place));
+            if (!Double.isNaN(height) && !(lowest <= height)) {
+                lowest = height;
+            }
+        }
+        return lowest;
     }
 
     /** The highest known ground up to each place, from one end; NaN until some is known. */

@@ -12,6 +12,7 @@ import lanewright.drainage.along.Ditches;
 import lanewright.drainage.along.EdgeHeights;
 import lanewright.drainage.along.Sags;
 import lanewright.drainage.along.Side;
+import lanewright.drainage.along.WetStretch;
 import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.pond.ExistingPipe;
@@ -82,18 +83,23 @@ final class Water {
         double cell = cell(sections);
         Cells cells = Cells.over(ground, cell, MOST_CELLS);
         FlowGrid flowBefore = FlowGrid.of(ground, cells, before.pipes(), progress.part(0.4, 0.6));
-        List<Double> drainedBefore = flowBefore.drainedTo(before.listed());
+        List<FlowGrid.Drained> drainedBefore = flowBefore.drainedTo(before.listed());
         List<Inflow> inflows = Inflows.of(flowBefore, corridor, options.flowArea());
         progress.check();
         FlowGrid flowAfter = FlowGrid.of(finished, cells, after.pipes(), progress.part(0.6, 0.9));
         progress.check();
         progress.report(0.9, "following water along the lane");
 
-        var matching = new Pools(lane, corridor, before.listed(), after.listed());
+        var matching = new Pools(lane, corridor, tables.limits(), before.listed(), after.listed());
         List<Pool> pools =
                 Pools.withHeld(
                         matching.finished(flowAfter.drainedTo(after.listed())),
-                        new Pools(lane, corridor, heldBefore.listed(), heldAfter.listed()),
+                        new Pools(
+                                lane,
+                                corridor,
+                                tables.limits(),
+                                heldBefore.listed(),
+                                heldAfter.listed()),
                         flowAfter.drainedTo(heldAfter.listed()),
                         spot -> crossesLane(flowBefore, corridor, spot));
         List<Pool> gone = matching.gone(drainedBefore);
@@ -103,25 +109,17 @@ final class Water {
                         .filter(pipe -> pipe.state() == PlacedPipe.State.OPEN)
                         .map(PlacedPipe::pipe)
                         .toList();
-        List<DitchReach> ditches =
-                Ditches.of(
-                        sections,
-                        lane.line(),
-                        (x, y) -> pools.stream().anyMatch(pool -> pool.spot().covers(x, y)),
-                        (x, y) ->
-                                pools.stream()
-                                        .anyMatch(
-                                                pool ->
-                                                        pool.isCrossable()
-                                                                && pool.spot().covers(x, y)),
-                        open);
+        Ditches.Standing standing =
+                (x, y) -> pools.stream().anyMatch(pool -> pool.spot().covers(x, y));
+        Ditches.Standing crossable =
+                (x, y) ->
+                        pools.stream()
+                                .anyMatch(pool -> pool.isCrossable() && pool.spot().covers(x, y));
+        List<DitchReach> ditches = Ditches.of(sections, lane.line(), standing, crossable, open);
         List<CrossSlopes.CrossSlope> slopes = CrossSlopes.of(sections, lane.grades());
-        List<EdgeHeights.EdgeHeight> edges =
-                EdgeHeights.of(
-                        sections,
-                        ditches,
-                        (x, y) -> pools.stream().anyMatch(pool -> pool.spot().covers(x, y)));
-        List<Sags.Sag> sags = Sags.of(lane.lows(), sections, slopes, ditches);
+        List<EdgeHeights.EdgeHeight> edges = EdgeHeights.of(sections, ditches, standing);
+        List<Sags.Sag> sags =
+                Sags.of(lane.lows(), sections, slopes, ditches, lane.line(), standing);
         List<Descents.Descent> descents =
                 Descents.of(
                         slopes,
@@ -130,34 +128,30 @@ final class Water {
                         tables.crossDrains(),
                         tables.waterBars(),
                         options.soil() != WaterOptions.Soil.FIRM);
-        RoadEnd roadEnd = RoadEnds.of(lane.line(), sections, groundHeight, open);
+        RoadEnd roadEnd = RoadEnds.of(lane, groundHeight, open);
+        List<WetStretch> stretches = new ArrayList<>();
+        stretches.addAll(DitchChecks.wet(ditches, tables.limits()));
+        stretches.addAll(EdgeHeights.wet(edges, ditches, tables.limits()));
+        stretches.addAll(Sags.wet(sags));
+        List<WetPlace> places =
+                new WetPlaces(lane, tables.limits(), pools, ditches)
+                        .of(stretches, inflows, roadEnd);
 
         List<Finding> findings = new ArrayList<>();
-        findings.addAll(PoolFindings.of(pools, tables.limits(), lane.line().length()));
-        findings.addAll(PlaceFindings.inflows(inflows, pools));
+        places.forEach(place -> findings.add(place.finding()));
         findings.addAll(PlaceFindings.pipes(after.pipes()));
         findings.addAll(
                 PlaceFindings.roadEnd(
                         roadEnd,
                         lane.typical().apply(sections.get(0).station()).width(),
                         lane.line().length()));
-        findings.addAll(Sags.check(sags));
-        findings.addAll(
-                DitchChecks.check(
-                        ditches,
-                        tables.limits(),
-                        (x, y) ->
-                                pools.stream()
-                                        .anyMatch(
-                                                pool ->
-                                                        pool.isMade()
-                                                                && pool.spot().covers(x, y))));
-        findings.addAll(EdgeHeights.check(edges, tables.limits()));
+        findings.addAll(DitchChecks.check(ditches, tables.limits(), standing));
+        findings.addAll(EdgeHeights.notes(edges, tables.limits()));
         findings.addAll(CrossSlopes.check(sections, lane.grades(), tables.limits()));
         findings.addAll(BoxedBeds.check(sections, lane.typical()));
         findings.addAll(Descents.check(descents));
         return new WaterReport(
-                asTheyAre(before.listed(), drainedBefore, matching),
+                matching.asTheyAre(drainedBefore),
                 pools,
                 gone,
                 before.small(),
@@ -171,6 +165,7 @@ final class Water {
                 sags,
                 descents,
                 roadEnd,
+                places,
                 after.pipes(),
                 cells.size(),
                 findings,
@@ -189,22 +184,6 @@ final class Water {
             cell = flow.next(cell); // leaving is -1
         }
         return false;
-    }
-
-    private static List<Pool> asTheyAre(List<LowSpot> spots, List<Double> drained, Pools matching) {
-        List<Pool> pools = new ArrayList<>();
-        for (int i = 0; i < spots.size(); i++) {
-            LowSpot spot = spots.get(i);
-            pools.add(
-                    new Pool(
-                            spot,
-                            Pool.Fate.AS_BEFORE,
-                            drained.get(i),
-                            spot.volume(),
-                            matching.beside(spot),
-                            null));
-        }
-        return pools;
     }
 
     /** A third of the narrowest ditch's top. */

@@ -82,6 +82,7 @@ final class WaterAssumptions {
         all.add(grade("Ditch grade that wants a lining", limits.ditchLined()));
         all.add(depth("Ditch bottom below the stone", limits.belowStone()));
         all.add(depth("Lane's edge above the ground", limits.edgeAbove()));
+        all.add(depth("Room for a pipe under the lane's edge", limits.pipeRoom()));
         all.add(
                 new Assumption(
                         "Spacing of drains across the lane",

@@ -17,6 +17,7 @@ import lanewright.lane.shape.LaneDesign;
 import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
 import lanewright.measure.Progress;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where water goes, before and after the lane is built. What size a pipe must be is not in it.
@@ -35,9 +36,10 @@ import lanewright.measure.Progress;
  * @param sags low points of the profile and their ways out
  * @param descents unbroken ways down the lane and its ditches
  * @param roadEnd the end at the public road
+ * @param places every wet place once, in station order, with what to do about each
  * @param pipes existing pipes on the finished surface, in the plan's order
  * @param cell side of the grid's cells, m
- * @param findings what deserves a look, low spots first, then along the lane by check
+ * @param findings what deserves a look: one for each wet place first, then along the lane by check
  * @param assumptions what the answers rest on
  */
 public record WaterReport(
@@ -55,6 +57,7 @@ public record WaterReport(
         List<Sag> sags,
         List<Descent> descents,
         RoadEnd roadEnd,
+        List<WetPlace> places,
         List<PlacedPipe> pipes,
         double cell,
         List<Finding> findings,
@@ -73,9 +76,20 @@ public record WaterReport(
         edges = List.copyOf(edges);
         sags = List.copyOf(sags);
         descents = List.copyOf(descents);
+        places = List.copyOf(places);
         pipes = List.copyOf(pipes);
         findings = List.copyOf(findings);
         assumptions = List.copyOf(assumptions);
+    }
+
+    /** The wet place that a low spot makes, or null if it makes none. */
+    public @Nullable WetPlace placeOf(Pool pool) {
+        for (WetPlace place : places) {
+            if (pool.equals(place.pool())) {
+                return place;
+            }
+        }
+        return null;
     }
 
     /** The low spots that the lane makes, or makes deeper. */

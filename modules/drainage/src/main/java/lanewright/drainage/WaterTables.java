@@ -40,6 +40,7 @@ record WaterTables(Limits limits, Spacing crossDrains, Spacing waterBars) {
                         limit(limits, "ditch-grade-lined"),
                         limit(limits, "ditch-below-stone"),
                         limit(limits, "edge-above-ground"),
+                        limit(limits, "pipe-room"),
                         limit(limits, "dam-height"),
                         limit(limits, "dam-volume")),
                 spacing(spacing, "cross drain"),
@@ -63,7 +64,7 @@ record WaterTables(Limits limits, Spacing crossDrains, Spacing waterBars) {
         return new Limit(
                 metric,
                 row.citation(),
-                row.mark() == Row.Mark.COMMON_PRACTICE ? Mark.COMMON_PRACTICE : Mark.PUBLISHED);
+                row.mark() == Row.Mark.PUBLISHED ? Mark.PUBLISHED : Mark.COMMON_PRACTICE);
     }
 
     private static Spacing spacing(Table table, String device) {

@@ -1,6 +1,7 @@
 package lanewright.drainage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -72,9 +73,75 @@ class WaterTest {
         assertEquals(length, culvert.length(), 0.1);
         assertTrue(culvert.falls());
         List<String> codes = codes(report);
-        assertTrue(codes.contains("lane-dams-water"), codes.toString());
         assertTrue(codes.contains("lane-is-a-dam"), codes.toString());
+        assertFalse(codes.contains("lane-dams-water"), "one place, one finding");
         assertTrue(pool.drained() > 0.8 * 100 * 40, "drained " + pool.drained());
+    }
+
+    /**
+     * A V valley with sides of 1 in 5 whose floor falls 7.5 %, dammed by a flat lane at 2.2 m on a
+     * fill of 2:1. The water's cross-section at y is the V up to its level less the V up to the
+     * fill, so area and volume are sums of cones cut by planes.
+     */
+    @Test
+    void whatALaneDamsInAValleyIsKnownInClosedForm() {
+        double level = 2.2;
+        double hinge = 2.5;
+        double floor = 0.075;
+        DoubleBinaryOperator v = (x, y) -> 0.2 * Math.abs(x - 50) + floor * y;
+        var lane = new StraightLane(100, v, s -> level, 4, 0, 2, 0);
+        WaterReport report = report(lane, List.of());
+        List<WetPlace> pools =
+                report.places().stream()
+                        .filter(place -> place.kind() == WetPlace.Kind.DAMMED)
+                        .toList();
+        assertEquals(1, pools.size(), report.places().toString());
+        WetPlace place = pools.get(0);
+        // Toe: 2.2 − (y − 2.5) / 2 = 0.075 y, so y = 6.
+        double toe = (level + hinge / 2) / (floor + 0.5);
+        assertEquals(50, place.station(), 0.5);
+        assertEquals(level - floor * toe, place.depth(), 0.02);
+        // Half the water's width is (2.2 − 0.075 y) / 0.2, from the hinge to y = 2.2 / 0.075.
+        double most = level - floor * hinge;
+        assertEquals(most * most / (0.2 * floor), place.area(), 0.01 * place.area());
+        // Less the prism of fill under water: its V is (0.075 + 0.5)(6 − y) high.
+        double volume = Math.pow(most, 3) / (3 * 0.2 * floor);
+        double fill = Math.pow(most, 3) / (3 * 0.2 * (floor + 0.5));
+        assertEquals(volume - fill, place.volume(), 0.01 * place.volume());
+        assertEquals(level, place.pool().spot().level(), 1e-6);
+        assertTrue(place.runsOverLane(), place.toString());
+        assertTrue(place.isDam());
+        String says = place.finding().says().in(UnitSystem.METRIC);
+        assertTrue(says.contains("runs over the lane"), says);
+        // Straight across, from toe to toe of the two fills.
+        CulvertLine pipe = place.pipe();
+        assertNotNull(pipe);
+        double other = (level + hinge / 2) / (0.5 - floor);
+        assertEquals(floor * (toe + other), pipe.fall(), 0.02);
+        assertEquals(floor, pipe.fall() / (toe + other), 0.002);
+        // The invert lies under the far edge, 2 m out, at the valley's floor, 0.15 m under its
+        // bottom at
+        // the lane's line; it rises as much towards the near one.
+        assertEquals(level - floor * 2, pipe.room(), 0.03);
+    }
+
+    @Test
+    void everyPlaceHasOneFindingAndItsOwnName() {
+        DoubleBinaryOperator rough = (x, y) -> 0.4 * Math.sin(x / 7) * Math.cos(y / 9) + 0.02 * x;
+        var lane = new StraightLane(100, rough, s -> 0.01 * s, 4, 0.02, 2, 0.3);
+        WaterReport report = report(lane, List.of());
+        assertTrue(report.places().size() > 2, report.places().toString());
+        double before = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < report.places().size(); i++) {
+            WetPlace place = report.places().get(i);
+            assertEquals("W" + (i + 1), place.name());
+            assertEquals(1, report.findings().stream().filter(place.finding()::equals).count());
+            assertTrue(
+                    place.finding().says().pattern().startsWith(place.name() + ": "),
+                    place.toString());
+            assertTrue(Double.isNaN(place.station()) || place.station() > before - 0.51);
+            before = place.station();
+        }
     }
 
     @Test
@@ -103,7 +170,12 @@ class WaterTest {
         assertEquals(50, inflow.station(), 1.5);
         assertEquals(Side.LEFT, inflow.side());
         assertTrue(inflow.isLeast(), "the survey ends upstream");
-        assertTrue(codes(report).contains("water-meets-lane"));
+        // It runs into the pool, and is told with it.
+        assertFalse(codes(report).contains("water-meets-lane"));
+        WetPlace place = report.places().get(0);
+        assertEquals(WetPlace.Kind.DAMMED, place.kind());
+        String says = place.finding().says().in(UnitSystem.METRIC);
+        assertTrue(says.contains("A watercourse runs into it."), says);
     }
 
     @Test

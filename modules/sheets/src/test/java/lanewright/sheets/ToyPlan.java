@@ -7,6 +7,7 @@ import lanewright.drainage.Inflow;
 import lanewright.drainage.Pool;
 import lanewright.drainage.RoadEnd;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Descents;
 import lanewright.drainage.along.DitchReach;
@@ -226,6 +227,7 @@ public final class ToyPlan {
                         new Descents.Descent(
                                 Descents.Way.LANE, 190, 120, 70, 4.9, 60, 12, "A table, 1998")),
                 new RoadEnd(null, 0, 20, 0, 0),
+                List.of(place(made)),
                 List.of(new PlacedPipe(pipe, List.of(PlacedPipe.State.values()).get(1), null)),
                 0.5,
                 findings(),
@@ -278,9 +280,31 @@ public final class ToyPlan {
                 spot,
                 fate,
                 9100,
+                true,
                 0,
                 beside,
+                new Pool.Spill(Pool.SpillWay.LANE, station, Side.LEFT),
+                culvert ? CulvertLine.under(at, Side.LEFT, bottom, 3, 3) : null,
                 culvert ? CulvertLine.under(at, Side.LEFT, bottom, 3, 3) : null);
+    }
+
+    private static WetPlace place(Pool pool) {
+        Pool.Beside beside = pool.beside();
+        return new WetPlace(
+                1,
+                WetPlace.Kind.DAMMED,
+                beside.side(),
+                beside.station(),
+                beside.from(),
+                beside.to(),
+                pool.spot().x(),
+                pool.spot().y(),
+                pool,
+                pool.drained(),
+                true,
+                pool.culvert(),
+                findings().get(0),
+                Saying.of("pipe at {}", Quantity.station(beside.station())));
     }
 
     /** Findings of every level. */

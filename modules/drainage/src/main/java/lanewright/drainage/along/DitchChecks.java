@@ -16,45 +16,56 @@ public final class DitchChecks {
     /** Grades are compared to this, so that a plan's own 0.5 % is not "under" by rounding. */
     private static final double SAME = 1e-9;
 
+    /** A ditch that falls less than this is told of as level, rise over run. */
+    private static final double LEVEL = 5e-5;
+
     private final DitchReach reach;
     private final Limits limits;
-    private final Ditches.Standing told;
     private final List<Finding> findings = new ArrayList<>();
 
-    private DitchChecks(DitchReach reach, Limits limits, Ditches.Standing told) {
+    private DitchChecks(DitchReach reach, Limits limits) {
         this.reach = reach;
         this.limits = limits;
-        this.told = told;
     }
 
     /**
-     * What is wrong with the ditches, in their order.
+     * Where ditches cannot run out, in their order: low points without a way out, and level
+     * stretches.
+     */
+    public static List<WetStretch> wet(List<DitchReach> reaches, Limits limits) {
+        List<WetStretch> wet = new ArrayList<>();
+        for (DitchReach reach : reaches) {
+            var checks = new DitchChecks(reach, limits);
+            checks.deadEnds(wet);
+            checks.tooFlat(wet);
+        }
+        return wet;
+    }
+
+    /**
+     * What else is wrong with the ditches, in their order.
      *
-     * @param told where standing water is told of by itself, so that the ditch that leads to it
-     *     need not be
+     * @param told where standing water is told of by itself, so that the end of a ditch in it need
+     *     not be
      */
     public static List<Finding> check(
             List<DitchReach> reaches, Limits limits, Ditches.Standing told) {
         List<Finding> findings = new ArrayList<>();
         for (DitchReach reach : reaches) {
-            findings.addAll(new DitchChecks(reach, limits, told).all());
+            var checks = new DitchChecks(reach, limits);
+            checks.ends(told);
+            checks.tooSteep();
+            checks.againstStone();
+            findings.addAll(checks.findings);
         }
         return findings;
     }
 
-    private List<Finding> all() {
-        outlets();
-        tooFlat();
-        tooSteep();
-        againstStone();
-        return findings;
-    }
-
-    private void outlets() {
+    private void ends(Ditches.Standing told) {
         for (DitchReach.Outlet outlet : reach.outlets()) {
             Where where = Where.station(outlet.station()).at(outlet.x(), outlet.y());
+            boolean stands = reach.standsIn(outlet, told);
             switch (outlet.kind()) {
-                case DEAD_END -> deadEnd(outlet, where);
                 case ROAD ->
                         findings.add(
                                 Finding.of(
@@ -68,10 +79,14 @@ public final class DitchChecks {
                                                         + " ditch falls to the public road at {}.",
                                                 Quantity.station(outlet.station())),
                                         Saying.plain(
-                                                "Lane water may not run onto the road: lead it into"
-                                                        + " the road's own ditch only with the road"
-                                                        + " owner's leave, or turn it out before.")));
-                case FAR_END ->
+                                                "Lane water may not run onto the road. Turn the"
+                                                        + " ditch out to lower ground before it"
+                                                        + " gets there, by a pipe under the lane if"
+                                                        + " that ground lies across; or lead it"
+                                                        + " into the road's own ditch, with the"
+                                                        + " leave of the road's owner.")));
+                case FAR_END -> {
+                    if (!stands) {
                         findings.add(
                                 Finding.of(
                                         "ditch-at-far-end",
@@ -84,65 +99,84 @@ public final class DitchChecks {
                                                         + " ditch runs out at the far end, {}.",
                                                 Quantity.station(outlet.station())),
                                         Saying.plain(
-                                                "Look where the water goes from there: not against"
-                                                        + " a building, a well or a neighbour.")));
-                case DAYLIGHT, PIPE, CROSSING -> {
-                    // The water gets away, or its standing is told of by itself; in the table.
+                                                "Follow its water from there on foot: it must not"
+                                                        + " run against a building, a well or a"
+                                                        + " neighbor's land.")));
+                    }
+                }
+                case DAYLIGHT, PIPE, CROSSING, DEAD_END -> {
+                    // The water gets away, or the place is in the list of wet places.
                 }
             }
         }
     }
 
-    private void deadEnd(DitchReach.Outlet outlet, Where where) {
-        if (told.at(outlet.x(), outlet.y())) {
-            return;
+    private void deadEnds(List<WetStretch> wet) {
+        for (DitchReach.Outlet outlet : reach.outlets()) {
+            if (outlet.kind() != DitchReach.Kind.DEAD_END) {
+                continue;
+            }
+            wet.add(
+                    new WetStretch(
+                            WetStretch.Kind.DEAD_END,
+                            reach.side(),
+                            outlet.station(),
+                            outlet.station(),
+                            reach,
+                            outlet,
+                            Saying.of(
+                                    "The "
+                                            + reach.side().word()
+                                            + " ditch is lowest at {}, and its water has nowhere to"
+                                            + " go from there.",
+                                    Quantity.station(outlet.station())),
+                            null,
+                            null,
+                            Saying.plain(
+                                    "Lead it on to lower ground, or take it under the lane to the"
+                                            + " other side.")));
         }
-        findings.add(
-                Finding.of(
-                        "ditch-dead-end",
-                        Level.LOOK,
-                        Topic.WATER,
-                        where,
-                        Saying.of(
-                                "The "
-                                        + reach.side().word()
-                                        + " ditch is lowest at {}, and its water has nowhere to go"
-                                        + " from there.",
-                                Quantity.station(outlet.station())),
-                        Saying.plain(
-                                "Lead it on to lower ground, or take it under the lane to the other"
-                                        + " side.")));
     }
 
-    private void tooFlat() {
-        double least = limits.ditchLeast().value();
-        for (List<DitchReach.Leg> run : reach.flat(least)) {
+    private void tooFlat(List<WetStretch> wet) {
+        Limit least = limits.ditchLeast();
+        for (List<DitchReach.Leg> run : reach.flat(least.value())) {
             DitchReach.Leg worst = run.get(0);
             for (DitchReach.Leg leg : run) {
                 if (Math.abs(leg.grade()) < Math.abs(worst.grade())) {
                     worst = leg;
                 }
             }
-            findings.add(
-                    new Finding(
-                            "ditch-too-flat",
-                            Level.LOOK,
-                            Topic.WATER,
-                            where(run),
-                            Saying.of(
+            boolean level = Math.abs(worst.grade()) < LEVEL;
+            Saying says =
+                    level
+                            ? Saying.of(
+                                    "The "
+                                            + reach.side().word()
+                                            + " ditch is level over {}: water will stand in it.",
+                                    Quantity.length(length(run)))
+                            : Saying.of(
                                     "The "
                                             + reach.side().word()
                                             + " ditch falls only {} over {}: water will stand in"
                                             + " it.",
                                     Quantity.grade(Math.abs(worst.grade())),
-                                    Quantity.length(length(run))),
+                                    Quantity.length(length(run)));
+            wet.add(
+                    new WetStretch(
+                            WetStretch.Kind.LEVEL,
+                            reach.side(),
+                            run.get(0).from(),
+                            run.get(run.size() - 1).to(),
+                            reach,
+                            reach.outletFrom(run.get(0).from()),
+                            says,
                             Quantity.grade(Math.abs(worst.grade())),
-                            Quantity.grade(least),
-                            limits.ditchLeast().source(),
+                            least,
                             Saying.of(
                                     "Give the ditch bottom its own grade of at least {}, deeper"
                                             + " towards its outlet.",
-                                    Quantity.grade(least))));
+                                    Quantity.grade(least.value()))));
         }
     }
 

@@ -25,6 +25,9 @@ public record DitchReach(Side side, List<Point> points, List<Outlet> outlets) {
     /** Sections this close are two sides of a change, and no way lies between them, m. */
     private static final double NO_WAY = 0.001;
 
+    /** A little way, m: less than any ditch is long. */
+    private static final double NEAR = 0.1;
+
     /**
      * The bottom at a section.
      *
@@ -104,6 +107,45 @@ public record DitchReach(Side side, List<Point> points, List<Outlet> outlets) {
     /** Station where it ends, m. */
     public double to() {
         return points.get(points.size() - 1).station();
+    }
+
+    /**
+     * Whether a low point of the ditch lies in standing water: asked a little way up the ditch from
+     * it, for at an end the water's edge runs through the low point itself.
+     */
+    public boolean standsIn(Outlet outlet, Ditches.Standing standing) {
+        for (int i = 0; i < points.size(); i++) {
+            Point at = points.get(i);
+            if (at.station() != outlet.station()) {
+                continue;
+            }
+            for (int other = Math.max(0, i - 1);
+                    other <= Math.min(points.size() - 1, i + 1);
+                    other++) {
+                Point beside = points.get(other);
+                double length = Math.hypot(beside.x() - at.x(), beside.y() - at.y());
+                double share = length > NEAR ? NEAR / length : 0;
+                if (standing.at(
+                        at.x() + share * (beside.x() - at.x()),
+                        at.y() + share * (beside.y() - at.y()))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** First and last station whose water comes to a low point of the ditch, m. */
+    public double[] sheds(Outlet outlet) {
+        double first = outlet.station();
+        double last = outlet.station();
+        for (Point point : points) {
+            if (outlet.equals(outletFrom(point.station()))) {
+                first = Math.min(first, point.station());
+                last = Math.max(last, point.station());
+            }
+        }
+        return new double[] {first, last};
     }
 
     /** The ways between its sections; two bottoms at one place have none between them. */

@@ -12,6 +12,7 @@ import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.Where;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The edges of the travelled way against the ground beside them, all along.
@@ -106,70 +107,123 @@ public final class EdgeHeights {
                 .anyMatch(point -> point.station() == station && standing.at(point.x(), point.y()));
     }
 
-    /** What is wrong with them. */
-    public static List<Finding> check(List<EdgeHeight> heights, Limits limits) {
-        return new EdgeHeights(heights, limits).findings();
+    /** Where the land's water comes onto the lane: the stretches on both sides, then on one. */
+    public static List<WetStretch> wet(
+            List<EdgeHeight> heights, List<DitchReach> ditches, Limits limits) {
+        var edges = new EdgeHeights(heights, limits);
+        List<WetStretch> wet = new ArrayList<>();
+        edges.troughs(ditches, wet);
+        for (Side side : Side.values()) {
+            edges.below(side, ditches, wet);
+        }
+        return wet;
     }
 
-    private List<Finding> findings() {
+    /** Edges that stand near the ground beside them. */
+    public static List<Finding> notes(List<EdgeHeight> heights, Limits limits) {
+        var edges = new EdgeHeights(heights, limits);
         List<Finding> findings = new ArrayList<>();
+        for (Side side : Side.values()) {
+            edges.near(side, findings);
+        }
+        return findings;
+    }
+
+    private void troughs(List<DitchReach> ditches, List<WetStretch> wet) {
         for (Run run : Run.of(heights.size(), i -> heights.get(i).isTrough())) {
             double lowest = 0;
             for (int i = run.first(); i <= run.last(); i++) {
                 EdgeHeight at = heights.get(i);
                 lowest = Math.min(lowest, Math.max(at.left().above(), at.right().above()));
             }
-            findings.add(
-                    new Finding(
-                            "lane-is-a-trough",
-                            Level.LOOK,
-                            Topic.WATER,
-                            where(run),
+            Dead left = dead(Side.LEFT, run, ditches);
+            Dead right = dead(Side.RIGHT, run, ditches);
+            boolean ditched = left.ditched() && right.ditched();
+            wet.add(
+                    new WetStretch(
+                            WetStretch.Kind.TROUGH,
+                            null,
+                            run.from(this::station),
+                            run.to(this::station, heights.size()),
+                            left.ditch() == null ? right.ditch() : left.ditch(),
+                            left.outlet() == null ? right.outlet() : left.outlet(),
                             Saying.of(
-                                    "The lane lies lower than the ground on both sides over {}, by"
-                                            + " up to {}, and no ditch leads the water away: the"
-                                            + " lane is the ditch.",
-                                    Quantity.length(length(run)),
+                                    "The lane lies up to {} lower than the ground on both sides, "
+                                            + (ditched
+                                                    ? "and its ditches have no outlet"
+                                                    : "and no ditch leads the water away")
+                                            + ": the lane itself becomes the ditch.",
                                     Quantity.depth(-lowest)),
                             Quantity.depth(lowest),
-                            Quantity.depth(limits.edgeAbove().value()),
-                            limits.edgeAbove().source(),
-                            Saying.of(
-                                    "Raise the lane until its edges stand {} above the ground, or"
-                                            + " dig ditches that lead to lower ground.",
-                                    Quantity.depth(limits.edgeAbove().value()))));
+                            limits.edgeAbove(),
+                            ditched
+                                    ? Saying.plain(
+                                            "Lead the ditches on to lower ground, or take them"
+                                                    + " under the lane by a pipe.")
+                                    : Saying.of(
+                                            "Raise the lane until its edges stand {} above the"
+                                                    + " ground, or dig ditches that lead to lower"
+                                                    + " ground.",
+                                            Quantity.depth(limits.edgeAbove().value()))));
         }
-        for (Side side : Side.values()) {
-            below(side, findings);
-            near(side, findings);
-        }
-        return findings;
     }
 
-    private void below(Side side, List<Finding> findings) {
+    private void below(Side side, List<DitchReach> ditches, List<WetStretch> wet) {
         for (Run run : runs(side, at -> at.takesWater(), at -> !at.isTrough())) {
             double lowest = lowest(side, run);
-            findings.add(
-                    new Finding(
-                            "edge-below-ground",
-                            Level.LOOK,
-                            Topic.WATER,
-                            where(run),
+            Dead dead = dead(side, run, ditches);
+            wet.add(
+                    new WetStretch(
+                            WetStretch.Kind.EDGE,
+                            side,
+                            run.from(this::station),
+                            run.to(this::station, heights.size()),
+                            dead.ditch(),
+                            dead.outlet(),
                             Saying.of(
-                                    "The "
+                                    "The lane's "
                                             + side.word()
-                                            + " edge lies up to {} lower than the ground beside it"
-                                            + " over {}, without a ditch that works: water comes"
-                                            + " onto the lane.",
-                                    Quantity.depth(-lowest),
-                                    Quantity.length(length(run))),
+                                            + " edge lies up to {} lower than the ground beside"
+                                            + " it, and "
+                                            + (dead.ditched()
+                                                    ? "its ditch has no outlet"
+                                                    : "no ditch lies between")
+                                            + ": water comes onto the lane.",
+                                    Quantity.depth(-lowest)),
                             Quantity.depth(lowest),
-                            Quantity.depth(limits.edgeAbove().value()),
-                            limits.edgeAbove().source(),
-                            Saying.plain(
-                                    "Raise the lane here, or dig a ditch on this side that leads to"
-                                            + " lower ground.")));
+                            limits.edgeAbove(),
+                            dead.ditched()
+                                    ? Saying.plain(
+                                            "Give the ditch an outlet: lead it on to lower ground,"
+                                                    + " or take it under the lane by a pipe.")
+                                    : Saying.plain(
+                                            "Raise the lane here, or dig a ditch on this side that"
+                                                    + " leads to lower ground.")));
         }
+    }
+
+    /** The ditch along a stretch that has no outlet, if any, and whether one lies all along it. */
+    private record Dead(
+            @Nullable DitchReach ditch, DitchReach.@Nullable Outlet outlet, boolean ditched) {}
+
+    private Dead dead(Side side, Run run, List<DitchReach> ditches) {
+        DitchReach found = null;
+        DitchReach.Outlet at = null;
+        boolean ditched = true;
+        for (int i = run.first(); i <= run.last(); i++) {
+            boolean here = false;
+            for (DitchReach ditch : ditches) {
+                DitchReach.Outlet outlet =
+                        ditch.side() == side ? ditch.outletFrom(station(i)) : null;
+                if (outlet != null) {
+                    here = true;
+                    found = found == null ? ditch : found;
+                    at = at == null ? outlet : at;
+                }
+            }
+            ditched &= here;
+        }
+        return new Dead(found, at, ditched);
     }
 
     private void near(Side side, List<Finding> findings) {

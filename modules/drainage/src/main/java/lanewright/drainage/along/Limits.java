@@ -10,6 +10,7 @@ package lanewright.drainage.along;
  * @param ditchLined grade over which a ditch wants a lining
  * @param belowStone depth of a ditch bottom below the underside of the stone
  * @param edgeAbove height of the lane's edge above the ground beside it
+ * @param pipeRoom height that the smallest pipe and the earth over it need under the lane's edge
  * @param damHeight height of a barrier from which dam law must be asked about
  * @param damVolume volume of a pool from which dam law must be asked about
  */
@@ -21,5 +22,6 @@ public record Limits(
         Limit ditchLined,
         Limit belowStone,
         Limit edgeAbove,
+        Limit pipeRoom,
         Limit damHeight,
         Limit damVolume) {}

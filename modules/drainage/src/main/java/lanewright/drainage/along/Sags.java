@@ -2,15 +2,12 @@ package lanewright.drainage.along;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanewright.lane.line.Place;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SideResult;
-import lanewright.measure.Finding;
-import lanewright.measure.Finding.Level;
-import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
-import lanewright.measure.Where;
 
 /**
  * Low points of the profile, and the way out that water has at each. On a crown both sides need
@@ -43,6 +40,8 @@ public final class Sags {
         SLOPE("down the slope to lower ground"),
         /** By a ditch that leads on. */
         DITCH("by a ditch that leads on"),
+        /** Into standing water, which is told of by itself. */
+        POND("into water that stands there"),
         /** Nothing leads it away. */
         NONE("none");
 
@@ -58,18 +57,24 @@ public final class Sags {
         }
     }
 
+    /** So far outside the foot of a slope water is looked for, m. */
+    private static final double OUT = 0.1;
+
     private Sags() {}
 
     /**
      * The ways out at the low points of the profile.
      *
      * @param stations of the low points, m, each within the sections
+     * @param standing where water stands
      */
     public static List<Sag> of(
             List<Double> stations,
             List<Section> sections,
             List<CrossSlopes.CrossSlope> slopes,
-            List<DitchReach> ditches) {
+            List<DitchReach> ditches,
+            LaneLine line,
+            Ditches.Standing standing) {
         List<Sag> sags = new ArrayList<>();
         for (double station : stations) {
             int nearest = 0;
@@ -84,14 +89,19 @@ public final class Sags {
             sags.add(
                     new Sag(
                             station,
-                            wayOut(section, Side.LEFT, slope.left(), ditches),
-                            wayOut(section, Side.RIGHT, slope.right(), ditches)));
+                            wayOut(section, Side.LEFT, slope.left(), ditches, line, standing),
+                            wayOut(section, Side.RIGHT, slope.right(), ditches, line, standing)));
         }
         return sags;
     }
 
     private static WayOut wayOut(
-            Section section, Side side, double fall, List<DitchReach> ditches) {
+            Section section,
+            Side side,
+            double fall,
+            List<DitchReach> ditches,
+            LaneLine line,
+            Ditches.Standing standing) {
         if (fall < -LEVEL) {
             return WayOut.NOT_NEEDED;
         }
@@ -100,44 +110,59 @@ public final class Sags {
             DitchReach.Outlet outlet =
                     ditch.side() == side ? ditch.outletFrom(section.station()) : null;
             if (outlet != null) {
-                return outlet.kind() == DitchReach.Kind.DEAD_END
-                                || outlet.kind() == DitchReach.Kind.CROSSING
-                        ? WayOut.NONE
-                        : WayOut.DITCH;
+                return ditch.standsIn(outlet, standing)
+                        ? WayOut.POND
+                        : outlet.kind() == DitchReach.Kind.DEAD_END
+                                        || outlet.kind() == DitchReach.Kind.CROSSING
+                                ? WayOut.NONE
+                                : WayOut.DITCH;
             }
         }
         Corner ground = result.catchPoint();
+        if (ground != null && stands(section.station(), ground, side, line, standing)) {
+            return WayOut.POND;
+        }
         return ground != null && ground.height() < result.edge().height()
                 ? WayOut.SLOPE
                 : WayOut.NONE;
     }
 
+    /** Whether water stands just outside a corner. */
+    private static boolean stands(
+            double station, Corner corner, Side side, LaneLine line, Ditches.Standing standing) {
+        double out = side == Side.LEFT ? -OUT : OUT;
+        var place = new Place(station, corner.offset() + out);
+        return standing.at(line.x(place), line.y(place));
+    }
+
     /** Those without a way out. */
-    public static List<Finding> check(List<Sag> sags) {
-        List<Finding> findings = new ArrayList<>();
+    public static List<WetStretch> wet(List<Sag> sags) {
+        List<WetStretch> wet = new ArrayList<>();
         for (Sag sag : sags) {
             if (sag.drains()) {
                 continue;
             }
-            String sides =
-                    sag.left() == WayOut.NONE && sag.right() == WayOut.NONE
-                            ? "either side"
-                            : sag.left() == WayOut.NONE ? "the left" : "the right";
-            findings.add(
-                    Finding.of(
-                            "sag-without-way-out",
-                            Level.LOOK,
-                            Topic.WATER,
-                            Where.station(sag.station()),
+            boolean both = sag.left() == WayOut.NONE && sag.right() == WayOut.NONE;
+            Side side = both ? null : sag.left() == WayOut.NONE ? Side.LEFT : Side.RIGHT;
+            wet.add(
+                    new WetStretch(
+                            WetStretch.Kind.SAG,
+                            side,
+                            sag.station(),
+                            sag.station(),
+                            null,
+                            null,
                             Saying.of(
                                     "The lane is lowest at {}, and water has no way out on "
-                                            + sides
+                                            + (side == null ? "either side" : "the " + side.word())
                                             + " there.",
                                     Quantity.station(sag.station())),
+                            null,
+                            null,
                             Saying.plain(
                                     "Lead it away by a ditch that falls to lower ground, or move"
                                             + " the low point of the grade.")));
         }
-        return findings;
+        return wet;
     }
 }

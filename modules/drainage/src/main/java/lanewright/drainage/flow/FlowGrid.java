@@ -143,15 +143,22 @@ public final class FlowGrid {
     }
 
     /**
-     * Area of the land whose water reaches each low spot, the spot itself and the spots that spill
-     * into it included, m².
+     * The land whose water reaches a low spot.
+     *
+     * @param area m², the spot itself and the spots that spill into it included
+     * @param isLeast whether some of it lies at the rim of the survey or of a hole in it, so that
+     *     water from beyond may come along
      */
-    public List<Double> drainedTo(List<LowSpot> spots) {
+    public record Drained(double area, boolean isLeast) {}
+
+    /** The land whose water reaches each low spot. */
+    public List<Drained> drainedTo(List<LowSpot> spots) {
         int[] in = SpotCells.of(cells, spots);
         int[] first = new int[cells.count()]; // first low spot on the way from here, or -1
         int[] after = new int[spots.size()];
         Arrays.fill(after, -2);
         long[] own = new long[spots.size()];
+        boolean[] least = new boolean[spots.size()];
         for (int cell : order) {
             int spot = in[cell];
             int behind = next[cell] == LEAVES ? -1 : first[next[cell]];
@@ -159,6 +166,7 @@ public final class FlowGrid {
                 first[cell] = behind;
             } else {
                 first[cell] = spot;
+                least[spot] |= fromRim[cell];
                 if (after[spot] == -2) {
                     after[spot] = behind; // its first cell in flood order is where it spills
                 }
@@ -175,7 +183,11 @@ public final class FlowGrid {
                 at = after[at];
             }
         }
-        return Arrays.stream(total).boxed().toList();
+        List<Drained> drains = new ArrayList<>();
+        for (int spot = 0; spot < total.length; spot++) {
+            drains.add(new Drained(total[spot], least[spot]));
+        }
+        return drains;
     }
 
     /**

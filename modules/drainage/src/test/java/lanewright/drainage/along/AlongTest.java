@@ -23,6 +23,7 @@ import lanewright.lane.shape.Layer;
 import lanewright.lane.shape.SideShape;
 import lanewright.lane.shape.TypicalSection;
 import lanewright.measure.Finding;
+import lanewright.measure.UnitSystem;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -135,12 +136,14 @@ class AlongTest {
         List<DitchReach> ditches = Ditches.of(lane.sections(5), lane, pool, pool, List.of());
         assertEquals(DitchReach.Kind.CROSSING, ditches.get(0).outlets().get(0).kind());
         // The ditch works up to the water: the lane is a trough only where it lies in it.
-        List<Finding> findings =
-                EdgeHeights.check(
-                        EdgeHeights.of(lane.sections(5), ditches, pool), StraightLane.LIMITS);
-        assertEquals(List.of("lane-is-a-trough"), codes(findings));
-        assertEquals(37.5, findings.get(0).where().from());
-        assertEquals(62.5, findings.get(0).where().to());
+        List<WetStretch> wet =
+                EdgeHeights.wet(
+                        EdgeHeights.of(lane.sections(5), ditches, pool),
+                        ditches,
+                        StraightLane.LIMITS);
+        assertEquals(List.of(WetStretch.Kind.TROUGH), kinds(wet));
+        assertEquals(37.5, wet.get(0).from());
+        assertEquals(62.5, wet.get(0).to());
     }
 
     @Test
@@ -161,17 +164,12 @@ class AlongTest {
                                 ? -0.001 * (s - 50) * (s - 50)
                                 : -0.02 * Math.abs(s - 50) + 0.1;
         StraightLane lane = lane((x, y) -> hill.applyAsDouble(x) + 0.5, hill, 0.5);
-        assertEquals(
-                List.of(),
-                codes(DitchChecks.check(ditches(lane), StraightLane.LIMITS, (x, y) -> false))
-                        .stream()
-                        .filter("ditch-too-flat"::equals)
-                        .toList());
+        assertEquals(List.of(), DitchChecks.wet(ditches(lane), StraightLane.LIMITS));
         DoubleUnaryOperator level = s -> 0.02 * (Math.abs(s - 50) < 10 ? -10 : -Math.abs(s - 50));
         StraightLane table = lane((x, y) -> level.applyAsDouble(x) + 0.5, level, 0.5);
         assertTrue(
-                codes(DitchChecks.check(ditches(table), StraightLane.LIMITS, (x, y) -> false))
-                        .contains("ditch-too-flat"));
+                kinds(DitchChecks.wet(ditches(table), StraightLane.LIMITS))
+                        .contains(WetStretch.Kind.LEVEL));
     }
 
     @Test
@@ -180,10 +178,30 @@ class AlongTest {
         List<Finding> findings =
                 DitchChecks.check(
                         ditches(lane).subList(0, 1), StraightLane.LIMITS, (x, y) -> false);
-        assertEquals(List.of("ditch-to-road", "ditch-too-flat", "ditch-shallow"), codes(findings));
-        assertEquals(0.002, measured(findings.get(1)), 1e-9);
+        assertEquals(List.of("ditch-to-road", "ditch-shallow"), codes(findings));
+        List<WetStretch> wet = DitchChecks.wet(ditches(lane).subList(0, 1), StraightLane.LIMITS);
+        assertEquals(List.of(WetStretch.Kind.LEVEL), kinds(wet));
+        assertEquals(0.002, wet.get(0).measured().value(), 1e-9);
         // Hinge 0.5 m outside the edge at 4 %: 0.02 lower; ditch 0.25 below it; stone 0.2 thick.
-        assertEquals(0.07, measured(findings.get(2)), 1e-9);
+        assertEquals(0.07, measured(findings.get(1)), 1e-9);
+    }
+
+    @Test
+    void aDitchThatIsLevelOnlyAtItsTopHoldsNoWater() {
+        // Up 3 % to 45, level for 10 m, down 3 %: water parts at the top and none comes to it.
+        DoubleUnaryOperator top = s -> -0.03 * Math.max(0, Math.abs(s - 50) - 5);
+        StraightLane lane = lane((x, y) -> top.applyAsDouble(x) + 0.5, top, 0.5);
+        List<DitchReach> left = ditches(lane).subList(0, 1);
+        assertEquals(0, left.get(0).legs().get(9).grade(), 1e-12);
+        assertEquals(List.of(), DitchChecks.wet(left, StraightLane.LIMITS));
+        // Level for 10 m half-way down, it is one.
+        DoubleUnaryOperator step = s -> 0.03 * Math.min(s, 45) + 0.03 * Math.max(0, s - 55);
+        StraightLane stepped = lane((x, y) -> step.applyAsDouble(x) + 0.5, step, 0.5);
+        List<WetStretch> wet = DitchChecks.wet(ditches(stepped).subList(0, 1), StraightLane.LIMITS);
+        assertEquals(List.of(WetStretch.Kind.LEVEL), kinds(wet));
+        assertEquals(45, wet.get(0).from());
+        assertEquals(55, wet.get(0).to());
+        assertTrue(wet.get(0).says().pattern().contains("is level"));
     }
 
     @Test
@@ -197,61 +215,65 @@ class AlongTest {
     @Test
     void aLaneLowerThanBothSidesIsATrough() {
         StraightLane lane = lane((x, y) -> 0.03 * x + 0.3, s -> 0.03 * s, 0);
-        List<Finding> findings =
-                EdgeHeights.check(
-                        EdgeHeights.of(lane.sections(5), List.of(), (x, y) -> false),
-                        StraightLane.LIMITS);
-        assertEquals(List.of("lane-is-a-trough"), codes(findings));
-        assertEquals(100.0, findings.get(0).where().to());
+        List<WetStretch> wet = wetEdges(lane, List.of());
+        assertEquals(List.of(WetStretch.Kind.TROUGH), kinds(wet));
+        assertEquals(100, wet.get(0).to());
         // The edge lies 0.08 below the lane's middle, the ground 0.3 above it.
-        assertEquals(-0.38, measured(findings.get(0)), 1e-6);
+        assertEquals(-0.38, wet.get(0).measured().value(), 1e-6);
     }
 
     @Test
     void ditchesThatWorkMakeItNoTrough() {
         StraightLane lane = lane((x, y) -> 0.03 * x + 0.3, s -> 0.03 * s, 0.5);
-        assertEquals(
-                List.of(),
-                EdgeHeights.check(
-                        EdgeHeights.of(lane.sections(5), ditches(lane), (x, y) -> false),
-                        StraightLane.LIMITS));
+        assertEquals(List.of(), wetEdges(lane, ditches(lane)));
         List<DitchReach> dead =
                 Ditches.of(lane.sections(5), lane, (x, y) -> true, (x, y) -> false, List.of())
                         .stream()
-                        .map(
-                                reach ->
-                                        new DitchReach(
-                                                reach.side(),
-                                                reach.points(),
-                                                reach.outlets().stream()
-                                                        .map(
-                                                                o ->
-                                                                        new DitchReach.Outlet(
-                                                                                o.station(),
-                                                                                o.x(),
-                                                                                o.y(),
-                                                                                o.height(),
-                                                                                DitchReach.Kind
-                                                                                        .DEAD_END))
-                                                        .toList()))
+                        .map(AlongTest::deadEnded)
                         .toList();
-        assertEquals(
-                List.of("lane-is-a-trough"),
-                codes(
-                        EdgeHeights.check(
-                                EdgeHeights.of(lane.sections(5), dead, (x, y) -> false),
-                                StraightLane.LIMITS)));
+        List<WetStretch> wet = wetEdges(lane, dead);
+        assertEquals(List.of(WetStretch.Kind.TROUGH), kinds(wet));
+        String says = wet.get(0).says().in(UnitSystem.METRIC);
+        assertTrue(says.contains("its ditches have no outlet"), says);
     }
 
     @Test
     void oneHighSideAndOneNearSideAreTold() {
         StraightLane lane = lane((x, y) -> y > 0 ? 0.3 : -0.15, s -> 0, 0);
+        assertEquals(List.of(WetStretch.Kind.EDGE), kinds(wetEdges(lane, List.of())));
         List<Finding> findings =
-                EdgeHeights.check(
+                EdgeHeights.notes(
                         EdgeHeights.of(lane.sections(5), List.of(), (x, y) -> false),
                         StraightLane.LIMITS);
-        assertEquals(List.of("edge-below-ground", "edge-near-ground"), codes(findings));
-        assertEquals(0.07, measured(findings.get(1)), 1e-6);
+        assertEquals(List.of("edge-near-ground"), codes(findings));
+        assertEquals(0.07, measured(findings.get(0)), 1e-6);
+    }
+
+    private static DitchReach deadEnded(DitchReach reach) {
+        return new DitchReach(
+                reach.side(),
+                reach.points(),
+                reach.outlets().stream()
+                        .map(
+                                o ->
+                                        new DitchReach.Outlet(
+                                                o.station(),
+                                                o.x(),
+                                                o.y(),
+                                                o.height(),
+                                                DitchReach.Kind.DEAD_END))
+                        .toList());
+    }
+
+    private static List<WetStretch> wetEdges(StraightLane lane, List<DitchReach> ditches) {
+        return EdgeHeights.wet(
+                EdgeHeights.of(lane.sections(5), ditches, (x, y) -> false),
+                ditches,
+                StraightLane.LIMITS);
+    }
+
+    private static List<WetStretch.Kind> kinds(List<WetStretch> wet) {
+        return wet.stream().map(WetStretch::kind).toList();
     }
 
     @Test
@@ -284,22 +306,25 @@ class AlongTest {
     void aSagNeedsAWayOut() {
         DoubleUnaryOperator sag = s -> 0.03 * Math.abs(s - 50);
         StraightLane fill = lane((x, y) -> sag.applyAsDouble(x) - 1, sag, 0);
-        assertEquals(List.of(), codes(sags(fill)));
+        assertEquals(List.of(), sags(fill));
         StraightLane cut = lane((x, y) -> sag.applyAsDouble(x) + 1, sag, 0);
-        assertEquals(List.of("sag-without-way-out"), codes(sags(cut)));
+        assertEquals(List.of(WetStretch.Kind.SAG), kinds(sags(cut)));
         StraightLane halfCut = lane((x, y) -> sag.applyAsDouble(x) + (y > 0 ? 1 : -1), sag, 0);
-        List<Finding> findings = sags(halfCut);
-        assertTrue(findings.get(0).says().pattern().contains("the left"));
+        List<WetStretch> wet = sags(halfCut);
+        assertTrue(wet.get(0).says().pattern().contains("the left"));
+        assertEquals(Side.LEFT, wet.get(0).side());
     }
 
-    private static List<Finding> sags(StraightLane lane) {
+    private static List<WetStretch> sags(StraightLane lane) {
         List<Section> sections = lane.sections(5);
-        return Sags.check(
+        return Sags.wet(
                 Sags.of(
                         List.of(50.0),
                         sections,
                         CrossSlopes.of(sections, lane::grade),
-                        ditches(lane)));
+                        ditches(lane),
+                        lane,
+                        (x, y) -> false));
     }
 
     @Test

@@ -51,6 +51,7 @@ public record StraightLane(
                     limit(0.08),
                     limit(0.15),
                     limit(0.15),
+                    limit(0.6096),
                     limit(1.8288),
                     limit(18502));
 

@@ -5,64 +5,190 @@ import java.util.List;
 import lanewright.drainage.Inflow;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetPlace;
+import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Descents;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Sags;
+import lanewright.drainage.along.Side;
 import lanewright.measure.Kind;
 import lanewright.measure.Listing;
 import lanewright.measure.Listing.Column;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
+import org.jspecify.annotations.Nullable;
 
 /** Where water goes, as rows. */
 public final class WaterListings {
 
+    /** Stretches shorter than this are told as a single place, m. */
+    private static final double SINGLE = 0.5;
+
+    /** Land smaller than this is told as an area, m²: a tenth of an acre. */
+    private static final double SMALL_LAND = 404.68564224;
+
     private WaterListings() {}
 
-    /** Low spots with the lane built, in the order given. */
+    /** Every wet place once, in station order. */
+    public static Listing places(WaterReport water) {
+        var rows = new ArrayList<List<Saying>>();
+        for (WetPlace place : water.places()) {
+            Pool pool = place.pool();
+            rows.add(
+                    List.of(
+                            Listing.cell(place.name()),
+                            stretch(place),
+                            Listing.cell(side(place)),
+                            Listing.cell(place.kind().words()),
+                            pool == null
+                                    ? Listing.BLANK
+                                    : Saying.of("{}", Quantity.depth(place.depth())),
+                            pool == null
+                                    ? Listing.BLANK
+                                    : Saying.of("{}", Quantity.area(place.area())),
+                            pool == null
+                                    ? Listing.BLANK
+                                    : Saying.of("{}", Quantity.volume(place.volume())),
+                            pool == null ? Listing.BLANK : pool.spill().words(),
+                            Double.isNaN(place.drained())
+                                    ? Listing.BLANK
+                                    : Saying.of(
+                                            place.isLeast() ? "{} or more" : "{}",
+                                            land(place.drained())),
+                            place.brief()));
+        }
+        return new Listing(
+                "wet-places",
+                "All wet places, once the lane is built",
+                List.of(
+                        Column.words("Place"),
+                        Column.words("From, to"),
+                        Column.words("Side"),
+                        Column.words("Kind"),
+                        Column.words("Depth"),
+                        Column.words("Area"),
+                        Column.words("Water"),
+                        Column.words("Runs over"),
+                        Column.words("Drains"),
+                        Column.words("What to do")),
+                rows,
+                0);
+    }
+
+    private static Saying stretch(WetPlace place) {
+        if (Double.isNaN(place.station())) {
+            return Saying.plain("past an end");
+        }
+        return place.to() - place.from() < SINGLE
+                ? Saying.of("{}", Quantity.station(place.station()))
+                : Saying.of(
+                        "{} to {}", Quantity.station(place.from()), Quantity.station(place.to()));
+    }
+
+    private static String side(WetPlace place) {
+        Side side = place.side();
+        return side != null
+                ? side.word()
+                : place.kind() == WetPlace.Kind.ROAD_DITCH ? "across" : "both";
+    }
+
+    /** An area of land, small ones as plain areas. */
+    private static Quantity land(double area) {
+        return area < SMALL_LAND ? Quantity.area(area) : Quantity.land(area);
+    }
+
+    /** What to do at a wet place, as a line of the order of work. */
+    public static Saying work(WetPlace place) {
+        List<Quantity> quantities = new ArrayList<>();
+        boolean ends = Double.isNaN(place.station());
+        if (!ends) {
+            quantities.add(Quantity.station(place.station()));
+        }
+        quantities.addAll(place.brief().quantities());
+        return new Saying(
+                place.name() + (ends ? ", past an end: " : ", {}: ") + place.brief().pattern(),
+                quantities);
+    }
+
+    /** Pipes that would drain wet places, as the ground gives them. */
+    public static Listing pipes(WaterReport water) {
+        var rows = new ArrayList<List<Saying>>();
+        for (WetPlace place : water.places()) {
+            CulvertLine pipe = place.pipe();
+            if (pipe != null) {
+                rows.add(
+                        List.of(
+                                Listing.cell(place.name()),
+                                Listing.cell(Quantity.station(pipe.station())),
+                                Listing.cell(pipe.from().word()),
+                                Listing.cell(Quantity.height(pipe.inlet().height())),
+                                Listing.cell(Quantity.height(pipe.outlet().height())),
+                                Listing.cell(Quantity.depth(pipe.fall())),
+                                Listing.cell(Quantity.grade(pipe.grade())),
+                                Listing.cell(Quantity.length(pipe.length())),
+                                Listing.cell(Quantity.length(pipe.room()))));
+            }
+        }
+        return new Listing(
+                "pipes",
+                "Pipes under the lane",
+                List.of(
+                        Column.words("For"),
+                        Column.of("Station", Kind.STATION),
+                        Column.words("Water from"),
+                        Column.of("Inlet ground", Kind.HEIGHT),
+                        Column.of("Outlet ground", Kind.HEIGHT),
+                        Column.of("Fall", Kind.DEPTH),
+                        Column.of("Fall", Kind.GRADE),
+                        Column.of("Length", Kind.LENGTH),
+                        Column.of("Room, bottom to lane edge", Kind.LENGTH)),
+                rows,
+                0);
+    }
+
+    /** Low spots of the land that the work does not reach, as they will be. */
     public static Listing pools(WaterReport water) {
-        return pools("low-spots", "Where water sits with the lane built", water.after());
+        return pools(
+                "low-spots",
+                "Hollows of the land that the work does not reach",
+                water.after().stream().filter(pool -> !isPlace(pool, water)).toList());
+    }
+
+    private static boolean isPlace(Pool pool, WaterReport water) {
+        return water.places().stream().anyMatch(place -> pool.equals(place.pool()));
     }
 
     /** Low spots that were there and are drained or filled by the lane. */
     public static Listing gone(WaterReport water) {
-        return pools("low-spots-gone", "Wet places that the lane does away with", water.gone());
+        return pools("low-spots-gone", "Hollows that the lane drains or fills", water.gone());
     }
 
     private static Listing pools(String name, String title, List<Pool> pools) {
         var rows = new ArrayList<List<Saying>>();
         for (Pool pool : pools) {
-            var culvert = pool.culvert();
             rows.add(
                     List.of(
                             place(pool),
                             Listing.cell(pool.fate().words()),
-                            Listing.cell(Quantity.length(pool.spot().depth())),
+                            Saying.of("{}", Quantity.depth(pool.spot().depth())),
                             Listing.cell(Quantity.area(pool.spot().area())),
                             Listing.cell(Quantity.volume(pool.spot().volume())),
                             Saying.of(
                                     pool.spot().atRim() ? "{} at the survey's edge, open" : "{}",
                                     Quantity.height(pool.spot().level())),
-                            Listing.cell(Quantity.land(pool.drained())),
-                            culvert == null
-                                    ? Listing.BLANK
-                                    : Saying.of(
-                                            "{} at {}",
-                                            Quantity.length(culvert.length()),
-                                            Quantity.station(culvert.station()))));
+                            Saying.of(pool.isLeast() ? "{} or more" : "{}", land(pool.drained()))));
         }
         return new Listing(
                 name,
                 title,
                 List.of(
                         Column.words("Where"),
-                        Column.words("What of it"),
-                        Column.of("Depth full", Kind.LENGTH),
+                        Column.words("What becomes of it"),
+                        Column.words("Depth"),
                         Column.of("Area", Kind.AREA),
                         Column.of("Water", Kind.VOLUME),
-                        Column.words("Spills at height"),
-                        Column.of("Land draining to it", Kind.LAND),
-                        Column.words("Pipe that would drain it")),
+                        Column.words("Runs over at height"),
+                        Column.words("Drains")),
                 rows,
                 0);
     }
@@ -79,7 +205,7 @@ public final class WaterListings {
                 Quantity.offset(Math.abs(beside.offset())));
     }
 
-    /** Where water of the land meets the lane. */
+    /** Where watercourses reach the lane. */
     public static Listing inflows(WaterReport water) {
         var rows = new ArrayList<List<Saying>>();
         for (Inflow inflow : water.inflows()) {
@@ -90,12 +216,12 @@ public final class WaterListings {
                             Listing.cell(Quantity.land(inflow.drained())),
                             Listing.cell(
                                     inflow.isLeast()
-                                            ? "or more: it comes from beyond the survey"
+                                            ? "or more: the survey ends before the top of that land"
                                             : "")));
         }
         return new Listing(
                 "inflows",
-                "Where water of the land meets the lane",
+                "Where watercourses reach the lane",
                 List.of(
                         Column.of("Station", Kind.STATION),
                         Column.words("Comes from"),
@@ -123,7 +249,7 @@ public final class WaterListings {
                             Listing.cell(Quantity.station(ditch.to())),
                             legs ? Listing.cell(Quantity.grade(gentlest)) : Listing.BLANK,
                             legs ? Listing.cell(Quantity.grade(steepest)) : Listing.BLANK,
-                            outlets(ditch)));
+                            outlets(ditch, water)));
         }
         return new Listing(
                 "ditches",
@@ -139,15 +265,50 @@ public final class WaterListings {
                 0);
     }
 
-    private static Saying outlets(DitchReach ditch) {
+    private static Saying outlets(DitchReach ditch, WaterReport water) {
         var pattern = new StringBuilder();
         var stations = new ArrayList<Quantity>();
         for (DitchReach.Outlet outlet : ditch.outlets()) {
             pattern.append(stations.isEmpty() ? "" : "; ").append("at {} it ");
-            pattern.append(outlet.kind().words());
+            WetPlace stands = standing(ditch, outlet, water);
+            pattern.append(
+                    stands == null
+                            ? outlet.kind().words()
+                            : "stands, with no outlet: " + stands.name());
             stations.add(Quantity.station(outlet.station()));
         }
         return new Saying(pattern.toString(), stations);
+    }
+
+    /** The wet place that a ditch ends in, or null. */
+    private static @Nullable WetPlace standing(
+            DitchReach ditch, DitchReach.Outlet outlet, WaterReport water) {
+        for (WetPlace place : water.places()) {
+            Pool pool = place.pool();
+            if (pool != null && ditch.standsIn(outlet, (x, y) -> pool.spot().covers(x, y))) {
+                return place;
+            }
+        }
+        return null;
+    }
+
+    private static Saying wayOut(Sags.Sag sag, Side side, WaterReport water) {
+        Sags.WayOut way = side == Side.LEFT ? sag.left() : sag.right();
+        for (WetPlace place : water.places()) {
+            if (way != Sags.WayOut.SLOPE
+                    && way != Sags.WayOut.DITCH
+                    && place.stands(sag.station(), side)) {
+                return Saying.plain(
+                        (way == Sags.WayOut.NOT_NEEDED
+                                        ? "none comes off the lane; the land's water stands here: "
+                                        : "into the water of ")
+                                + place.name()
+                                + (place.runsOverLane()
+                                        ? ", which runs over the lane when full"
+                                        : ""));
+            }
+        }
+        return Listing.cell(way.words());
     }
 
     /** Low points of the profile and how water leaves them. */
@@ -157,8 +318,8 @@ public final class WaterListings {
             rows.add(
                     List.of(
                             Listing.cell(Quantity.station(sag.station())),
-                            Listing.cell(sag.left().words()),
-                            Listing.cell(sag.right().words())));
+                            wayOut(sag, Side.LEFT, water),
+                            wayOut(sag, Side.RIGHT, water)));
         }
         return new Listing(
                 "sags",
@@ -183,18 +344,18 @@ public final class WaterListings {
                             Listing.cell(Quantity.length(descent.length())),
                             Listing.cell(Quantity.grade(descent.grade())),
                             Listing.cell(Quantity.length(descent.spacing())),
-                            Listing.cell(descent.isTooLong() ? "longer than that" : "")));
+                            Listing.cell(descent.isTooLong() ? "too long" : "")));
         }
         return new Listing(
                 "ways-down",
-                "How far water runs down without being led off",
+                "How far water runs down the lane and its ditches",
                 List.of(
                         Column.words("Where"),
                         Column.of("From", Kind.STATION),
                         Column.of("Down to", Kind.STATION),
                         Column.of("Length", Kind.LENGTH),
                         Column.of("Grade", Kind.GRADE),
-                        Column.of("Table allows", Kind.LENGTH),
+                        Column.of("Lead it off every", Kind.LENGTH),
                         Column.words("Note")),
                 rows,
                 0);

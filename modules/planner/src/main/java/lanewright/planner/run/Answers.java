@@ -3,8 +3,9 @@ package lanewright.planner.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetPlace;
+import lanewright.drainage.along.Side;
 import lanewright.earthwork.Balance;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.earthwork.Hauled;
@@ -222,43 +223,44 @@ final class Answers {
                 Quantity.depth(first.stoneThickness()));
     }
 
-    private static Saying water(WaterReport water) {
-        List<Pool> made = water.made();
-        if (made.isEmpty()) {
-            return Saying.of(
-                    "The lane makes no low spot; " + ways(water),
-                    Quantity.count(water.inflows().size()));
-        }
-        Pool worst = made.get(0);
-        for (Pool pool : made) {
-            if (pool.spot().depth() > worst.spot().depth()) {
-                worst = pool;
-            }
-        }
-        Pool.Beside beside = worst.beside();
-        String place = beside == null ? "" : ", at {}";
-        List<Quantity> quantities = new ArrayList<>();
-        quantities.add(Quantity.count(made.size()));
-        quantities.add(Quantity.depth(worst.spot().depth()));
-        if (beside != null) {
-            quantities.add(Quantity.station(beside.station()));
-        }
-        quantities.add(Quantity.count(water.inflows().size()));
-        return new Saying(
-                (made.size() == 1
-                                ? "The lane makes {} low spot, {} deep"
-                                : "The lane makes {} low spots, the deepest {} deep")
-                        + place
-                        + "; "
-                        + ways(water),
-                quantities);
-    }
+    /** So many wet places are named in the answer; the sheet names all. */
+    private static final int NAMED = 6;
 
-    private static String ways(WaterReport water) {
-        return Saying.number(
-                water.inflows().size(),
-                "{} way of water of the land meets it.",
-                "{} ways of water of the land meet it.");
+    private static Saying water(WaterReport water) {
+        List<WetPlace> places = water.places();
+        if (places.isEmpty()) {
+            return Saying.plain(
+                    "No wet place: the lane holds no water back, its ditches run out, and no"
+                            + " watercourse meets it.");
+        }
+        StringBuilder pattern =
+                new StringBuilder(
+                        places.size() == 1 ? "{} wet place to settle" : "{} wet places to settle");
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.count(places.size()));
+        String between = ": ";
+        for (WetPlace place : places.subList(0, Math.min(NAMED, places.size()))) {
+            Side side = place.side();
+            pattern.append(between)
+                    .append(place.name())
+                    .append(' ')
+                    .append(place.kind().words())
+                    .append(Double.isNaN(place.station()) ? " past an end" : " at {}")
+                    .append(side == null ? "" : " " + side.word());
+            if (!Double.isNaN(place.station())) {
+                quantities.add(Quantity.station(place.station()));
+            }
+            if (place.pool() != null) {
+                pattern.append(", {} deep");
+                quantities.add(Quantity.depth(place.depth()));
+            }
+            between = "; ";
+        }
+        if (places.size() > NAMED) {
+            pattern.append("; and {} more");
+            quantities.add(Quantity.count((double) places.size() - NAMED));
+        }
+        return new Saying(pattern.append('.').toString(), quantities);
     }
 
     private Saying earth(SectionSet sections, LaneVolumes volumes, EarthworkReport earth) {
@@ -379,7 +381,7 @@ final class Answers {
             WaterReport water,
             StoneReport stone,
             boolean atLeast) {
-        int wet = water.made().size();
+        int wet = water.places().size();
         var pattern = new StringBuilder("{} of lane");
         var quantities = new ArrayList<Quantity>();
         quantities.add(Quantity.length(design.length()));
@@ -394,10 +396,7 @@ final class Answers {
         quantities.add(Quantity.count(stone.loadsToOrder()));
         pattern.append(", ").append(least(atLeast)).append("{} of topsoil to strip, and ");
         quantities.add(Quantity.volume(volumes.strip().corrected()));
-        pattern.append(
-                wet == 1
-                        ? "{} place where water will stand once it is built."
-                        : "{} places where water will stand once it is built.");
+        pattern.append(wet == 1 ? "{} wet place to settle." : "{} wet places to settle.");
         quantities.add(Quantity.count(wet));
         return new Saying(pattern.toString(), quantities);
     }

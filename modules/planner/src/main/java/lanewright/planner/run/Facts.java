@@ -2,15 +2,17 @@ package lanewright.planner.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Side;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SectionSet;
 import lanewright.lane.volume.LaneVolumes;
+import lanewright.measure.Saying;
 import lanewright.planner.document.Plan;
+import lanewright.planner.listing.WaterListings;
 import lanewright.planner.work.Hazard;
 import lanewright.planner.work.HeapPlaces;
 import lanewright.planner.work.WorkFacts;
@@ -46,7 +48,7 @@ final class Facts {
                 volumes.undercut().corrected(),
                 ditches(water, Side.LEFT),
                 ditches(water, Side.RIGHT),
-                waterPlaces(water),
+                waterWork(water),
                 plan.water().pipes().size(),
                 plan.stone().fabric() ? stoneLand : 0,
                 stone.layers(),
@@ -87,24 +89,24 @@ final class Facts {
         return length;
     }
 
-    /** Stations where water must pass the lane: low spots that it makes, in order, m. */
-    static List<Double> waterPlaces(WaterReport water) {
-        List<Double> places = new ArrayList<>();
-        for (Pool pool : water.made()) {
-            Pool.Beside beside = pool.beside();
-            if (beside != null) {
-                places.add(beside.station());
+    /** What to do at each wet place, in station order. */
+    static List<Saying> waterWork(WaterReport water) {
+        List<Saying> work = new ArrayList<>();
+        for (WetPlace place : water.places()) {
+            if (place.kind() != WetPlace.Kind.HOLLOW) {
+                work.add(WaterListings.work(place));
             }
         }
-        places.sort(null);
-        return places;
+        return work;
     }
 
-    /** Greatest depth of water that the lane holds back, m; zero if none. */
+    /** Greatest depth of water that the lane holds back as a dam would, m; zero if none. */
     static double dammed(WaterReport water) {
         double deepest = 0;
-        for (Pool pool : water.made()) {
-            deepest = Math.max(deepest, pool.spot().depth());
+        for (WetPlace place : water.places()) {
+            if (place.kind() == WetPlace.Kind.DAMMED) {
+                deepest = Math.max(deepest, place.depth());
+            }
         }
         return deepest;
     }

@@ -13,6 +13,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import lanewright.drainage.Pool;
+import lanewright.drainage.WetPlace;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.Side;
 import lanewright.lane.line.VerticalPoint;
 import lanewright.lane.section.Areas;
 import lanewright.lane.section.Corner;
@@ -122,6 +126,8 @@ public final class OutcomeJson {
         all.add(DigListings.stretches(outcome.sections().sections(), outcome.volumes()));
         all.add(EarthListings.heapPlaces(outcome.heaps()));
         all.add(EarthListings.heaps(outcome.earth()));
+        all.add(WaterListings.places(outcome.water()));
+        all.add(WaterListings.pipes(outcome.water()));
         all.add(WaterListings.pools(outcome.water()));
         all.add(WaterListings.gone(outcome.water()));
         all.add(WaterListings.inflows(outcome.water()));
@@ -161,6 +167,7 @@ public final class OutcomeJson {
         saying(outcome.headline());
         answers();
         findings();
+        wetPlaces();
         assumptions();
         sections();
         GradeProposal laid = outcome.laid();
@@ -325,6 +332,71 @@ public final class OutcomeJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private void wetPlaces() throws IOException {
+        json.writeArrayFieldStart("wetPlaces");
+        for (WetPlace place : outcome.water().places()) {
+            json.writeStartObject();
+            json.writeStringField("name", place.name());
+            json.writeStringField("kind", place.kind().words());
+            Side side = place.side();
+            json.writeFieldName("side");
+            if (side == null) {
+                json.writeNull();
+            } else {
+                json.writeString(side.word());
+            }
+            number("station", place.station());
+            number("from", place.from());
+            number("to", place.to());
+            number("x", place.x());
+            number("y", place.y());
+            number("depth", place.depth());
+            number("area", place.area());
+            number("volume", place.volume());
+            Pool pool = place.pool();
+            number("level", pool == null ? null : pool.spot().level());
+            json.writeFieldName("runsOver");
+            if (pool == null) {
+                json.writeNull();
+            } else {
+                saying(pool.spill().words());
+            }
+            json.writeBooleanField("runsOverLane", place.runsOverLane());
+            number("drained", place.drained());
+            json.writeBooleanField("drainedIsLeast", place.isLeast());
+            json.writeFieldName("pipe");
+            pipe(place.pipe());
+            json.writeStringField("finding", place.finding().code());
+            json.writeFieldName("says");
+            saying(place.finding().says());
+            json.writeFieldName("remedy");
+            saying(place.finding().remedy());
+            json.writeFieldName("brief");
+            saying(place.brief());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void pipe(@Nullable CulvertLine pipe) throws IOException {
+        if (pipe == null) {
+            json.writeNull();
+            return;
+        }
+        json.writeStartObject();
+        number("station", pipe.station());
+        json.writeStringField("from", pipe.from().word());
+        json.writeFieldName("inlet");
+        json.writeArray(new double[] {pipe.inlet().offset(), pipe.inlet().height()}, 0, 2);
+        json.writeFieldName("outlet");
+        json.writeArray(new double[] {pipe.outlet().offset(), pipe.outlet().height()}, 0, 2);
+        number("length", pipe.length());
+        number("fall", pipe.fall());
+        number("grade", pipe.grade());
+        number("room", pipe.room());
+        json.writeEndObject();
     }
 
     private void where(Where where) throws IOException {

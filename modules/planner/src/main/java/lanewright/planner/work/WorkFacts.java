@@ -21,7 +21,7 @@ import lanewright.stone.LayerStone;
  * @param undercut bank m³
  * @param ditchesLeft length of ditch on the left, m
  * @param ditchesRight length of ditch on the right, m
- * @param waterPlaces stations where water must pass under the lane, m
+ * @param waterWork what to do at the wet places, one for each, in station order
  * @param pipesThere number of pipes that are there already
  * @param fabric area of fabric under the stone, m², zero if none is laid
  * @param stone layers in the order of laying
@@ -45,7 +45,7 @@ public record WorkFacts(
         double undercut,
         double ditchesLeft,
         double ditchesRight,
-        List<Double> waterPlaces,
+        List<Saying> waterWork,
         int pipesThere,
         double fabric,
         List<LayerStone> stone,
@@ -57,7 +57,7 @@ public record WorkFacts(
         boolean onRoad) {
     /** Copies the lists. */
     public WorkFacts {
-        waterPlaces = List.copyOf(waterPlaces);
+        waterWork = List.copyOf(waterWork);
         stone = List.copyOf(stone);
     }
 

@@ -115,9 +115,7 @@ public final class WorkOrder {
     private void waterWays() {
         Step step =
                 new Step("water-ways", "Rough in outlets, pipes and ditches from the low end up");
-        for (double station : facts.waterPlaces()) {
-            step.amount("Water must pass the lane at {}", Quantity.station(station));
-        }
+        facts.waterWork().forEach(step::amount);
         if (facts.pipesThere() > 0) {
             step.amount(
                     "{} pipes are there already: open both ends",
@@ -270,7 +268,10 @@ public final class WorkOrder {
     private void ditches() {
         Step step = new Step("trim-ditches", "Trim the ditches to grade");
         ditchAmount(step);
-        step.look("water poured in at the top comes out at the outlet and stands nowhere");
+        step.look(
+                facts.waterWork().isEmpty()
+                        ? "water poured in at the top comes out at the outlet and stands nowhere"
+                        : "what is to be done at each wet place is done, and water poured in at the top comes out at the outlet and stands nowhere");
         steps.add(step.done());
     }
 

@@ -333,7 +333,7 @@ class StakesAndHazardsTest {
                         10,
                         50,
                         30,
-                        List.of(30.0),
+                        List.of(Saying.plain("W1: a pipe")),
                         1,
                         500,
                         List.of(),

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.flow.FlowPath;
 import lanewright.drainage.pond.PlacedPipe;
@@ -476,16 +477,31 @@ final class LandSheet {
         }
         for (Pool pool : water.after()) {
             outlines(Role.WATER, pool, true);
+            WetPlace place = water.placeOf(pool);
             land.label(
-                    "water " + Words.fine(Quantity.length(pool.spot().depth()), units) + " deep",
+                    (place == null ? "" : place.name() + ": ")
+                            + "water "
+                            + Words.of(Quantity.depth(pool.spot().depth()), units)
+                            + " deep",
                     pool.spot().x(),
                     pool.spot().y(),
                     Role.WATER_TEXT,
                     true,
                     pool.isMade() ? 0 : 3);
-            CulvertLine culvert = pool.culvert();
+        }
+        for (WetPlace place : water.places()) {
+            CulvertLine culvert = place.pipe();
             if (culvert != null) {
                 culvert(culvert);
+            }
+            if (place.pool() == null) {
+                land.label(
+                        place.name() + ": " + place.kind().words(),
+                        place.x(),
+                        place.y(),
+                        Role.WATER_TEXT,
+                        true,
+                        0);
             }
         }
         for (FlowPath path : water.pathsAfter()) {

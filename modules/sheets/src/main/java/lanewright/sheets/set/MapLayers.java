@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetPlace;
+import lanewright.drainage.along.Side;
 import lanewright.drainage.pond.Trace;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
@@ -81,15 +83,47 @@ final class MapLayers {
         return corner.offset();
     }
 
-    /** Low spots with the lane built, and those that the lane does away with. */
-    static List<Feature> lowSpots(WaterReport water) {
+    /** Every wet place as a point, by the name that the sheets call it. */
+    static List<Feature> wetPlaces(WaterReport water) {
         var features = new ArrayList<Feature>();
-        water.after().forEach(pool -> pool(features, pool));
-        water.gone().forEach(pool -> pool(features, pool));
+        for (WetPlace place : water.places()) {
+            Map<String, Object> says = new TreeMap<>();
+            says.put("name", place.name());
+            says.put("kind", place.kind().words());
+            Side side = place.side();
+            says.put("side", side == null ? "" : side.word());
+            says.put("station", place.station());
+            says.put("from", place.from());
+            says.put("to", place.to());
+            says.put("depth", place.depth());
+            says.put("area", place.area());
+            says.put("volume", place.volume());
+            says.put("drained", place.drained());
+            says.put("runsOverLane", place.runsOverLane());
+            features.add(Feature.point(place.x(), place.y(), says));
+        }
         return features;
     }
 
-    private static void pool(List<Feature> features, Pool pool) {
+    /** Low spots with the lane built, and those that the lane does away with. */
+    static List<Feature> lowSpots(WaterReport water) {
+        var features = new ArrayList<Feature>();
+        water.after().forEach(pool -> pool(features, pool, name(water, pool)));
+        water.gone().forEach(pool -> pool(features, pool, ""));
+        return features;
+    }
+
+    /** The name of the wet place that a low spot makes, or empty. */
+    private static String name(WaterReport water, Pool pool) {
+        for (WetPlace place : water.places()) {
+            if (pool.equals(place.pool())) {
+                return place.name();
+            }
+        }
+        return "";
+    }
+
+    private static void pool(List<Feature> features, Pool pool, String name) {
         var rings = new ArrayList<double[][]>();
         for (Trace trace : pool.spot().outline()) {
             double[] x = new double[trace.size()];
@@ -105,6 +139,7 @@ final class MapLayers {
         }
         Map<String, Object> says = new TreeMap<>();
         says.put("what", pool.fate().words());
+        says.put("wetPlace", name);
         says.put("depth", pool.spot().depth());
         says.put("area", pool.spot().area());
         says.put("volume", pool.spot().volume());

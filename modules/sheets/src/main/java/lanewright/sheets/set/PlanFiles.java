@@ -103,6 +103,7 @@ public final class PlanFiles {
                 map("lane", survey, MapLayers.lane(beside)),
                 map("limits", survey, MapLayers.limits(beside)),
                 map("catch-lines", survey, MapLayers.catchLines(beside)),
+                map("wet-places", survey, MapLayers.wetPlaces(outcome.water())),
                 map("low-spots", survey, MapLayers.lowSpots(outcome.water())),
                 map("heaps", survey, MapLayers.heaps(outcome.heaps())),
                 map("stakes", survey, MapLayers.stakes(outcome.stakes())));

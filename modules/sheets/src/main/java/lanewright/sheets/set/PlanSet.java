@@ -16,6 +16,7 @@ import lanewright.planner.listing.SettingOut;
 import lanewright.planner.listing.ShapeListings;
 import lanewright.planner.listing.StoneListings;
 import lanewright.planner.run.Answer;
+import lanewright.planner.run.FirstLook;
 import lanewright.planner.run.Outcome;
 import lanewright.planner.work.Hazard;
 import lanewright.sheets.drawing.Role;
@@ -31,7 +32,7 @@ import lanewright.survey.SurveyException;
 public final class PlanSet {
 
     /** So many findings are named on the cover. */
-    private static final int FIRST = 3;
+    private static final int FIRST = 5;
 
     /** Corners of the outline drawn round a single hazard. */
     private static final int CORNERS = 32;
@@ -161,10 +162,7 @@ public final class PlanSet {
                             mark(answer.mark()),
                             sheet(answer.topic())));
         }
-        List<Finding> serious =
-                outcome.findings().stream()
-                        .filter(finding -> finding.level() != Finding.Level.NOTE)
-                        .toList();
+        List<Finding> serious = FirstLook.of(outcome);
         List<Finding> first = first(serious);
         return new CoverSheet.Content(
                 outcome.plan().name(),
@@ -178,7 +176,8 @@ public final class PlanSet {
     }
 
     /**
-     * The worst few: what must stop the work, a lane that is a dam, then the rest, each kind once.
+     * The worst few: a lane that is a dam, what else must stop the work, then the rest, each kind
+     * once.
      */
     private static List<Finding> first(List<Finding> serious) {
         var kinds = new LinkedHashMap<String, Finding>();
@@ -190,10 +189,10 @@ public final class PlanSet {
 
     private static int rank(Finding finding) {
         if (finding.level() == Finding.Level.STOP) {
-            return 0;
+            return finding.code().equals("lane-is-a-dam") ? 0 : 1;
         }
         return switch (finding.topic()) {
-            case WATER -> finding.code().equals("lane-is-a-dam") ? 1 : 2;
+            case WATER -> 2;
             case ORDER, LINE -> 3;
             default -> 4;
         };
@@ -230,7 +229,7 @@ public final class PlanSet {
         ask.add(
                 "the public marking service for buried lines (find and mark your own yourself);"
                         + " county and state: erosion, streams and wet land");
-        if (outcome.water().made().stream().anyMatch(pool -> pool.culvert() != null)) {
+        if (outcome.water().places().stream().anyMatch(place -> place.pipe() != null)) {
             ask.add(
                     "a person licensed or named to size pipes where you build: this set says where"
                             + " and how long, not how wide");

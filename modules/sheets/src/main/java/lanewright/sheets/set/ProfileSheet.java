@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetPlace;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Profile;
 import lanewright.lane.section.Section;
@@ -118,6 +119,7 @@ final class ProfileSheet {
         var pools = new ArrayList<ProfileDrawing.Pool>();
         for (Pool pool : water.after()) {
             Pool.Beside beside = pool.beside();
+            WetPlace place = water.placeOf(pool);
             if (beside != null
                     && (beside.inLimits()
                             || (beside.leftmost() < NEAR && beside.rightmost() > -NEAR))) {
@@ -129,9 +131,10 @@ final class ProfileSheet {
                                 beside.rightmost(),
                                 pool.spot().bottom(),
                                 pool.spot().level(),
-                                Words.fine(Quantity.length(pool.spot().depth()), units)
+                                Words.of(Quantity.depth(pool.spot().depth()), units)
                                         + " of water, "
-                                        + beside.side().word()));
+                                        + beside.side().word()
+                                        + (place == null ? "" : " (" + place.name() + ")")));
             }
         }
         return together(pools);
@@ -149,12 +152,23 @@ final class ProfileSheet {
                         && !deep(a).isEmpty()
                         && deep(a).equals(deep(b))
                         && !a.words().equals(b.words())) {
-                    joined.set(i, a.saying(deep(a) + ", left and right"));
+                    joined.set(i, a.saying(deep(a) + ", left and right" + names(a, b)));
                     joined.set(k, b.saying(""));
                 }
             }
         }
         return joined;
+    }
+
+    /** The names of two wet places in brackets, or nothing where one has none. */
+    private static String names(ProfileDrawing.Pool a, ProfileDrawing.Pool b) {
+        int first = a.words().lastIndexOf(" (");
+        int second = b.words().lastIndexOf(" (");
+        return first < 0 || second < 0
+                ? ""
+                : a.words().substring(first, a.words().length() - 1)
+                        + ", "
+                        + b.words().substring(second + 2);
     }
 
     /** The words without the side. */

@@ -1,7 +1,7 @@
 package lanewright.sheets.set;
 
-import java.util.List;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetPlace;
 import lanewright.measure.Finding;
 import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
@@ -17,27 +17,71 @@ final class WaterSheet {
     private WaterSheet() {}
 
     static Sheet of(WaterReport water, UnitSystem units, String answer) {
-        var flow = new Flow(Paper.of(units), units, "Water", "Where does water go?", answer);
-        List<Finding> look =
-                water.findings().stream().filter(f -> f.level() != Finding.Level.NOTE).toList();
-        for (Finding finding : look) {
-            Told.brief(flow, finding, units);
+        var flow =
+                new Flow(Paper.of(units).lying(), units, "Water", "Where does water go?", answer);
+        table(flow, WaterListings.places(water));
+        if (water.places().stream().anyMatch(place -> place.pool() != null)) {
+            flow.note(
+                    "Depth, area and water: filled up to where it runs over, measured on the"
+                            + " surveyed ground and the lane as built. "
+                            + small(water, units));
+        }
+        table(flow, WaterListings.pipes(water));
+        if (water.places().stream().anyMatch(place -> place.pipe() != null)) {
+            flow.note(
+                    "Straight and square to the lane, from the ground at its inlet to the ground at"
+                            + " its outlet. How wide it must be is sized later: ask a person"
+                            + " licensed or named to size pipes where you build, with the land that drains to it.");
+        }
+        for (WetPlace place : water.places()) {
+            entry(flow, place.finding(), units);
+        }
+        for (Finding finding : water.findings()) {
+            boolean told =
+                    water.places().stream().anyMatch(place -> place.finding().equals(finding));
+            if (!told && finding.level() != Finding.Level.NOTE) {
+                entry(flow, finding, units);
+            }
         }
         table(flow, WaterListings.pools(water));
-        flow.note(
-                "Full to where it spills, measured on the surveyed ground and the lane's built"
-                        + " surface. Too shallow or too small to list: "
-                        + Quantity.count(water.smallBefore()).in(units)
-                        + " before, "
-                        + Quantity.count(water.smallAfter()).in(units)
-                        + " with the lane. The size of a pipe is not worked out here: ask whoever"
-                        + " sizes pipes where you build, with the land that drains to it.");
         table(flow, WaterListings.gone(water));
         table(flow, WaterListings.inflows(water));
         table(flow, WaterListings.ditches(water));
         table(flow, WaterListings.sags(water));
-        table(flow, WaterListings.descents(water));
+        Listing down = WaterListings.descents(water);
+        table(flow, down);
+        if (!down.rows().isEmpty()) {
+            flow.note(
+                    "Lead it off every: the distance that a published table allows between drains"
+                            + " on such grades. "
+                            + water.descents().get(0).source()
+                            + ".");
+        }
         return flow.sheet();
+    }
+
+    private static void entry(Flow flow, Finding finding, UnitSystem units) {
+        if (finding.level() == Finding.Level.NOTE) {
+            flow.entry(
+                    Flow.Sign.DOT,
+                    Told.what(finding, units),
+                    Told.sentence(finding.remedy().in(units)));
+        } else {
+            Told.brief(flow, finding, units);
+        }
+    }
+
+    /** How many hollows are not listed, in a sentence. */
+    private static String small(WaterReport water, UnitSystem units) {
+        int before = water.smallBefore();
+        int after = water.smallAfter();
+        return before == 0 && after == 0
+                ? "There are no smaller hollows."
+                : "Smaller hollows, not listed: "
+                        + Quantity.count(before).in(units)
+                        + " in the land as it is, "
+                        + Quantity.count(after).in(units)
+                        + " once the lane is built.";
     }
 
     private static void table(Flow flow, Listing listing) {

@@ -19,6 +19,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import lanewright.drainage.Pool;
+import lanewright.drainage.WetPlace;
+import lanewright.lane.section.Section;
+import lanewright.measure.Finding;
 import lanewright.measure.Listing;
 import lanewright.measure.Progress;
 import lanewright.measure.UnitSystem;
@@ -367,9 +371,62 @@ class SamplePlansTest {
                                 "maps/limits.geojson",
                                 "maps/catch-lines.geojson",
                                 "maps/low-spots.geojson",
+                                "maps/wet-places.geojson",
                                 "maps/heaps.geojson",
                                 "tables/heap-places.csv",
                                 "maps/stakes.geojson")),
                 names.toString());
+    }
+
+    @Test
+    void eachWetPlaceOfASampleIsToldOnce() throws Exception {
+        for (String sample : SAMPLES) {
+            Outcome outcome = outcome(sample);
+            List<WetPlace> places = outcome.water().places();
+            assertTrue(places.size() >= 2, sample);
+            for (Pool pool : outcome.water().made()) {
+                assertEquals(
+                        1,
+                        places.stream().filter(place -> pool.equals(place.pool())).count(),
+                        sample);
+            }
+            for (int i = 0; i < places.size(); i++) {
+                WetPlace place = places.get(i);
+                for (WetPlace other : places.subList(i + 1, places.size())) {
+                    boolean apart =
+                            place.to() < other.from()
+                                    || other.to() < place.from()
+                                    || place.side() != other.side();
+                    assertTrue(apart, sample + ": " + place.name() + ", " + other.name());
+                }
+                Pool pool = place.pool();
+                if (pool != null) {
+                    String says = place.finding().says().in(outcome.plan().units());
+                    assertEquals(place.runsOverLane(), says.contains("runs over the lane"), says);
+                }
+            }
+        }
+    }
+
+    @Test
+    void theSamplesWetPlacesAreWhatTheirGroundMakes() throws Exception {
+        Outcome fold = outcome("marrow-fold");
+        assertEquals("lane-is-a-dam", fold.findings().get(0).code());
+        assertEquals(Finding.Level.STOP, fold.findings().get(0).level());
+        WetPlace dam =
+                fold.water().places().stream().filter(WetPlace::isDam).findFirst().orElseThrow();
+        // It fills until it stands level with the lowest place of the lane's middle.
+        double lowest =
+                fold.sections().sections().stream()
+                        .mapToDouble(Section::profileHeight)
+                        .min()
+                        .orElseThrow();
+        assertTrue(dam.runsOverLane());
+        assertEquals(lowest, dam.pool().spot().level(), 0.05);
+        // The lane's summit has no ditch that cannot run out, level though it is there.
+        Outcome bank = outcome("wickle-bank");
+        assertTrue(
+                bank.water().places().stream()
+                        .noneMatch(place -> place.kind() == WetPlace.Kind.LEVEL_DITCH));
     }
 }

@@ -181,7 +181,7 @@ public final class ToySet {
                 3,
                 100,
                 80,
-                List.of(108.0),
+                List.of(Saying.of("W1, {}: a pipe", Quantity.station(108))),
                 1,
                 900,
                 toy.stone.layers(),
