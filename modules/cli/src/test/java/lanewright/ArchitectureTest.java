@@ -339,7 +339,8 @@ class ArchitectureTest {
                                         describe(
                                                 "are files",
                                                 type -> type.getName().startsWith("java.io.File"))))
-                .because("files are known to survey, planner and sheets, and named by cli and desktop")
+                .because(
+                        "files are known to survey, planner and sheets, and named by cli and desktop")
                 .allowEmptyShould(true)
                 .check(OURS);
     }
