@@ -28,6 +28,7 @@ class OutsideChecksTest {
                     "stone",
                     "planner",
                     "sheets",
+                    "desktop",
                     "cli",
                     "bench");
 

@@ -94,7 +94,9 @@ public final class Killing {
                                 } catch (InterruptedException e) {
                                     Thread.currentThread().interrupt();
                                 }
-                                process.destroyForcibly();
+                                // By its handle: the process itself would also close what it
+                                // said last before that was read.
+                                process.toHandle().destroyForcibly();
                             });
             killer.start();
             while (line != null) {
