@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import javafx.application.Platform;
+import javafx.scene.input.KeyCode;
 import lanewright.desktop.look.Type;
 import lanewright.desktop.session.Session;
 import lanewright.measure.Finding.Topic;
@@ -43,9 +44,11 @@ class DeskWindowTest {
                         });
         hand.until("the whole outcome", () -> session.shown().get().settled());
         Hand.pause(700);
+        hand.click("land");
+        int digit = 0;
         for (Topic topic : Topic.values()) {
             String name = topic.name().toLowerCase(Locale.ROOT);
-            hand.open("question-" + name);
+            hand.keys(KeyCode.CONTROL, KeyCode.valueOf("DIGIT" + (++digit)));
             assertEquals(topic, session.open().get());
             Hand.pause(250);
             hand.look(sample + "-" + name);
