@@ -34,7 +34,7 @@ record Child(List<String> options, String main, List<String> arguments) {
                         "-Djava.awt.headless=true",
                         "-DEPSG-HSQL.directory=" + System.getProperty("EPSG-HSQL.directory")));
         command.addAll(options);
-        command.addAll(List.of("-cp", System.getProperty("java.class.path"), main));
+        command.addAll(List.of("-cp", classPath(), main));
         command.addAll(arguments);
         return new ProcessBuilder(command)
                 .redirectErrorStream(true)
@@ -56,5 +56,16 @@ record Child(List<String> options, String main, List<String> arguments) {
         } finally {
             assertTrue(Files.deleteIfExists(said));
         }
+    }
+
+    /**
+     * The class path of the command line alone. The window stands on it only for the tests of the
+     * architecture, and the manifest of its jar would bring every library in a second time.
+     */
+    static String classPath() {
+        return java.util.Arrays.stream(
+                        System.getProperty("java.class.path").split(java.io.File.pathSeparator, -1))
+                .filter(entry -> !entry.contains("lanewright-desktop"))
+                .collect(java.util.stream.Collectors.joining(java.io.File.pathSeparator));
     }
 }

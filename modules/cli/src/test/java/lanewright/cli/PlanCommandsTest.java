@@ -154,7 +154,7 @@ class PlanCommandsTest {
                                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                                 "-Xlog:class+load",
                                 "-cp",
-                                System.getProperty("java.class.path"),
+                                Child.classPath(),
                                 "lanewright.cli.Main",
                                 "--help")
                         .redirectErrorStream(true)

@@ -53,7 +53,7 @@ class ReadmeTest {
                                 "-Xmx1500m",
                                 "-Djava.awt.headless=true",
                                 "-cp",
-                                System.getProperty("java.class.path"),
+                                Child.classPath(),
                                 "lanewright.cli.Main"));
         command.addAll(words.subList(1, words.size()));
         Process process =
