@@ -108,8 +108,7 @@ record Path(List<Object> steps) {
         if (last && value.isEmpty()) {
             members.remove(name);
         } else {
-            members.put(
-                    name, put(members.get(name), inside(written, step), depth + 1, value));
+            members.put(name, put(members.get(name), inside(written, step), depth + 1, value));
         }
         if (last && members.get("why") instanceof Node.Members reasons) {
             Map<String, Node> why = new LinkedHashMap<>(reasons.values());

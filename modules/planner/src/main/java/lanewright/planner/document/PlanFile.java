@@ -293,7 +293,10 @@ public final class PlanFile {
     public String why(String path) {
         int dot = path.lastIndexOf('.');
         String own =
-                Path.of(dot < 0 ? "why." + path : path.substring(0, dot) + ".why" + path.substring(dot))
+                Path.of(
+                                dot < 0
+                                        ? "why." + path
+                                        : path.substring(0, dot) + ".why" + path.substring(dot))
                         .get(tree);
         if (!own.isEmpty()) {
             return own;
