@@ -69,20 +69,7 @@ public class GroundBench {
         survey = Hills.of(points);
         middle = Math.sqrt(points) / 2;
         file = Files.createTempFile("hills", ".csv");
-        try (var writer = Files.newBufferedWriter(file)) {
-            writer.write("number,easting,northing,height\n");
-            for (int i = 0; i < points; i++) {
-                writer.write(
-                        (i + 1)
-                                + ","
-                                + millimetres(survey.x(i))
-                                + ","
-                                + millimetres(survey.y(i))
-                                + ","
-                                + millimetres(survey.z(i))
-                                + "\n");
-            }
-        }
+        Hills.write(survey, file);
         Ground ground = Ground.of(survey, GroundOptions.WHOLE_HULL, Progress.NONE);
         var library = new TriangularFacetInterpolator(build(new IncrementalTin(1)));
         var random = new SplittableRandom(1);
@@ -98,10 +85,6 @@ public class GroundBench {
         if (!(apart < 0.002)) {
             throw new IllegalStateException("from the file the height differs by " + apart + " m");
         }
-    }
-
-    private static String millimetres(double metres) {
-        return java.math.BigDecimal.valueOf(Math.round(metres * 1000), 3).toPlainString();
     }
 
     /** Takes the file away. */

@@ -1,5 +1,9 @@
 package lanewright.bench;
 
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.SplittableRandom;
 import lanewright.survey.Survey;
 
@@ -21,6 +25,28 @@ final class Hills {
             z[i] = height(x[i], y[i]);
         }
         return Survey.builder().points(x, y, z).build();
+    }
+
+    /** Writes the points as text, millimetres kept. */
+    static void write(Survey survey, Path file) throws IOException {
+        try (var writer = Files.newBufferedWriter(file)) {
+            writer.write("number,easting,northing,height\n");
+            for (int i = 0; i < survey.size(); i++) {
+                writer.write(
+                        (i + 1)
+                                + ","
+                                + millimetres(survey.x(i))
+                                + ","
+                                + millimetres(survey.y(i))
+                                + ","
+                                + millimetres(survey.z(i))
+                                + "\n");
+            }
+        }
+    }
+
+    private static String millimetres(double metres) {
+        return BigDecimal.valueOf(Math.round(metres * 1000), 3).toPlainString();
     }
 
     static double height(double x, double y) {

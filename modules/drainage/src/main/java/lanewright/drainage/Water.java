@@ -2,7 +2,9 @@ package lanewright.drainage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleBinaryOperator;
+import java.util.function.IntUnaryOperator;
 import lanewright.drainage.along.BoxedBeds;
 import lanewright.drainage.along.CrossSlopes;
 import lanewright.drainage.along.Descents;
@@ -29,6 +31,8 @@ import lanewright.lane.shape.SideShape;
 import lanewright.lane.shape.TypicalSection;
 import lanewright.measure.Finding;
 import lanewright.measure.Progress;
+import lanewright.measure.SideBySide;
+import org.jspecify.annotations.Nullable;
 
 /** Puts the report together: surfaces first, then along the lane. */
 final class Water {
@@ -38,9 +42,6 @@ final class Water {
 
     private static final double NARROWEST = 0.25;
 
-    /** No more cells than this: some 45 MB while they are worked on. Our choice. */
-    private static final int MOST_CELLS = 750_000;
-
     private final Lane lane;
     private final Mesh ground;
     private final Mesh finished;
@@ -48,6 +49,8 @@ final class Water {
     private final List<ExistingPipe> pipes;
     private final WaterOptions options;
     private final WaterTables tables;
+    private final BareGround bare;
+    private final IntUnaryOperator unchanged;
 
     Water(
             Lane lane,
@@ -57,6 +60,28 @@ final class Water {
             List<ExistingPipe> pipes,
             WaterOptions options,
             WaterTables tables) {
+        this(
+                lane,
+                ground,
+                finished,
+                groundHeight,
+                pipes,
+                options,
+                tables,
+                new BareGround(),
+                triangle -> -1);
+    }
+
+    Water(
+            Lane lane,
+            Mesh ground,
+            Mesh finished,
+            DoubleBinaryOperator groundHeight,
+            List<ExistingPipe> pipes,
+            WaterOptions options,
+            WaterTables tables,
+            BareGround bare,
+            IntUnaryOperator unchanged) {
         this.lane = lane;
         this.ground = ground;
         this.finished = finished;
@@ -64,29 +89,30 @@ final class Water {
         this.pipes = pipes;
         this.options = options;
         this.tables = tables;
+        this.bare = bare;
+        this.unchanged = unchanged;
     }
 
     WaterReport report(Progress progress) {
         List<Section> sections = lane.sections();
         var corridor = new Corridor(lane.line(), sections);
         progress.report(0, "looking for low spots");
-        var searchBefore = new LowSpotSearch(ground, pipes);
-        LowSpots before = searchBefore.all(options.listed());
-        LowSpotSearch.Exits exits = searchBefore.exits();
-        LowSpots heldBefore = searchBefore.within(exits, options.listed());
-        progress.check();
-        progress.report(0.2, "looking for low spots");
-        var searchAfter = new LowSpotSearch(finished, pipes);
-        LowSpots after = searchAfter.all(options.listed());
-        LowSpots heldAfter = searchAfter.within(exits, options.listed());
-        progress.check();
+        BareGround.Spots spots = bare.spots(ground, pipes, options.listed(), progress.part(0, 0.2));
+        LowSpots before = spots.all();
+        LowSpots heldBefore = spots.held();
         double cell = cell(sections);
-        Cells cells = Cells.over(ground, cell, MOST_CELLS);
-        FlowGrid flowBefore = FlowGrid.of(ground, cells, before.pipes(), progress.part(0.4, 0.6));
-        List<FlowGrid.Drained> drainedBefore = flowBefore.drainedTo(before.listed());
-        List<Inflow> inflows = Inflows.of(flowBefore, corridor, options.flowArea());
+        FlowGrid.Base base = bare.cells(ground, cell, progress.part(0.2, 0.3));
+        Cells cells = base.cells();
+        FlowGrid flowBefore = bare.flow(base, before.pipes(), progress.part(0.3, 0.4));
+        List<FlowGrid.Drained> drainedBefore = bare.drained(flowBefore, before);
         progress.check();
-        FlowGrid flowAfter = FlowGrid.of(finished, cells, after.pipes(), progress.part(0.6, 0.9));
+        progress.report(0.4, "looking for low spots");
+        var built = new Built(base, spots.exits(), progress);
+        built.find();
+        LowSpots after = built.after();
+        LowSpots heldAfter = built.held();
+        FlowGrid flowAfter = built.flow();
+        List<Inflow> inflows = Inflows.of(flowBefore, corridor, options.flowArea());
         progress.check();
         progress.report(0.9, "following water along the lane");
 
@@ -156,7 +182,7 @@ final class Water {
                 gone,
                 before.small(),
                 after.small(),
-                flowBefore.paths(options.flowArea()),
+                bare.paths(flowBefore, options.flowArea()),
                 flowAfter.paths(options.flowArea()),
                 inflows,
                 ditches,
@@ -170,6 +196,61 @@ final class Water {
                 cells.size(),
                 findings,
                 WaterAssumptions.of(options, tables, cells.size(), cell));
+    }
+
+    /** Water on the finished surface, found on as many cores as are free; lives for one call. */
+    private final class Built {
+        private final FlowGrid.Base base;
+        private final LowSpotSearch.Exits exits;
+        private final Progress progress;
+        private final List<PlacedPipe> placed;
+        private @Nullable LowSpotSearch search;
+        private double @Nullable [] heights;
+        private @Nullable LowSpots after;
+        private @Nullable LowSpots held;
+        private @Nullable FlowGrid flow;
+
+        Built(FlowGrid.Base base, LowSpotSearch.Exits exits, Progress progress) {
+            this.base = base;
+            this.exits = exits;
+            this.progress = progress;
+            placed = pipes.stream().map(pipe -> PlacedPipe.on(finished, pipe)).toList();
+        }
+
+        void find() {
+            SideBySide.each(2, () -> this, Built::ready);
+            progress.report(0.6, "finding the ways of water");
+            SideBySide.each(3, () -> this, Built::follow);
+        }
+
+        private void ready(int part) {
+            if (part == 0) {
+                search = new LowSpotSearch(finished, placed, progress);
+            } else {
+                heights = base.heights(finished, unchanged, progress);
+            }
+        }
+
+        private void follow(int part) {
+            LowSpotSearch ready = Objects.requireNonNull(search);
+            switch (part) {
+                case 0 -> after = ready.all(options.listed());
+                case 1 -> held = ready.within(exits, options.listed());
+                default -> flow = base.flow(Objects.requireNonNull(heights), placed, progress);
+            }
+        }
+
+        LowSpots after() {
+            return Objects.requireNonNull(after);
+        }
+
+        LowSpots held() {
+            return Objects.requireNonNull(held);
+        }
+
+        FlowGrid flow() {
+            return Objects.requireNonNull(flow);
+        }
     }
 
     /** Whether water on the ground as it is ran from the spot to the other side of the lane. */

@@ -1,6 +1,7 @@
 package lanewright.drainage;
 
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 import lanewright.drainage.along.Clearance;
 import lanewright.drainage.along.CrossSlopes.CrossSlope;
 import lanewright.drainage.along.Descents.Descent;
@@ -134,6 +135,35 @@ public record WaterReport(
             List<ExistingPipe> pipes,
             WaterOptions options,
             Progress progress) {
+        return of(
+                ground,
+                design,
+                sections,
+                finished,
+                triangle -> -1,
+                pipes,
+                options,
+                new BareGround(),
+                progress);
+    }
+
+    /**
+     * The same.
+     *
+     * @param unchanged for each triangle of {@code finished} the one of {@code ground} that it is,
+     *     or -1
+     * @param bare what is known of the ground as it is
+     */
+    static WaterReport of(
+            Ground ground,
+            LaneDesign design,
+            List<Section> sections,
+            Ground finished,
+            IntUnaryOperator unchanged,
+            List<ExistingPipe> pipes,
+            WaterOptions options,
+            BareGround bare,
+            Progress progress) {
         var lane =
                 new Lane(
                         new OnAlignment(design.alignment()),
@@ -153,7 +183,9 @@ public record WaterReport(
                         ground::heightAt,
                         pipes,
                         options,
-                        WaterTables.published())
+                        WaterTables.published(),
+                        bare,
+                        unchanged)
                 .report(progress);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import lanewright.measure.Finding;
 import lanewright.measure.Progress;
 import lanewright.survey.Survey;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The ground as it is: triangles between surveyed points, linear on each, breaklines and boundary
@@ -19,14 +20,13 @@ public final class Ground {
     private final Mesh mesh;
     private final BitSet probes;
     private final List<Finding> findings;
-    private final Locator locator;
+    private volatile @Nullable Locator locator;
     private final int[] hull;
 
     Ground(Mesh mesh, BitSet probes, List<Finding> findings) {
         this.mesh = mesh;
         this.probes = probes;
         this.findings = List.copyOf(findings);
-        this.locator = new Locator(mesh);
         this.hull = hull(mesh);
     }
 
@@ -110,7 +110,7 @@ public final class Ground {
 
     /** The triangle under a place, or -1 where there is no ground. */
     public int triangleAt(double x, double y) {
-        return mesh.solid == 0 ? Mesh.NONE : locator.findSolid(x, y);
+        return mesh.solid == 0 ? Mesh.NONE : locator().findSolid(x, y);
     }
 
     /** Height of the ground at a place, m, or NaN where there is none. */
@@ -152,7 +152,7 @@ public final class Ground {
 
     /** A cutter of lines that reuses its memory, for one thread. */
     public LineCutter cutter() {
-        return new LineCutter(mesh, locator, hull);
+        return new LineCutter(mesh, locator(), hull);
     }
 
     /**
@@ -184,6 +184,21 @@ public final class Ground {
     /** What is wrong or worth a look. */
     public List<Finding> findings() {
         return findings;
+    }
+
+    /** Made when the first place is asked for: not every ground is asked for one. */
+    private Locator locator() {
+        Locator made = locator;
+        if (made == null) {
+            synchronized (this) {
+                made = locator;
+                if (made == null) {
+                    made = new Locator(mesh);
+                    locator = made;
+                }
+            }
+        }
+        return made;
     }
 
     Mesh mesh() {

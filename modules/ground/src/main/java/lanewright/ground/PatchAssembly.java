@@ -3,11 +3,13 @@ package lanewright.ground;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import lanewright.measure.Progress;
 
 /** Puts old facets and patches together into one mesh. */
 final class PatchAssembly {
     private final PatchDrawing from;
     private final Ground old;
+    private final Progress progress;
     private final Facets facets;
     private final int[] place;
     private final int[] vertexPlace;
@@ -18,11 +20,13 @@ final class PatchAssembly {
     private int[] neighbour = new int[0];
     private final BitSet breaks = new BitSet();
     private int[] origins = new int[0];
+    private int[] untouched = new int[0];
     private int vertices;
     private int solid;
 
-    PatchAssembly(PatchDrawing from, Ground old) {
+    PatchAssembly(PatchDrawing from, Ground old, Progress progress) {
         this.old = old;
+        this.progress = progress;
         this.from = from;
         this.facets = from.facets;
         place = new int[facets.triangles()];
@@ -31,14 +35,20 @@ final class PatchAssembly {
 
     Patched patched(List<Patched.Refusal> refused) {
         int voids = number();
+        progress.check();
         takeOld();
+        progress.check();
         int at = solid;
         int first = 0;
         for (LaidPatch laid : from.laid) {
             at = take(laid, at, first);
             first += laid.patch.triangleCount();
         }
+        progress.check();
         join();
+        progress.check();
+        compare();
+        progress.check();
         Mesh mesh =
                 new Mesh(
                         Arrays.copyOf(x, vertices),
@@ -48,7 +58,8 @@ final class PatchAssembly {
                         neighbour,
                         corner.length / 3 - voids,
                         breaks);
-        return new Patched(new Ground(mesh, new BitSet(), old.findings()), origins, refused);
+        return new Patched(
+                new Ground(mesh, new BitSet(), old.findings()), origins, untouched, refused);
     }
 
     /** Numbers what stays: ground first, patches, voids last. */
@@ -59,6 +70,9 @@ final class PatchAssembly {
         }
         int voids = 0;
         for (int t = 0; t < facets.triangles(); t++) {
+            if (t % PatchDrawing.OFTEN == 0) {
+                progress.check();
+            }
             boolean stays = !from.inside.get(t);
             solid += stays && !facets.isVoid(t) ? 1 : 0;
             voids += stays && facets.isVoid(t) ? 1 : 0;
@@ -79,6 +93,9 @@ final class PatchAssembly {
     private void takeOld() {
         Arrays.fill(vertexPlace, Mesh.NONE);
         for (int t = 0; t < place.length; t++) {
+            if (t % PatchDrawing.OFTEN == 0) {
+                progress.check();
+            }
             if (place[t] != Mesh.NONE) {
                 for (int k = 0; k < 3; k++) {
                     vertexPlace[facets.corner(t, k)] = 0;
@@ -104,6 +121,9 @@ final class PatchAssembly {
             }
         }
         for (int t = 0; t < place.length; t++) {
+            if (t % PatchDrawing.OFTEN == 0) {
+                progress.check();
+            }
             if (place[t] != Mesh.NONE) {
                 takeOld(t);
             }
@@ -118,6 +138,30 @@ final class PatchAssembly {
             neighbour[at] = other == Mesh.NONE ? Mesh.NONE : place[other];
             if (facets.isBreak(3 * t + k)) {
                 breaks.set(at);
+            }
+        }
+    }
+
+    /** Finds the triangles that are still what they were. */
+    private void compare() {
+        untouched = new int[origins.length];
+        Arrays.fill(untouched, Mesh.NONE);
+        Mesh was = old.mesh();
+        for (int t = 0; t < was.triangles(); t++) {
+            if (t % PatchDrawing.OFTEN == 0) {
+                progress.check();
+            }
+            if (place[t] == Mesh.NONE) {
+                continue;
+            }
+            boolean same = true;
+            for (int k = 0; k < 3; k++) {
+                same &=
+                        facets.corner(t, k) == was.corner[3 * t + k]
+                                && breaks.get(3 * place[t] + k) == was.breaks.get(3 * t + k);
+            }
+            if (same) {
+                untouched[place[t]] = t;
             }
         }
     }
@@ -183,6 +227,9 @@ final class PatchAssembly {
         int[] next = new int[neighbour.length];
         Arrays.fill(first, Mesh.NONE);
         for (int s = 0; s < neighbour.length; s++) {
+            if (s % PatchDrawing.OFTEN == 0) {
+                progress.check();
+            }
             if (neighbour[s] != Mesh.NONE) {
                 continue;
             }

@@ -8,10 +8,16 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import lanewright.measure.Progress;
 
 /** Tries to draw the rims of some patches into facets, and finds what lies inside them. */
 final class PatchDrawing {
+
+    /** So many triangles are gone through between two questions whether to go on. */
+    static final int OFTEN = 1 << 16;
+
     private final Ground old;
+    private final Progress progress;
     private final List<Patch> patches;
     final Facets facets;
     final BitSet onRim = new BitSet();
@@ -25,11 +31,13 @@ final class PatchDrawing {
     double failedX;
     double failedY;
 
-    PatchDrawing(Ground old, List<Patch> patches, List<Integer> which) {
+    PatchDrawing(Ground old, List<Patch> patches, List<Integer> which, Progress progress) {
         this.old = old;
+        this.progress = progress;
         this.patches = patches;
         facets = new Facets(old.mesh());
         for (int i : which) {
+            progress.check();
             if (!draw(i)) {
                 failed = i;
                 return;
@@ -108,6 +116,9 @@ final class PatchDrawing {
         int depth = 0;
         Set<Long> found = new HashSet<>();
         for (int t = 0; t < facets.triangles(); t++) {
+            if (t % OFTEN == 0) {
+                progress.check();
+            }
             for (int k = 0; k < 3; k++) {
                 int a = facets.corner(t, Mesh.next(k));
                 int b = facets.corner(t, Mesh.last(k));

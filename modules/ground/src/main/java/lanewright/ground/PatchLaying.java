@@ -32,10 +32,10 @@ final class PatchLaying {
         }
         while (true) {
             progress.check();
-            PatchDrawing attempt = new PatchDrawing(old, patches, kept);
+            PatchDrawing attempt = new PatchDrawing(old, patches, kept, progress);
             if (attempt.failed < 0) {
                 progress.report(1, "lane laid into the ground");
-                return new PatchAssembly(attempt, old).patched(refused);
+                return new PatchAssembly(attempt, old, progress).patched(refused);
             }
             refused.add(new Patched.Refusal(attempt.failed, attempt.failedX, attempt.failedY));
             kept.remove((Integer) attempt.failed);

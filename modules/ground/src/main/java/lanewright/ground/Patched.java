@@ -11,11 +11,13 @@ public final class Patched {
 
     private final Ground ground;
     private final int[] origin;
+    private final int[] untouched;
     private final List<Refusal> refused;
 
-    Patched(Ground ground, int[] origin, List<Refusal> refused) {
+    Patched(Ground ground, int[] origin, int[] untouched, List<Refusal> refused) {
         this.ground = ground;
         this.origin = origin;
+        this.untouched = untouched;
         this.refused = List.copyOf(refused);
     }
 
@@ -39,6 +41,14 @@ public final class Patched {
      */
     public int origin(int t) {
         return origin[t];
+    }
+
+    /**
+     * The triangle of the old ground that triangle {@code t} is, corner for corner and line for
+     * line; -1 if it was cut or is new. Never decreasing from one untouched triangle to the next.
+     */
+    public int untouched(int t) {
+        return untouched[t];
     }
 
     /**

@@ -1,7 +1,10 @@
 package lanewright.drainage.flow;
 
 import java.util.Arrays;
+import java.util.function.IntUnaryOperator;
 import lanewright.drainage.pond.Mesh;
+import lanewright.measure.Progress;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Heights of cells, taken from a surface.
@@ -20,15 +23,20 @@ final class CellHeights {
     /** A side that rises or falls less than this across its edge lies level, rise over run. */
     private static final double LEVEL = 1e-9;
 
+    /** So many triangles are gone through between two questions whether to go on. */
+    private static final int OFTEN = 1 << 14;
+
     private final Mesh mesh;
     private final Cells cells;
+    private final boolean @Nullable [] only;
     private final double[] heights;
     private final double[] valleys;
     private final double[] ridges;
 
-    private CellHeights(Mesh mesh, Cells cells) {
+    private CellHeights(Mesh mesh, Cells cells, boolean @Nullable [] only) {
         this.mesh = mesh;
         this.cells = cells;
+        this.only = only;
         heights = new double[cells.count()];
         valleys = new double[cells.count()];
         ridges = new double[cells.count()];
@@ -38,19 +46,101 @@ final class CellHeights {
     }
 
     /** Heights by cell, m; NaN where the surface has none. */
-    static double[] of(Mesh mesh, Cells cells) {
-        var taking = new CellHeights(mesh, cells);
+    static double[] of(Mesh mesh, Cells cells, Progress progress) {
+        var taking = new CellHeights(mesh, cells, null);
         for (int t = 0; t < mesh.triangleCount(); t++) {
+            if (t % OFTEN == 0) {
+                progress.check();
+            }
             taking.sample(t);
         }
         for (int t = 0; t < mesh.triangleCount(); t++) {
-            for (int k = 0; k < 3; k++) {
-                if (mesh.neighbour(t, k) > t) {
-                    taking.line(t, k);
-                }
+            if (t % OFTEN == 0) {
+                progress.check();
             }
+            taking.lines(t);
         }
         return taking.together();
+    }
+
+    /**
+     * The heights of a surface that differs little from another: the same as {@link #of}, to the
+     * last bit. Only cells near what changed are taken from the surface; the others see the same
+     * triangles in the same order as before.
+     *
+     * @param was the surface before
+     * @param known its heights by cell
+     * @param boxes where the triangles of {@code was} lie
+     * @param unchanged for each triangle of {@code mesh} the one of {@code was} that it is, never
+     *     decreasing, or -1 if it is new
+     */
+    static double[] changed(
+            Mesh was,
+            double[] known,
+            Boxes boxes,
+            Mesh mesh,
+            IntUnaryOperator unchanged,
+            Cells cells,
+            Progress progress) {
+        boolean[] only = new boolean[cells.count()];
+        var old = new Boxes.Marker(was, cells, only);
+        var made = new Boxes.Marker(mesh, cells, only);
+        int next = 0;
+        for (int t = 0; t < mesh.triangleCount(); t++) {
+            if (t % OFTEN == 0) {
+                progress.check();
+            }
+            int same = unchanged.applyAsInt(t);
+            if (same < 0) {
+                made.mark(t);
+                continue;
+            }
+            while (next < same) {
+                old.mark(next++);
+            }
+            next = same + 1;
+        }
+        while (next < was.triangleCount()) {
+            old.mark(next++);
+        }
+        var taking = new CellHeights(mesh, cells, only);
+        int[] near = new int[1024];
+        int count = 0;
+        for (int t = 0; t < mesh.triangleCount(); t++) {
+            if (t % OFTEN == 0) {
+                progress.check();
+            }
+            int same = unchanged.applyAsInt(t);
+            if (same < 0 || boxes.touches(same, only)) {
+                if (count == near.length) {
+                    near = Arrays.copyOf(near, 2 * count);
+                }
+                near[count++] = t;
+            }
+        }
+        for (int i = 0; i < count; i++) {
+            taking.sample(near[i]);
+        }
+        progress.check();
+        for (int i = 0; i < count; i++) {
+            taking.lines(near[i]);
+        }
+        double[] heights = taking.together();
+        for (int cell = 0; cell < heights.length; cell++) {
+            if (!only[cell]) {
+                heights[cell] = known[cell];
+            }
+        }
+        return heights;
+    }
+
+    /** Takes each line between two triangles once, from the one with the lower number. */
+    private void lines(int t) {
+        for (int k = 0; k < 3; k++) {
+            if (mesh.neighbour(t, k) > t) {
+                line(t, k);
+            }
+        }
     }
 
     private double[] together() {
@@ -92,8 +182,12 @@ final class CellHeights {
                 double x = cells.west() + (column + 0.5) * size - ax;
                 double shareB = x * cy - cx * y;
                 double shareC = bx * y - x * by;
-                if (shareB >= 0 && shareC >= 0 && shareB + shareC <= twice) {
-                    heights[row * cells.columns() + column] = mesh.z(a) + shareB * bz + shareC * cz;
+                int cell = row * cells.columns() + column;
+                if (shareB >= 0
+                        && shareC >= 0
+                        && shareB + shareC <= twice
+                        && (only == null || only[cell])) {
+                    heights[cell] = mesh.z(a) + shareB * bz + shareC * cz;
                 }
             }
         }
@@ -190,6 +284,9 @@ final class CellHeights {
     }
 
     private void set(int cell, int a, int b, double from, double to, boolean valley) {
+        if (only != null && !only[cell]) {
+            return;
+        }
         double fall = mesh.z(b) - mesh.z(a);
         double one = mesh.z(a) + from * fall;
         double two = mesh.z(a) + to * fall;

@@ -3,6 +3,7 @@ package lanewright.drainage.flow;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.drainage.pond.Mesh;
 import lanewright.drainage.pond.PlacedPipe;
@@ -42,7 +43,7 @@ public final class FlowGrid {
     private final int[] drained;
     private final boolean[] fromRim;
 
-    private FlowGrid(Cells cells, double[] heights, GridFlood flood) {
+    private FlowGrid(Cells cells, double[] heights, GridFlood flood, Progress progress) {
         this.cells = cells;
         this.heights = heights;
         levels = flood.levels();
@@ -50,7 +51,8 @@ public final class FlowGrid {
         next = flood.parents();
         drained = new int[cells.count()];
         fromRim = flood.open();
-        direct();
+        direct(progress);
+        progress.check();
         gather();
     }
 
@@ -61,17 +63,75 @@ public final class FlowGrid {
      */
     public static FlowGrid of(Mesh mesh, Cells cells, List<PlacedPipe> pipes, Progress progress) {
         progress.report(0, "finding the ways of water");
-        double[] heights = CellHeights.of(mesh, cells);
+        double[] heights = CellHeights.of(mesh, cells, progress);
         progress.check();
         progress.report(0.5, "finding the ways of water");
-        return new FlowGrid(cells, heights, GridFlood.of(cells, heights, pipes));
+        return new FlowGrid(
+                cells, heights, GridFlood.of(cells, heights, pipes, progress), progress);
+    }
+
+    /**
+     * Cells of a surface, from which those of others that differ little from it are quickly found.
+     */
+    public static final class Base {
+        private final Mesh mesh;
+        private final Cells cells;
+        private final double[] heights;
+        private final Boxes boxes;
+
+        /**
+         * The cells of {@code mesh}.
+         *
+         * @param progress told of the work, and asked whether to go on
+         */
+        public Base(Mesh mesh, Cells cells, Progress progress) {
+            this.mesh = mesh;
+            this.cells = cells;
+            progress.report(0, "finding the ways of water");
+            heights = CellHeights.of(mesh, cells, progress);
+            boxes = Boxes.of(mesh, cells);
+        }
+
+        /** The cells. */
+        public Cells cells() {
+            return cells;
+        }
+
+        /** Water over the surface itself. */
+        public FlowGrid flow(List<PlacedPipe> pipes, Progress progress) {
+            progress.report(0.5, "finding the ways of water");
+            double[] own = heights.clone();
+            return new FlowGrid(cells, own, GridFlood.of(cells, own, pipes, progress), progress);
+        }
+
+        /**
+         * Heights of these cells on a surface that differs from this one, the same as if taken from
+         * all of it.
+         *
+         * @param changed the surface
+         * @param unchanged for each of its triangles the one of this surface that it is, never
+         *     decreasing, or -1 if it is new
+         */
+        public double[] heights(Mesh changed, IntUnaryOperator unchanged, Progress progress) {
+            return CellHeights.changed(mesh, heights, boxes, changed, unchanged, cells, progress);
+        }
+
+        /** Water over a surface of which these are the heights; they are taken over. */
+        public FlowGrid flow(double[] taken, List<PlacedPipe> pipes, Progress progress) {
+            return new FlowGrid(
+                    cells, taken, GridFlood.of(cells, taken, pipes, progress), progress);
+        }
     }
 
     /**
      * Water over cells whose heights are given by rows from the south; NaN where there is no land.
      */
     static FlowGrid of(Cells cells, double[] heights) {
-        return new FlowGrid(cells, heights, GridFlood.of(cells, heights, List.of()));
+        return new FlowGrid(
+                cells,
+                heights,
+                GridFlood.of(cells, heights, List.of(), Progress.NONE),
+                Progress.NONE);
     }
 
     /** The cells. */
@@ -107,8 +167,12 @@ public final class FlowGrid {
         return fromRim[cell];
     }
 
-    private void direct() {
-        for (int cell : order) {
+    private void direct(Progress progress) {
+        for (int i = 0; i < order.length; i++) {
+            if (i % GridFlood.OFTEN == 0) {
+                progress.check();
+            }
+            int cell = order[i];
             int row = cell / cells.columns();
             int column = cell % cells.columns();
             double steepest = 0;

@@ -3,6 +3,7 @@ package lanewright.drainage.pond;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import lanewright.measure.Progress;
 
 /**
  * Rises the water everywhere at once and watches which pools join.
@@ -28,6 +29,7 @@ final class Flood {
     private final Graph graph;
     private final boolean[] outlets;
     private final double least;
+    private final byte[] state;
     private final int[] parent;
     private final int[] following;
     private final int[] pool;
@@ -52,12 +54,12 @@ final class Flood {
         this.graph = graph;
         this.outlets = outlets;
         this.least = least;
+        state = new byte[n];
         parent = new int[n];
         following = new int[n];
         pool = new int[n];
         lowest = new int[n];
         spotOf = new int[n];
-        Arrays.fill(parent, NONE);
         Arrays.fill(pool, NONE);
         Arrays.fill(spotOf, NONE);
     }
@@ -68,18 +70,22 @@ final class Flood {
      * @param least pools that are no deeper than this are not kept, m, zero or more
      */
     static Flood of(Graph graph, double least) {
-        return of(graph, HeightOrder.of(graph.heights()), graph.outlets(), least);
+        return of(graph, HeightOrder.of(graph.heights()), graph.outlets(), least, Progress.NONE);
     }
 
     /**
      * Floods {@code graph}, letting water out where {@code outlets} says.
      *
      * @param order places from the lowest to the highest
+     * @param progress asked whether to go on
      */
-    static Flood of(Graph graph, int[] order, boolean[] outlets, double least) {
+    static Flood of(Graph graph, int[] order, boolean[] outlets, double least, Progress progress) {
         var flood = new Flood(graph, outlets, least);
-        for (int place : order) {
-            flood.wet(place);
+        for (int i = 0; i < order.length; i++) {
+            if (i % Graph.OFTEN == 0) {
+                progress.check();
+            }
+            flood.wet(order[i]);
         }
         return flood;
     }
@@ -107,15 +113,24 @@ final class Flood {
         return spot == NONE ? graph.height(place) : pools.get(spot).level();
     }
 
-    // Open water is marked by `lowest` being NONE at the root of a pool.
+    // What a place is stands in one byte: nearly all the land is open water in the end, and of that
+    // nothing else need be known. Pools are joined in trees by `parent` and rings by `following`.
+
+    private static final byte DRY = 0;
+    private static final byte POOL = 1;
+    private static final byte OPEN = 2;
 
     private void wet(int place) {
         int met = 0;
         boolean open = outlets[place];
         for (int i = 0; i < graph.degree(place); i++) {
             int other = graph.next(place, i);
-            if (parent[other] == NONE) {
-                continue; // still dry
+            if (state[other] == DRY) {
+                continue;
+            }
+            if (state[other] == OPEN) {
+                open = true;
+                continue;
             }
             int root = root(other);
             if (!met(root, met)) {
@@ -123,20 +138,20 @@ final class Flood {
                     meeting = Arrays.copyOf(meeting, 2 * met);
                 }
                 insert(root, met++);
-                open |= lowest[root] == NONE;
             }
         }
+        if (open) {
+            state[place] = OPEN;
+            for (int m = 0; m < met; m++) {
+                spill(meeting[m], place);
+            }
+            return;
+        }
+        state[place] = POOL;
         parent[place] = place;
         following[place] = place;
-        lowest[place] = open ? NONE : place;
-        if (open) {
-            for (int m = 0; m < met; m++) {
-                if (lowest[meeting[m]] != NONE) {
-                    spill(meeting[m], place);
-                }
-                join(meeting[m], place);
-            }
-        } else if (met == 1) {
+        lowest[place] = place;
+        if (met == 1) {
             extend(meeting[0], place);
         } else if (met > 1) {
             grow(met, place);
@@ -171,15 +186,15 @@ final class Flood {
         return at;
     }
 
-    /** A pool reaches open water over {@code sill}. */
+    /** A pool reaches open water over {@code sill} and becomes part of it. */
     private void spill(int root, int sill) {
         int number = close(root, sill);
-        if (number == NONE) {
-            return;
+        if (number != NONE) {
+            spots.add(number);
         }
-        spots.add(number);
         int member = root;
         do {
+            state[member] = OPEN;
             spotOf[member] = number;
             member = following[member];
         } while (member != root);
@@ -254,15 +269,5 @@ final class Flood {
         following[rootA] = following[rootB];
         following[rootB] = spare;
         parent[rootB] = rootA; // the older pool is the larger one, as a rule
-    }
-
-    /** Joins to open water, whose members need not be remembered. */
-    private void join(int root, int place) {
-        int rootB = root(place);
-        int rootA = root(root);
-        if (rootA != rootB) {
-            parent[rootB] = rootA;
-            lowest[rootA] = NONE;
-        }
     }
 }

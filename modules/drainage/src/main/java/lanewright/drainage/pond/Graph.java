@@ -2,6 +2,7 @@ package lanewright.drainage.pond;
 
 import java.util.Arrays;
 import java.util.List;
+import lanewright.measure.Progress;
 
 /**
  * Places with heights, and which of them water can pass between directly.
@@ -12,6 +13,9 @@ import java.util.List;
  * along the edges, and the other way round.
  */
 final class Graph {
+
+    /** So many triangles or places are gone through between two questions whether to go on. */
+    static final int OFTEN = 1 << 14;
 
     private final double[] heights;
     private final boolean[] outlets;
@@ -66,6 +70,11 @@ final class Graph {
      * 2p} and its outlet, one further.
      */
     static Graph of(Mesh mesh, List<PipeLink> pipes) {
+        return of(mesh, pipes, Progress.NONE);
+    }
+
+    /** The same, asking {@code progress} whether to go on. */
+    static Graph of(Mesh mesh, List<PipeLink> pipes, Progress progress) {
         int vertices = mesh.vertexCount();
         int triangles = mesh.triangleCount();
         int size = vertices + 2 * pipes.size();
@@ -77,6 +86,9 @@ final class Graph {
         var ways = new Ways(size);
         for (int pass = 0; pass < 2; pass++) {
             for (int t = 0; t < triangles; t++) {
+                if (t % OFTEN == 0) {
+                    progress.check();
+                }
                 for (int k = 0; k < 3; k++) {
                     int a = mesh.corner(t, (k + 1) % 3);
                     int b = mesh.corner(t, (k + 2) % 3);

@@ -1,6 +1,7 @@
 package lanewright.drainage.pond;
 
 import java.util.Arrays;
+import lanewright.measure.Progress;
 
 /**
  * Numbers sorted from low to high, keeping equal ones in the order of their index.
@@ -21,6 +22,11 @@ final class HeightOrder {
      * @throws IllegalArgumentException if a height is not a number
      */
     static int[] of(double[] heights) {
+        return of(heights, Progress.NONE);
+    }
+
+    /** The same, asking {@code progress} whether to go on. */
+    static int[] of(double[] heights, Progress progress) {
         int n = heights.length;
         long[] keys = new long[n];
         int[] order = new int[n];
@@ -32,6 +38,7 @@ final class HeightOrder {
         int[] sorted = new int[n];
         int[] starts = new int[BUCKETS];
         for (int shift = 0; shift < Long.SIZE; shift += BITS) {
+            progress.check();
             Arrays.fill(starts, 0);
             for (long key : keys) {
                 starts[bucket(key, shift)]++;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import lanewright.measure.Progress;
 
 /**
  * A surface made ready for raising water on it: once with the rim of the survey open, once with
@@ -16,6 +17,7 @@ public final class LowSpotSearch {
     private final int[] order;
     private final List<PlacedPipe> placed;
     private final int[] through;
+    private final Progress progress;
 
     /**
      * Places where water leaves a survey.
@@ -43,8 +45,19 @@ public final class LowSpotSearch {
      * @param pipes pipes that are there already
      */
     public LowSpotSearch(Mesh mesh, List<ExistingPipe> pipes) {
+        this(mesh, pipes.stream().map(pipe -> PlacedPipe.on(mesh, pipe)).toList(), Progress.NONE);
+    }
+
+    /**
+     * Makes {@code mesh} ready.
+     *
+     * @param placed pipes that are there already, with their ends on this surface
+     * @param progress asked whether to go on, here and by the searches
+     */
+    public LowSpotSearch(Mesh mesh, List<PlacedPipe> placed, Progress progress) {
         this.mesh = mesh;
-        placed = pipes.stream().map(pipe -> PlacedPipe.on(mesh, pipe)).toList();
+        this.placed = List.copyOf(placed);
+        this.progress = progress;
         through = new int[placed.size()];
         List<PipeLink> links = new ArrayList<>();
         for (int p = 0; p < placed.size(); p++) {
@@ -54,8 +67,8 @@ public final class LowSpotSearch {
                 links.add(link);
             }
         }
-        graph = Graph.of(mesh, links);
-        order = HeightOrder.of(graph.heights());
+        graph = Graph.of(mesh, links, progress);
+        order = HeightOrder.of(graph.heights(), progress);
     }
 
     /** All low spots, with water leaving wherever it reaches the rim. */
@@ -65,7 +78,7 @@ public final class LowSpotSearch {
 
     /** The exits of this surface, taken as the ground as it is. */
     public Exits exits() {
-        boolean[] exits = RimExits.of(graph, order);
+        boolean[] exits = RimExits.of(graph, order, progress);
         List<Exit> at = new ArrayList<>();
         for (int v = 0; v < mesh.vertexCount(); v++) {
             if (exits[v]) {
@@ -114,7 +127,7 @@ public final class LowSpotSearch {
     }
 
     private LowSpots found(boolean[] outlets, LowSpots.Threshold threshold) {
-        Flood flood = Flood.of(graph, order, outlets, LowSpots.LEAST_DEPTH);
-        return new Measuring(mesh, graph, flood, placed, through, threshold).found();
+        Flood flood = Flood.of(graph, order, outlets, LowSpots.LEAST_DEPTH, progress);
+        return new Measuring(mesh, graph, flood, placed, through, threshold).found(progress);
     }
 }

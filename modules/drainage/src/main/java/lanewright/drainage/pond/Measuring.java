@@ -3,6 +3,7 @@ package lanewright.drainage.pond;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import lanewright.measure.Progress;
 
 /** Measures the pools of one flood on the triangles; lives for one call. */
 final class Measuring {
@@ -34,11 +35,14 @@ final class Measuring {
         atRim = new boolean[area.length];
     }
 
-    LowSpots found() {
+    LowSpots found(Progress progress) {
         var wet = new WetPart();
         int[] wetTriangles = new int[1024];
         int wetCount = 0;
         for (int t = 0; t < mesh.triangleCount(); t++) {
+            if (t % Graph.OFTEN == 0) {
+                progress.check();
+            }
             int spot = spotIn(t);
             if (spot != Flood.NONE) {
                 if (wetCount == wetTriangles.length) {

@@ -1,6 +1,7 @@
 package lanewright.drainage.pond;
 
 import java.util.Arrays;
+import lanewright.measure.Progress;
 
 /**
  * Where water really leaves a survey, rather than everywhere along its rim.
@@ -36,11 +37,15 @@ final class RimExits {
      * Whether each place is an exit.
      *
      * @param order places from the lowest to the highest
+     * @param progress asked whether to go on
      */
-    static boolean[] of(Graph graph, int[] order) {
+    static boolean[] of(Graph graph, int[] order, Progress progress) {
         var search = new RimExits(graph);
-        for (int place : order) {
-            search.wet(place);
+        for (int i = 0; i < order.length; i++) {
+            if (i % Graph.OFTEN == 0) {
+                progress.check();
+            }
+            search.wet(order[i]);
         }
         for (int place = 0; place < graph.size(); place++) {
             if (search.parent[place] == place && search.lowestRim[place] != NONE) {

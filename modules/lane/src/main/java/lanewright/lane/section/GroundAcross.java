@@ -9,6 +9,9 @@ import java.util.Arrays;
  */
 public final class GroundAcross {
 
+    /** In place of depths that were not read. */
+    private static final double[] UNREAD = {};
+
     private final GroundSide left;
     private final GroundSide right;
 
@@ -51,11 +54,24 @@ public final class GroundAcross {
             boolean endsLeft,
             boolean endsRight) {
         check(offsets, heights, topsoil, bearing);
+        return of(offsets, endsLeft, endsRight, heights, topsoil, bearing);
+    }
+
+    /**
+     * Heights alone, the same as with what lies in the ground; nothing else of it may be read. For
+     * points that are known to be in order.
+     */
+    static GroundAcross heights(
+            double[] offsets, double[] heights, boolean endsLeft, boolean endsRight) {
+        return of(offsets, endsLeft, endsRight, heights);
+    }
+
+    private static GroundAcross of(
+            double[] offsets, boolean endsLeft, boolean endsRight, double[]... values) {
         int n = offsets.length;
         if (n < 2 || offsets[0] > 0 || offsets[n - 1] < 0) {
             return new GroundAcross(GroundSide.NONE, GroundSide.NONE);
         }
-        double[][] values = {heights, topsoil, bearing};
         return new GroundAcross(
                 side(offsets, values, -1, endsLeft), side(offsets, values, 1, endsRight));
     }
@@ -119,14 +135,14 @@ public final class GroundAcross {
                             0);
         }
         if (count == 0) {
-            return new GroundSide(
-                    new double[] {0, 0},
-                    new double[] {taken[0][0], taken[0][0]},
-                    new double[] {taken[1][0], taken[1][0]},
-                    new double[] {taken[2][0], taken[2][0]},
-                    ends);
+            out = new double[] {0, 0};
+            for (int v = 0; v < values.length; v++) {
+                taken[v] = new double[] {taken[v][0], taken[v][0]};
+            }
         }
-        return new GroundSide(out, taken[0], taken[1], taken[2], ends);
+        return values.length == 1
+                ? new GroundSide(out, taken[0], UNREAD, UNREAD, ends)
+                : new GroundSide(out, taken[0], taken[1], taken[2], ends);
     }
 
     GroundSide left() {

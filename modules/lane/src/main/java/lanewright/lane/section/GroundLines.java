@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * Lines cut through the ground across an alignment, kept as long as it does not move: a new grade
  * or shape reads them again without another walk over the triangles. For one thread.
  *
- * <p>Costs about 3 kB a station at shots every metre and 60 m of width.
+ * <p>Costs about 3 kB a station at shots every metre and 60 m of width, half of that where only
+ * heights were asked for.
  */
 public final class GroundLines implements GroundSource {
 
@@ -25,16 +26,23 @@ public final class GroundLines implements GroundSource {
     private static final double ROUNDING = 1e-9;
 
     private final Alignment alignment;
+    private final Ground ground;
     private final VertexField topsoil;
     private final @Nullable VertexField bearing;
     private final LineCutter cutter;
-    private final Map<Key, GroundAcross> kept = new HashMap<>();
+
+    /** Lines that others may read at the same time; only {@link #take} adds to them. */
+    private final Map<Key, GroundAcross> shared;
+
+    private final Map<Key, GroundAcross> own = new HashMap<>();
+    private int cut;
+    private int glanced;
 
     /**
      * A longer line would do for a shorter one, but not to the last bit: offsets are counted from
      * its start.
      */
-    private record Key(double station, boolean before, double reach) {}
+    private record Key(double station, boolean before, double reach, boolean heights) {}
 
     /**
      * Lines across {@code alignment}.
@@ -47,44 +55,110 @@ public final class GroundLines implements GroundSource {
             Ground ground,
             VertexField topsoil,
             @Nullable VertexField bearing) {
+        this(alignment, ground, topsoil, bearing, new HashMap<>());
+    }
+
+    private GroundLines(
+            Alignment alignment,
+            Ground ground,
+            VertexField topsoil,
+            @Nullable VertexField bearing,
+            Map<Key, GroundAcross> shared) {
         this.alignment = alignment;
+        this.ground = ground;
         this.topsoil = topsoil;
         this.bearing = bearing;
         this.cutter = ground.cutter();
+        this.shared = shared;
+    }
+
+    /**
+     * Lines that read what is kept here and keep to themselves what they cut: for another thread,
+     * as long as nothing is asked of these themselves.
+     */
+    GroundLines helper() {
+        return new GroundLines(alignment, ground, topsoil, bearing, shared);
+    }
+
+    /** Keeps what a helper has cut. */
+    void take(GroundLines helper) {
+        if (shared.size() + helper.own.size() > MOST) {
+            shared.clear();
+        }
+        if (helper.own.size() <= MOST) {
+            shared.putAll(helper.own);
+        }
+    }
+
+    /** Lines cut so far. */
+    SectionWork work() {
+        return new SectionWork(cut, glanced, 0, 0);
     }
 
     @Override
     public GroundAcross across(double station, boolean before, double reach) {
-        Key key = new Key(station, before, reach);
-        GroundAcross known = kept.get(key);
-        if (known == null) {
-            if (kept.size() >= MOST) {
-                kept.clear();
-            }
-            known = cut(station, before, reach);
-            kept.put(key, known);
-        }
-        return known;
+        return kept(new Key(station, before, reach, false));
+    }
+
+    @Override
+    public GroundAcross heights(double station, boolean before, double reach) {
+        GroundAcross whole = known(new Key(station, before, reach, false));
+        return whole == null ? kept(new Key(station, before, reach, true)) : whole;
     }
 
     @Override
     public GroundAcross glance(double station, boolean before, double reach) {
-        GroundAcross known = kept.get(new Key(station, before, reach));
-        return known == null ? cut(station, before, reach) : known;
+        return glance(new Key(station, before, reach, false));
     }
 
-    private GroundAcross cut(double station, boolean before, double reach) {
+    @Override
+    public GroundAcross glanceHeights(double station, boolean before, double reach) {
+        return glance(new Key(station, before, reach, true));
+    }
+
+    private @Nullable GroundAcross known(Key key) {
+        GroundAcross known = shared.get(key);
+        return known == null ? own.get(key) : known;
+    }
+
+    private GroundAcross kept(Key key) {
+        GroundAcross known = known(key);
+        if (known == null) {
+            if (own.size() >= MOST) {
+                own.clear();
+            }
+            known = cut(key);
+            cut++;
+            own.put(key, known);
+        }
+        return known;
+    }
+
+    private GroundAcross glance(Key key) {
+        GroundAcross known = known(key);
+        if (known == null) {
+            known = cut(key);
+            glanced++;
+        }
+        return known;
+    }
+
+    private GroundAcross cut(Key key) {
+        double station = key.station;
+        double reach = key.reach;
         double x = alignment.x(station);
         double y = alignment.y(station);
-        double dx = before ? alignment.directionXBefore(station) : alignment.directionX(station);
-        double dy = before ? alignment.directionYBefore(station) : alignment.directionY(station);
+        double dx =
+                key.before ? alignment.directionXBefore(station) : alignment.directionX(station);
+        double dy =
+                key.before ? alignment.directionYBefore(station) : alignment.directionY(station);
         GroundLine line =
                 cutter.cut(x - reach * dy, y + reach * dx, x + reach * dy, y - reach * dx);
         int first = 0;
         for (int i = 0; i < line.size(); i++) {
             if (line.gapAfter(i) || i == line.size() - 1) {
                 if (line.distance(first) <= reach && line.distance(i) >= reach) {
-                    return read(line, first, i, reach);
+                    return read(line, first, i, key);
                 }
                 first = i + 1;
             }
@@ -92,23 +166,29 @@ public final class GroundLines implements GroundSource {
         return GroundAcross.of(new double[0], new double[0]);
     }
 
-    private GroundAcross read(GroundLine line, int first, int last, double reach) {
+    private GroundAcross read(GroundLine line, int first, int last, Key key) {
         int n = last - first + 1;
+        double reach = key.reach;
         double[] offsets = new double[n];
         double[] heights = new double[n];
+        for (int i = 0; i < n; i++) {
+            offsets[i] = line.distance(first + i) - reach;
+            heights[i] = line.z(first + i);
+        }
+        boolean endsLeft = offsets[0] > -reach + ROUNDING;
+        boolean endsRight = offsets[n - 1] < reach - ROUNDING;
+        if (key.heights) {
+            return GroundAcross.heights(offsets, heights, endsLeft, endsRight);
+        }
         double[] soil = new double[n];
         double[] bears = new double[n];
         Arrays.fill(bears, Double.NaN);
         for (int i = 0; i < n; i++) {
-            offsets[i] = line.distance(first + i) - reach;
-            heights[i] = line.z(first + i);
             soil[i] = Math.max(0, topsoil.along(line, first + i));
             if (bearing != null) {
                 bears[i] = bearing.along(line, first + i);
             }
         }
-        boolean endsLeft = offsets[0] > -reach + ROUNDING;
-        boolean endsRight = offsets[n - 1] < reach - ROUNDING;
         return GroundAcross.of(offsets, heights, soil, bears, endsLeft, endsRight);
     }
 }

@@ -18,4 +18,14 @@ public interface GroundSource {
     default GroundAcross glance(double station, boolean before, double reach) {
         return across(station, before, reach);
     }
+
+    /** The same where only heights will be read: of what lies in the ground nothing is told. */
+    default GroundAcross heights(double station, boolean before, double reach) {
+        return across(station, before, reach);
+    }
+
+    /** Only heights, for a station that will not be asked for again. */
+    default GroundAcross glanceHeights(double station, boolean before, double reach) {
+        return glance(station, before, reach);
+    }
 }

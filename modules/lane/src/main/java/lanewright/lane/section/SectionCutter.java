@@ -106,14 +106,15 @@ public final class SectionCutter {
         return right;
     }
 
+    /** Compares to the last bit, zeros too: what came before must not show in what comes out. */
     private void shape(LaneAt lane) {
         LaneAt last = shaped;
         if (last == null
                 || !last.typical().equals(lane.typical())
-                || last.leftFall() != lane.leftFall()
-                || last.rightFall() != lane.rightFall()
-                || last.leftUnder() != lane.leftUnder()
-                || last.rightUnder() != lane.rightUnder()) {
+                || Double.compare(last.leftFall(), lane.leftFall()) != 0
+                || Double.compare(last.rightFall(), lane.rightFall()) != 0
+                || Double.compare(last.leftUnder(), lane.leftUnder()) != 0
+                || Double.compare(last.rightUnder(), lane.rightUnder()) != 0) {
             leftShape = HalfShape.of(lane, false);
             rightShape = HalfShape.of(lane, true);
             shaped = lane;

@@ -57,6 +57,14 @@ public final class CompositeSurface {
         return origin < 0 ? null : parts[origin];
     }
 
+    /**
+     * The triangle of the ground as it is that triangle {@code t} is, unchanged; -1 if the lane
+     * made or cut it. Never decreasing from one unchanged triangle to the next.
+     */
+    public int unchanged(int t) {
+        return patched.untouched(t);
+    }
+
     /** What is wrong or worth a look. */
     public List<Finding> findings() {
         return findings;

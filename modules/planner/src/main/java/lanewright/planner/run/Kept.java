@@ -11,8 +11,28 @@ import org.jspecify.annotations.Nullable;
  */
 final class Kept<V> {
 
+    private final String name;
+    private final Tally tally;
     private List<Object> inputs = List.of();
     private @Nullable V result;
+
+    /**
+     * A stage that has not run.
+     *
+     * @param name what it makes
+     * @param tally is told whenever it runs
+     */
+    Kept(String name, Tally tally) {
+        this.name = name;
+        this.tally = tally;
+    }
+
+    /** A stage that begins with what another has. */
+    Kept(Kept<V> other, Tally tally) {
+        this(other.name, tally);
+        inputs = other.inputs;
+        result = other.result;
+    }
 
     /** Work that may fail with a checked exception. */
     interface Work<V, E extends Exception> {
@@ -25,6 +45,7 @@ final class Kept<V> {
         if (last != null && inputs.equals(now)) {
             return last;
         }
+        tally.runs(name);
         V made = work.make();
         inputs = List.copyOf(now);
         result = made;

@@ -6,8 +6,10 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import lanewright.drainage.DitchLook;
+import lanewright.drainage.KeptWater;
 import lanewright.drainage.WaterOptions;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.pond.ExistingPipe;
@@ -21,8 +23,9 @@ import lanewright.lane.line.DesignRefused;
 import lanewright.lane.line.IntersectionPoint;
 import lanewright.lane.line.Place;
 import lanewright.lane.line.Profile;
+import lanewright.lane.section.KeptSections;
 import lanewright.lane.section.SectionSet;
-import lanewright.lane.section.Sections;
+import lanewright.lane.section.SectionWork;
 import lanewright.lane.shape.LaneDesign;
 import lanewright.lane.surface.BuiltSurface;
 import lanewright.lane.surface.CompositeSurface;
@@ -34,6 +37,7 @@ import lanewright.measure.Nearest;
 import lanewright.measure.Progress;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
+import lanewright.measure.SideBySide;
 import lanewright.measure.Where;
 import lanewright.planner.document.GradePart;
 import lanewright.planner.document.Plan;
@@ -57,6 +61,7 @@ import lanewright.survey.Survey;
 import lanewright.survey.SurveyException;
 import lanewright.survey.read.SurveyReader;
 import lanewright.survey.read.SurveyRequest;
+import org.jspecify.annotations.Nullable;
 
 /**
  * From a plan to its outcome, stage after stage. Each stage is a pure function of what goes into
@@ -68,22 +73,30 @@ import lanewright.survey.read.SurveyRequest;
 public final class Run {
 
     private final Path folder;
-    private final Kept<Frame> frame = new Kept<>();
-    private final Kept<Survey> survey = new Kept<>();
-    private final Kept<Ground> ground = new Kept<>();
-    private final Kept<Depths> depths = new Kept<>();
-    private final Kept<Alignment> alignment = new Kept<>();
-    private final Kept<GradeProposal> laying = new Kept<>();
-    private final Kept<LaneDesign> design = new Kept<>();
-    private final Kept<SectionSet> sections = new Kept<>();
-    private final Kept<LaneVolumes> volumes = new Kept<>();
-    private final Kept<BuiltSurface> built = new Kept<>();
-    private final Kept<TrueSolid> solid = new Kept<>();
-    private final Kept<CompositeSurface> composite = new Kept<>();
-    private final Kept<EarthworkReport> roughEarth = new Kept<>();
-    private final Kept<EarthworkReport> earth = new Kept<>();
-    private final Kept<WaterReport> water = new Kept<>();
-    private final Kept<StoneReport> stone = new Kept<>();
+    private final Tally drafted = new Tally();
+    private final Tally settled = new Tally();
+    private final Kept<Frame> frame;
+    private final Kept<Survey> survey;
+    private final Kept<Ground> ground;
+    private final Kept<Depths> depths = new Kept<>("depths", drafted);
+    private final Kept<Alignment> alignment = new Kept<>("line", drafted);
+    private final Kept<GradeProposal> laying = new Kept<>("first grade", drafted);
+    private final Kept<LaneDesign> design = new Kept<>("design", drafted);
+    private final Kept<SectionSet> sections = new Kept<>("sections", drafted);
+    private final KeptSections cutting = new KeptSections();
+    private final Kept<LaneVolumes> volumes = new Kept<>("volumes", drafted);
+    private final Kept<BuiltSurface> built = new Kept<>("built surface", settled);
+    private final Kept<TrueSolid> solid = new Kept<>("true solid", settled);
+    private final Kept<CompositeSurface> composite = new Kept<>("land as it will be", settled);
+    private final Kept<EarthworkReport> roughEarth = new Kept<>("rough earth", drafted);
+    private final Kept<EarthworkReport> earth = new Kept<>("earth", settled);
+    private final Kept<WaterReport> water = new Kept<>("water", settled);
+    private final KeptWater following = new KeptWater();
+
+    /** Held while stages of settling run: laying a grade follows water too. */
+    private final Object settlingOne = new Object();
+
+    private final Kept<StoneReport> stone = new Kept<>("stone", drafted);
 
     /**
      * A way for plans whose survey files lie in a folder.
@@ -92,6 +105,34 @@ public final class Run {
      */
     public Run(Path folder) {
         this.folder = folder;
+        this.frame = new Kept<>("frame", drafted);
+        this.survey = new Kept<>("survey", drafted);
+        this.ground = new Kept<>("ground", drafted);
+    }
+
+    private Run(Run other) {
+        this.folder = other.folder;
+        this.frame = new Kept<>(other.frame, drafted);
+        this.survey = new Kept<>(other.survey, drafted);
+        this.ground = new Kept<>(other.ground, drafted);
+    }
+
+    /**
+     * Another way that begins with the survey and the ground that this one has read last, and with
+     * nothing else of it: for several plans on one ground, or to do everything else anew.
+     */
+    public Run beside() {
+        return new Run(this);
+    }
+
+    /** What the last draft computed anew, whether or not it came to its end. */
+    public Work drafting() {
+        return drafted.work();
+    }
+
+    /** What the last settling computed anew, whether or not it came to its end. */
+    public Work settling() {
+        return settled.work();
     }
 
     /**
@@ -120,6 +161,17 @@ public final class Run {
      */
     public Draft draft(PlanFile file, Progress progress)
             throws SurveyException, DesignRefused, PlanException {
+        drafted.begin();
+        SectionWork before = cutting.work();
+        try {
+            return drafted(file, progress);
+        } finally {
+            drafted.sections(cutting.work().less(before));
+        }
+    }
+
+    private Draft drafted(PlanFile file, Progress progress)
+            throws SurveyException, DesignRefused, PlanException {
         Plan plan = file.plan();
         checkNames(file);
         Survey measured = survey(plan, progress.part(0, 0.45));
@@ -141,7 +193,7 @@ public final class Run {
                         : null;
         GradePart grade = laid == null ? plan.grade() : GradeLaying.written(plan, laid);
         LaneDesign lane = design(plan, line, grade);
-        SectionSet cut = cut(sections, lane, land, depth, progress.part(0.8, 1));
+        SectionSet cut = cut(lane, land, depth, progress.part(0.8, 1));
         LaneVolumes amounts = volumes.of(List.of(cut), () -> LaneVolumes.of(cut));
         EarthOptions soils = soils(plan);
         EarthworkReport dirt =
@@ -191,6 +243,13 @@ public final class Run {
      * @throws SurveyException if a place of the plan cannot be brought to the survey's frame
      */
     public Outcome settled(Draft draft, Progress progress) throws SurveyException {
+        synchronized (settlingOne) {
+            return settledAlone(draft, progress);
+        }
+    }
+
+    private Outcome settledAlone(Draft draft, Progress progress) throws SurveyException {
+        settled.begin();
         Plan plan = draft.plan();
         Ground land = draft.ground();
         LaneDesign lane = draft.design();
@@ -199,23 +258,17 @@ public final class Run {
         StoneReport rock = draft.stone();
         Survey measured = draft.survey();
         var places = new Places(measured.frame(), measured.originX(), measured.originY());
-        BuiltSurface surface = built(lane, land, progress.part(0, 0.15));
-        TrueSolid exact =
-                solid.of(
-                        List.of(surface, draft.topsoil(), Optional.ofNullable(draft.bearing())),
-                        () ->
-                                TrueSolid.of(
-                                        surface,
-                                        draft.topsoil(),
-                                        draft.bearing(),
-                                        progress.part(0.15, 0.35)));
-        CompositeSurface whole = whole(surface, progress.part(0.35, 0.55));
+        var settling = new Settling(draft, places, progress);
+        settling.settle();
+        BuiltSurface surface = settling.surface();
+        TrueSolid exact = settling.exact();
+        CompositeSurface whole = settling.whole();
+        WaterReport flows = settling.flows();
         EarthOptions soils = soils(plan);
         EarthworkReport dirt =
                 earth.of(
                         List.of(cut, amounts, exact, soils),
                         () -> EarthworkReport.of(cut, amounts, exact, soils));
-        WaterReport flows = flows(plan, places, land, lane, cut, whole, progress.part(0.55, 0.95));
         GradeProposal laid = draft.laid() == null ? null : reasoned(plan, draft.laid(), cut, flows);
         List<Hazard> hazards = LandInputs.hazards(plan.hazards(), places);
         Stakes stakes =
@@ -306,6 +359,96 @@ public final class Run {
                 Premises.of(assumptions, plan, lane));
     }
 
+    /**
+     * The true solid on one side, and on the other the land as it will be with its water: neither
+     * asks for the other. Lives for one call.
+     */
+    private final class Settling {
+        private final Draft draft;
+        private final List<ExistingPipe> pipes;
+        private final WaterOptions asked;
+        private final Progress progress;
+        private @Nullable BuiltSurface surface;
+        private @Nullable TrueSolid exact;
+        private @Nullable CompositeSurface whole;
+        private @Nullable WaterReport flows;
+
+        Settling(Draft draft, Places places, Progress progress) throws SurveyException {
+            this.draft = draft;
+            this.pipes = LandInputs.pipes(draft.plan().water(), places);
+            this.asked = LandInputs.water(draft.plan());
+            this.progress = progress;
+        }
+
+        void settle() {
+            surface = built(draft.design(), draft.ground(), progress.part(0, 0.15));
+            SideBySide.each(2, () -> this, Settling::part);
+        }
+
+        private void part(int which) {
+            if (which == 0) {
+                followWater();
+            } else {
+                measureSolid();
+            }
+        }
+
+        private void measureSolid() {
+            exact =
+                    solid.of(
+                            List.of(
+                                    surface(),
+                                    draft.topsoil(),
+                                    Optional.ofNullable(draft.bearing())),
+                            () ->
+                                    TrueSolid.of(
+                                            surface(),
+                                            draft.topsoil(),
+                                            draft.bearing(),
+                                            new Quiet(progress)));
+        }
+
+        private void followWater() {
+            CompositeSurface land = Run.this.whole(surface(), progress.part(0.15, 0.4));
+            whole = land;
+            flows =
+                    Run.this.flows(
+                            draft.ground(),
+                            draft.sections(),
+                            land,
+                            pipes,
+                            asked,
+                            progress.part(0.4, 0.95));
+        }
+
+        BuiltSurface surface() {
+            return Objects.requireNonNull(surface);
+        }
+
+        TrueSolid exact() {
+            return Objects.requireNonNull(exact);
+        }
+
+        CompositeSurface whole() {
+            return Objects.requireNonNull(whole);
+        }
+
+        WaterReport flows() {
+            return Objects.requireNonNull(flows);
+        }
+    }
+
+    /** Work beside other work: it asks whether to go on, and reports nothing of its own. */
+    private record Quiet(Progress whole) implements Progress {
+        @Override
+        public void report(double done, String doing) {}
+
+        @Override
+        public boolean isCancelled() {
+            return whole.isCancelled();
+        }
+    }
+
     private static EarthOptions soils(Plan plan) {
         return EarthOptions.USUAL.with(
                 plan.earth().soil(), plan.earth().lift(), plan.stone().payload());
@@ -321,6 +464,7 @@ public final class Run {
      */
     public LaidGrade layGrade(PlanFile file, Progress progress)
             throws SurveyException, DesignRefused {
+        drafted.begin();
         Plan plan = file.plan();
         Survey measured = survey(plan, progress.part(0, 0.4));
         Ground land =
@@ -336,10 +480,15 @@ public final class Run {
         Alignment line = alignment.of(List.of(corners), () -> Alignment.of(corners));
         GradeProposal laid = lay(plan, line, land, depth, places, progress);
         LaneDesign lane = design(plan, line, GradeLaying.written(plan, laid));
-        SectionSet cut = cut(sections, lane, land, depth, progress.part(0.7, 0.75));
-        BuiltSurface surface = built(lane, land, progress.part(0.75, 0.8));
-        CompositeSurface whole = whole(surface, progress.part(0.8, 0.85));
-        WaterReport flows = flows(plan, places, land, lane, cut, whole, progress.part(0.85, 1));
+        SectionSet cut = cut(lane, land, depth, progress.part(0.7, 0.75));
+        WaterReport flows;
+        synchronized (settlingOne) {
+            BuiltSurface surface = built(lane, land, progress.part(0.75, 0.8));
+            CompositeSurface whole = whole(surface, progress.part(0.8, 0.85));
+            List<ExistingPipe> pipes = LandInputs.pipes(plan.water(), places);
+            WaterOptions asked = LandInputs.water(plan);
+            flows = flows(land, cut, whole, pipes, asked, progress.part(0.85, 1));
+        }
         GradeProposal reasoned = reasoned(plan, laid, cut, flows);
         progress.report(1, "grade laid");
         return new LaidGrade(measured, reasoned, GradeLaying.written(plan, reasoned));
@@ -449,11 +598,10 @@ public final class Run {
                 });
     }
 
-    private static SectionSet cut(
-            Kept<SectionSet> kept, LaneDesign lane, Ground land, Depths depth, Progress progress) {
-        return kept.of(
+    private SectionSet cut(LaneDesign lane, Ground land, Depths depth, Progress progress) {
+        return sections.of(
                 List.of(lane, land, depth),
-                () -> Sections.of(lane, land, depth.topsoil(), depth.bearing(), progress));
+                () -> cutting.of(lane, land, depth.topsoil(), depth.bearing(), progress));
     }
 
     private BuiltSurface built(LaneDesign lane, Ground land, Progress progress) {
@@ -465,27 +613,17 @@ public final class Run {
     }
 
     private WaterReport flows(
-            Plan plan,
-            Places places,
             Ground land,
-            LaneDesign lane,
             SectionSet cut,
             CompositeSurface whole,
-            Progress progress)
-            throws SurveyException {
-        List<ExistingPipe> pipes = LandInputs.pipes(plan.water(), places);
-        WaterOptions asked = LandInputs.water(plan);
+            List<ExistingPipe> pipes,
+            WaterOptions asked,
+            Progress progress) {
         return water.of(
-                List.of(land, lane, cut, whole, pipes, asked),
+                List.of(land, cut.design(), cut, whole, pipes, asked),
                 () ->
-                        WaterReport.of(
-                                land,
-                                lane,
-                                cut.sections(),
-                                whole.ground(),
-                                pipes,
-                                asked,
-                                progress));
+                        following.of(
+                                land, cut.design(), cut.sections(), whole, pipes, asked, progress));
     }
 
     /** A laid grade that also says how its edges are kept clear of water. */
@@ -553,7 +691,7 @@ public final class Run {
             GradeProposal grade)
             throws DesignRefused {
         LaneDesign lane = design(plan, line, GradeLaying.written(plan, grade));
-        SectionSet set = Sections.of(lane, land, depth.topsoil(), depth.bearing(), Progress.NONE);
+        SectionSet set = cutting.of(lane, land, depth.topsoil(), depth.bearing(), Progress.NONE);
         LaneVolumes amounts = LaneVolumes.of(set);
         return new GradeLaying.Judged(
                 amounts.cut().corrected() + amounts.earthFill(),
@@ -561,9 +699,9 @@ public final class Run {
     }
 
     /** Cut and fill together, m³. */
-    private static double moved(LaneDesign lane, Ground land, Depths depth, Progress progress) {
+    private double moved(LaneDesign lane, Ground land, Depths depth, Progress progress) {
         progress.check();
-        SectionSet set = Sections.of(lane, land, depth.topsoil(), depth.bearing(), Progress.NONE);
+        SectionSet set = cutting.of(lane, land, depth.topsoil(), depth.bearing(), Progress.NONE);
         LaneVolumes amounts = LaneVolumes.of(set);
         return amounts.cut().corrected() + amounts.earthFill();
     }

@@ -12,6 +12,7 @@ import lanewright.planner.document.SurveyPart;
 import lanewright.survey.Frame;
 import lanewright.survey.SurveyException;
 import lanewright.survey.read.Corridor;
+import lanewright.survey.read.Holds;
 import lanewright.survey.read.LineCodes;
 import lanewright.survey.read.SurveyFile;
 import lanewright.survey.read.SurveyRequest;
@@ -20,6 +21,13 @@ import org.jspecify.annotations.Nullable;
 /** Turns what a plan says of its survey into a request to the reader. */
 final class SurveyRequests {
 
+    /**
+     * The corridor of an elevation grid runs along the line's corners brought to the nearest
+     * multiple of this, and is wider by as much, m: so that a corner can be moved a little and the
+     * same land is read. Our choice: less than a tenth of the usual corridor.
+     */
+    private static final double SNAP = 10;
+
     private SurveyRequests() {}
 
     /** The request of a plan whose survey files lie beside it in {@code folder}. */
@@ -27,12 +35,12 @@ final class SurveyRequests {
         return request(plan.survey(), folder, frame, corridor(plan, frame));
     }
 
-    /** The request for a survey, elevation grids clipped to a corridor. */
     /** The same for land on which no lane is drawn yet: elevation grids are read whole. */
     static SurveyRequest everywhere(Plan plan, Path folder, Frame frame) throws SurveyException {
         return request(plan.survey(), folder, frame, null);
     }
 
+    /** The request for a survey, elevation grids clipped to a corridor. */
     static SurveyRequest request(
             SurveyPart survey, Path folder, Frame frame, @Nullable Corridor corridor)
             throws SurveyException {
@@ -44,17 +52,21 @@ final class SurveyRequests {
                 files, frame, codes(survey.codes()), corridor, survey.heightError());
     }
 
-    private static Corridor corridor(Plan plan, Frame frame) throws SurveyException {
+    /** Null where no elevation grid is read: then the survey does not hang on the line. */
+    private static @Nullable Corridor corridor(Plan plan, Frame frame) throws SurveyException {
+        if (plan.survey().files().stream().noneMatch(file -> file.holds() == Holds.GRID)) {
+            return null;
+        }
         var places = new Places(frame, 0, 0);
         List<LinePart.Point> points = plan.line().points();
         double[] x = new double[points.size()];
         double[] y = new double[points.size()];
         for (int i = 0; i < x.length; i++) {
             double[] at = places.local(points.get(i).spot());
-            x[i] = at[0];
-            y[i] = at[1];
+            x[i] = SNAP * Math.rint(at[0] / SNAP);
+            y[i] = SNAP * Math.rint(at[1] / SNAP);
         }
-        return new Corridor(x, y, plan.survey().corridor());
+        return new Corridor(x, y, plan.survey().corridor() + SNAP);
     }
 
     private static SurveyFile file(SurveyPart.File file, Path folder) throws SurveyException {

@@ -1,0 +1,93 @@
+package lanewright.drainage;
+
+import java.util.List;
+import java.util.function.Supplier;
+import lanewright.drainage.flow.Cells;
+import lanewright.drainage.flow.FlowGrid;
+import lanewright.drainage.flow.FlowPath;
+import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.LowSpotSearch;
+import lanewright.drainage.pond.LowSpots;
+import lanewright.drainage.pond.Mesh;
+import lanewright.drainage.pond.PlacedPipe;
+import lanewright.measure.Progress;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where water goes on the ground as it is, kept from lane to lane as long as the ground and what is
+ * asked of it are equal. For one thread.
+ */
+final class BareGround {
+
+    /** No more cells than this: some 45 MB while they are worked on. Our choice. */
+    private static final int MOST_CELLS = 750_000;
+
+    private final Last<Spots> spots = new Last<>();
+    private final Last<FlowGrid.Base> cells = new Last<>();
+    private final Last<FlowGrid> flow = new Last<>();
+    private final Last<List<FlowGrid.Drained>> drained = new Last<>();
+    private final Last<List<FlowPath>> paths = new Last<>();
+
+    /**
+     * Low spots of the ground as it is.
+     *
+     * @param all with the rim of the survey open
+     * @param exits where water really leaves the survey
+     * @param held with only those open
+     */
+    record Spots(LowSpots all, LowSpotSearch.Exits exits, LowSpots held) {}
+
+    /** The last thing made, and from what. */
+    private static final class Last<V> {
+        private List<Object> from = List.of();
+        private @Nullable V made;
+
+        V of(List<Object> now, Supplier<V> maker) {
+            V last = made;
+            if (last == null || !from.equals(now)) {
+                last = maker.get();
+                made = last;
+                from = now;
+            }
+            return last;
+        }
+    }
+
+    Spots spots(
+            Mesh ground,
+            List<ExistingPipe> pipes,
+            LowSpots.Threshold threshold,
+            Progress progress) {
+        return spots.of(
+                List.of(ground, pipes, threshold),
+                () -> {
+                    List<PlacedPipe> placed =
+                            pipes.stream().map(pipe -> PlacedPipe.on(ground, pipe)).toList();
+                    var search = new LowSpotSearch(ground, placed, progress);
+                    LowSpots all = search.all(threshold);
+                    LowSpotSearch.Exits exits = search.exits();
+                    return new Spots(all, exits, search.within(exits, threshold));
+                });
+    }
+
+    /** Its cells, at least {@code wanted} m wide. */
+    FlowGrid.Base cells(Mesh ground, double wanted, Progress progress) {
+        return cells.of(
+                List.of(ground, wanted),
+                () -> new FlowGrid.Base(ground, Cells.over(ground, wanted, MOST_CELLS), progress));
+    }
+
+    FlowGrid flow(FlowGrid.Base base, List<PlacedPipe> pipes, Progress progress) {
+        return flow.of(List.of(base, pipes), () -> base.flow(pipes, progress));
+    }
+
+    /** What drains to each listed low spot. */
+    List<FlowGrid.Drained> drained(FlowGrid on, LowSpots to) {
+        return drained.of(List.of(on, to), () -> on.drainedTo(to.listed()));
+    }
+
+    /** Ways that drain at least {@code area} m². */
+    List<FlowPath> paths(FlowGrid on, double area) {
+        return paths.of(List.of(on, area), () -> on.paths(area));
+    }
+}
