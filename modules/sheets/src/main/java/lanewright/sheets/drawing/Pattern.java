@@ -85,7 +85,7 @@ public enum Pattern {
     }
 
     private static void level(double left, double top, double right, double bottom, Sink sink) {
-        double step = 2.8;
+        double step = 5.5;
         for (long k = (long) Math.ceil(top / step); k * step <= bottom; k++) {
             sink.line(Outline.open(left, k * step, right, k * step));
         }

@@ -94,6 +94,8 @@ public enum Role {
     PIPE,
     /** The hollow of a pipe. */
     PIPE_CORE,
+    /** A pipe seen from the side or along its bore. */
+    BARREL,
     /** A place to be kept off. */
     HAZARD,
     /** An overhead wire. */

@@ -3,7 +3,8 @@ package lanewright.sheets.drawing;
 /**
  * How a role looks: the only place where colours and widths are chosen. The colours come from the
  * palette of Okabe and Ito (2008, Color Universal Design), and each meaning has a pattern or a line
- * of its own besides, so that the sheets read in black and white.
+ * of its own besides, so that the sheets read in black and white: what is dug or built up is
+ * hatched on nearly white, standing water a flat middle tone, stone darker the coarser it is.
  *
  * @param fill colour of areas and words, 0xRRGGBB, or {@link #NOTHING}
  * @param pattern what covers an area besides its fill
@@ -74,18 +75,18 @@ public record Style(
             case MARKER -> new Style(WHITE, Pattern.NONE, INK, 1.1, 0, Dash.NONE);
             case PLACE -> line(INK, 2, Dash.NONE);
             case PLATE_LINE -> line(WHITE, 5, Dash.NONE);
-            case GROUND_LINE -> line(BROWN, 1.0, Dash.NONE);
+            case GROUND_LINE -> line(0x5E5234, 0.7, Dash.NONE);
             case EARTH -> words(0xF6F1E6);
-            case STRIPPED_LINE -> line(0xA86F00, 0.7, Dash.SHORT);
+            case STRIPPED_LINE -> line(0x8A5A00, 1.1, Dash.DOTS);
             case BEARING_LINE -> line(SOFT_INK, 0.8, Dash.DASH_DOT);
-            case SUBGRADE -> line(INK, 0.8, Dash.MIDDLE);
-            case FINISHED -> line(INK, 1.6, Dash.NONE);
+            case SUBGRADE -> line(INK, 1.3, Dash.MIDDLE);
+            case FINISHED -> line(INK, 2.0, Dash.NONE);
             case DITCH_LEFT -> line(BLUE, 1.0, Dash.DASH_DOT);
             case DITCH_RIGHT -> line(BLUE, 1.0, Dash.SHORT);
             case DITCH_BOTH -> line(BLUE, 1.0, Dash.LONG);
-            case CUT -> area(0xF5E6EE, Pattern.HATCH, 0xB4578A, 0.5);
-            case FILL -> area(0xDFF2EA, Pattern.DOTS, 0x00704F, 0.9);
-            case TOPSOIL -> area(0xFBEFD2, Pattern.DASHES, 0xA86F00, 0.6);
+            case CUT -> area(0xFCF5F9, Pattern.HATCH, 0xA04478, 0.5);
+            case FILL -> area(0xF0FAF5, Pattern.DOTS, 0x00604A, 1.0);
+            case TOPSOIL -> area(0xFDF6E3, Pattern.DASHES, 0x8A5A00, 0.6);
             case TOPSOIL_BACK -> area(0xF7E2B0, Pattern.BLADES, 0x7A5200, 0.5);
             case HEAP -> area(0xFBEFD2, Pattern.DASHES, 0x7A5200, 0.6);
             case UNDERCUT -> area(0xF2F2F2, Pattern.HATCH_BOTH, SOFT_INK, 0.4);
@@ -102,11 +103,12 @@ public record Style(
             case BREAKLINE -> line(0xA9A291, 0.5, Dash.SHORT);
             case BOUNDARY -> line(SOFT_INK, 0.9, Dash.DASH_DOT_DOT);
             case SHOT -> words(BROWN);
-            case WATER -> new Style(0xCBE8F7, Pattern.LEVEL, BLUE, 0.6, 0.4, Dash.NONE);
+            case WATER -> new Style(0x9CCBE8, Pattern.LEVEL, BLUE, 1.0, 0.5, Dash.NONE);
             case WATER_BEFORE -> new Style(NOTHING, Pattern.NONE, BLUE, 1.0, 0, Dash.DOTS);
             case FLOW -> new Style(BLUE, Pattern.NONE, BLUE, 1.0, 0, Dash.NONE);
             case PIPE -> line(INK, 3.4, Dash.NONE);
             case PIPE_CORE -> line(WHITE, 1.7, Dash.NONE);
+            case BARREL -> new Style(WHITE, Pattern.NONE, INK, 1.2, 0, Dash.NONE);
             case HAZARD -> new Style(NOTHING, Pattern.CROSSES, VERMILION, 1.2, 0.5, Dash.NONE);
             case WIRE -> line(VERMILION, 1.1, Dash.NONE);
             case BURIED -> line(VERMILION, 1.3, Dash.DASH_DOT);

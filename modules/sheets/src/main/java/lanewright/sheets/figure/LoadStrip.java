@@ -1,5 +1,6 @@
 package lanewright.sheets.figure;
 
+import java.util.ArrayList;
 import java.util.List;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
@@ -94,7 +95,6 @@ public final class LoadStrip {
         double top = row.y() + 2 * LINE + BAND + 2;
         Scale scale = Scale.in(row, 0, 0, row.width() / length, 1);
         List<Double> stops = layer.stops();
-        double lastWords = Double.NEGATIVE_INFINITY;
         for (int k = 0; k + 1 < stops.size(); k++) {
             double from = scale.x(stops.get(k));
             double to = scale.x(stops.get(k + 1));
@@ -102,25 +102,7 @@ public final class LoadStrip {
             pen.fill(k % 2 == 0 ? role : Role.PLATE, load).frame(Role.TICK, load);
             number(pen, k + 1, load);
         }
-        for (int k = 0; k < stops.size(); k++) {
-            double x = scale.x(stops.get(k));
-            pen.line(Role.TICK, x, top + BAR, x, top + BAR + 3);
-            boolean last = k == stops.size() - 1;
-            double endX = scale.x(stops.get(stops.size() - 1));
-            boolean keepsEnd = last || x + APART <= endX;
-            if (x >= lastWords + APART && keepsEnd) {
-                pen.words(
-                        Role.TEXT,
-                        Quantity.station(stops.get(k)).in(units),
-                        x + NOTE * 0.36,
-                        top + BAR + 5,
-                        NOTE,
-                        false,
-                        Anchor.END,
-                        -90);
-                lastWords = x;
-            }
-        }
+        stations(pen, stops, scale, new Box(row.x() - 2, top + BAR, row.width() + 4, 0), units);
         var places = new Places(new Box(row.x() - 6, row.y(), row.width() + 12, ROW));
         if (Double.isFinite(layer.runsOut())) {
             double x = scale.x(layer.runsOut());
@@ -129,6 +111,37 @@ public final class LoadStrip {
         }
         for (Note note : notes) {
             note(pen, places, note, scale, row, top);
+        }
+    }
+
+    /**
+     * The station of every stop, moved apart where stops stand closer than words can. Where there
+     * are more than find room, those of every second, third or later one, and of the last.
+     */
+    private static void stations(
+            Pen pen, List<Double> stops, Scale scale, Box foot, UnitSystem units) {
+        int every = (int) Math.ceil((stops.size() + 1) * APART / foot.width());
+        var said = new ArrayList<Double>();
+        for (int k = 0; k < stops.size(); k++) {
+            if (k % every == 0 || k == stops.size() - 1) {
+                said.add(stops.get(k));
+            }
+        }
+        double[] at =
+                Apart.spread(said.stream().map(scale::x).toList(), APART, foot.x(), foot.right());
+        for (int k = 0; k < at.length; k++) {
+            double x = scale.x(said.get(k));
+            pen.line(Role.TICK, x, foot.y(), x, foot.y() + 2);
+            pen.line(Role.TICK, x, foot.y() + 2, at[k], foot.y() + 5);
+            pen.words(
+                    Role.TEXT,
+                    Quantity.station(said.get(k)).in(units),
+                    at[k] + NOTE * 0.36,
+                    foot.y() + 7,
+                    NOTE,
+                    false,
+                    Anchor.END,
+                    -90);
         }
     }
 

@@ -1,6 +1,8 @@
 package lanewright.sheets.figure;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
@@ -38,12 +40,19 @@ final class Measures {
     /** How far words may stand from what they speak of, pt. */
     private static final double FARTHEST = 150;
 
+    /** Half the size of a dot on what is spoken of, pt. */
+    private static final double DOT = 1;
+
     private final Section section;
     private final TypicalSection shape;
     private final UnitSystem units;
     private final Scale scale;
     private final Box frame;
     private final Places places;
+    private final List<Said> said = new ArrayList<>();
+
+    /** Words about a place, pt. */
+    private record Said(String words, double x, double y) {}
 
     Measures(Section section, TypicalSection shape, UnitSystem units, Scale scale, Box frame) {
         this.section = section;
@@ -54,25 +63,28 @@ final class Measures {
         places = new Places(frame.inset(2));
     }
 
-    /** Draws all measures, the width first, and then the names of the areas. */
+    /**
+     * Draws the width and the depths first, then the names of the areas, then all other measures.
+     */
     void draw(Pen pen, Map<Role, Between.Ring> areas) {
         var inside = new Pen();
         keepOff();
         width(inside);
         depth(inside, section.left(), shape.left());
         depth(inside, section.right(), shape.right());
-        fall(inside, section.left(), shape.leftFall());
-        fall(inside, section.right(), shape.rightFall());
-        layers(inside);
-        side(inside, section.left(), shape.left());
-        side(inside, section.right(), shape.right());
         for (Map.Entry<Role, String> name : NAMES.entrySet()) {
             Between.Ring ring = areas.get(name.getKey());
             if (ring != null) {
                 double[] at = ring.inside();
-                say(inside, name.getValue(), at[0], at[1]);
+                say(name.getValue(), at[0], at[1]);
             }
         }
+        fall(section.left(), shape.leftFall());
+        fall(section.right(), shape.rightFall());
+        layers();
+        side(section.left(), shape.left());
+        side(section.right(), shape.right());
+        said(inside);
         pen.framed(frame, inside);
     }
 
@@ -107,32 +119,27 @@ final class Measures {
         places.put(pen, Role.TEXT, words, (x1 + x2) / 2, y - 2, NOTE, true, FARTHEST);
     }
 
-    private void fall(Pen pen, SideResult side, double fall) {
+    private void fall(SideResult side, double fall) {
         Corner edge = side.edge();
         say(
-                pen,
                 (fall < 0 ? "rises " : "falls ") + Quantity.grade(Math.abs(fall)).in(units),
                 edge.offset() * 0.55,
                 section.profileHeight() + (edge.height() - section.profileHeight()) * 0.55);
     }
 
-    private void side(Pen pen, SideResult side, SideShape like) {
+    private void side(SideResult side, SideShape like) {
         Corner edge = side.edge();
         if (like.shoulder() > 0) {
             Corner toe = shape.bed() == Bed.ON_TOP ? side.stoneLow() : edge;
-            middle(
-                    pen,
-                    Quantity.length(like.shoulder()).in(units) + " shoulder",
-                    toe,
-                    side.hinge());
+            middle(Quantity.length(like.shoulder()).in(units) + " shoulder", toe, side.hinge());
         }
         Corner foot = side.ditchInner() == null ? side.catchPoint() : side.ditchInner();
         boolean cut = side.kind() == SideResult.Kind.CUT;
         if (foot != null) {
             double slope = cut ? like.cutSlope() : like.foreslope();
-            middle(pen, slope(slope) + " slope", side.hinge(), foot);
+            middle(slope(slope) + " slope", side.hinge(), foot);
         }
-        ditch(pen, side, like);
+        ditch(side, like);
     }
 
     /** How deep the ditch lies under the hinge, beside the upright arrow that shows it. */
@@ -155,13 +162,12 @@ final class Measures {
         arrow(pen, x, top, x, scale.y(inner.height()));
         places.keepOff(Outline.open(x, top, x, scale.y(inner.height())));
         say(
-                pen,
                 "ditch " + Quantity.depth(like.ditch().depth()).in(units) + " deep",
                 offset,
                 inner.height() + deep * 0.7);
     }
 
-    private void ditch(Pen pen, SideResult side, SideShape like) {
+    private void ditch(SideResult side, SideShape like) {
         @Nullable Corner inner = side.ditchInner();
         @Nullable Corner outer = side.ditchOuter();
         if (inner == null || outer == null) {
@@ -170,14 +176,13 @@ final class Measures {
         double offset = (inner.offset() + outer.offset()) / 2;
         if (like.ditch().bottom() > 0) {
             say(
-                    pen,
                     Quantity.length(like.ditch().bottom()).in(units) + " flat bottom",
                     offset,
                     inner.height());
         }
         @Nullable Corner end = side.catchPoint();
         if (end != null) {
-            middle(pen, slope(like.backslope()) + " slope", outer, end);
+            middle(slope(like.backslope()) + " slope", outer, end);
         }
     }
 
@@ -185,7 +190,7 @@ final class Measures {
         return Quantity.sideSlope(runOverRise).in(units);
     }
 
-    private void layers(Pen pen) {
+    private void layers() {
         double depth = 0;
         double part = 0.3;
         for (Layer layer : shape.layers()) {
@@ -194,7 +199,6 @@ final class Measures {
             double surface =
                     section.profileHeight() + (edge.height() - section.profileHeight()) * part;
             say(
-                    pen,
                     Quantity.depth(layer.thickness()).in(units) + " " + layer.role(),
                     offset,
                     surface - depth - layer.thickness() / 2);
@@ -203,16 +207,26 @@ final class Measures {
         }
     }
 
-    private void middle(Pen pen, String words, Corner a, Corner b) {
-        say(pen, words, (a.offset() + b.offset()) / 2, (a.height() + b.height()) / 2);
+    private void middle(String words, Corner a, Corner b) {
+        say(words, (a.offset() + b.offset()) / 2, (a.height() + b.height()) / 2);
     }
 
-    private void say(Pen pen, String words, double offset, double height) {
+    private void say(String words, double offset, double height) {
         double x = scale.x(offset);
         double y = scale.y(height);
         if (frame.holds(x, y)) {
-            pen.area(Role.TICK, Outline.circle(x, y, 1, 8));
-            places.put(pen, Role.TEXT, words, x, y, NOTE, false, FARTHEST);
+            said.add(new Said(words, x, y));
+        }
+    }
+
+    /** A dot on every place that is spoken of, all of them kept free, and then the words. */
+    private void said(Pen pen) {
+        for (Said one : said) {
+            pen.area(Role.TICK, Outline.circle(one.x(), one.y(), DOT, 8));
+            places.keepOff(new Box(one.x() - DOT, one.y() - DOT, 2 * DOT, 2 * DOT));
+        }
+        for (Said one : said) {
+            places.put(pen, Role.TEXT, one.words(), one.x(), one.y(), NOTE, false, FARTHEST);
         }
     }
 

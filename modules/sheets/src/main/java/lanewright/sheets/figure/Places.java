@@ -10,6 +10,7 @@ import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.page.LayoutCheck;
+import lanewright.sheets.page.Type;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,9 +29,37 @@ final class Places {
     private static final int TURNS = 16;
     private static final double STEP = 7;
 
+    /** What it is worth to a reader that a line from words to their place crosses no words, pt. */
+    private static final double OVER_WORDS = 400;
+
+    /** The same, that it crosses no other line, pt. */
+    private static final double OVER_LINE = 14;
+
+    /** A line may end on another one: so near its end, pt, that is no crossing. */
+    private static final double END = 1.5;
+
     private final LayoutCheck.Room room;
-    private final List<Outline> lines = new ArrayList<>();
+    private final List<Line> lines = new ArrayList<>();
     private final List<Box> placed = new ArrayList<>();
+    private final List<Box> marks = new ArrayList<>();
+
+    /** A line that is kept free, and the box round it. */
+    private record Line(Outline path, Box round) {
+
+        static Line of(Outline path) {
+            double left = Double.POSITIVE_INFINITY;
+            double top = Double.POSITIVE_INFINITY;
+            double right = Double.NEGATIVE_INFINITY;
+            double bottom = Double.NEGATIVE_INFINITY;
+            for (int i = 0; i < path.size(); i++) {
+                left = Math.min(left, path.x(i));
+                right = Math.max(right, path.x(i));
+                top = Math.min(top, path.y(i));
+                bottom = Math.max(bottom, path.y(i));
+            }
+            return new Line(path, new Box(left, top, right - left, bottom - top));
+        }
+    }
 
     /** Places inside a frame. */
     Places(Box frame) {
@@ -40,11 +69,12 @@ final class Places {
     /** Keeps words off a box, on which something else is drawn. */
     void keepOff(Box box) {
         room.block(box);
+        marks.add(box);
     }
 
     /** Keeps words off a line. */
     void keepOff(Outline line) {
-        lines.add(line);
+        lines.add(Line.of(line));
     }
 
     /** Takes the words if they hide nothing; says whether they do not. */
@@ -58,19 +88,52 @@ final class Places {
         return true;
     }
 
-    /** Whether a line from a place to a box would cross words that stand already. */
-    private boolean leadCrosses(double x, double y, Box box) {
+    /** How much worse a place for words is for what the line back to their place crosses, pt. */
+    private double crossed(double x, double y, Box box) {
         double toX = Math.max(box.x(), Math.min(box.right(), x));
         double toY = Math.max(box.y(), Math.min(box.bottom(), y));
-        if (Math.hypot(toX - x, toY - y) <= NEAR) {
-            return false;
+        double length = Math.hypot(toX - x, toY - y);
+        if (length <= NEAR) {
+            return 0;
         }
+        double fromX = x + (toX - x) * END / length;
+        double fromY = y + (toY - y) * END / length;
+        double worse = 0;
         for (Box other : placed) {
-            if (crosses(x, y, toX, toY, other)) {
+            worse += crosses(x, y, toX, toY, other) ? OVER_WORDS : 0;
+        }
+        var reach =
+                new Box(
+                        Math.min(fromX, toX),
+                        Math.min(fromY, toY),
+                        Math.abs(toX - fromX),
+                        Math.abs(toY - fromY));
+        for (Line line : lines) {
+            if (touch(line.round(), reach) && meets(line.path(), fromX, fromY, toX, toY)) {
+                worse += OVER_LINE;
+            }
+        }
+        return worse;
+    }
+
+    private static boolean meets(Outline line, double x1, double y1, double x2, double y2) {
+        int n = line.size();
+        int pieces = line.isClosed() ? n : n - 1;
+        for (int i = 0; i < pieces; i++) {
+            int k = (i + 1) % n;
+            double a = side(x1, y1, x2, y2, line.x(i), line.y(i));
+            double b = side(x1, y1, x2, y2, line.x(k), line.y(k));
+            double c = side(line.x(i), line.y(i), line.x(k), line.y(k), x1, y1);
+            double d = side(line.x(i), line.y(i), line.x(k), line.y(k), x2, y2);
+            if (a * b < 0 && c * d < 0) {
                 return true;
             }
         }
         return false;
+    }
+
+    private static double side(double x1, double y1, double x2, double y2, double x, double y) {
+        return (x2 - x1) * (y - y1) - (y2 - y1) * (x - x1);
     }
 
     private boolean hidesNothing(Mark.Words words) {
@@ -83,8 +146,10 @@ final class Places {
                 return false;
             }
         }
-        for (Outline line : lines) {
-            if (crosses(words.turn() == 0 ? line : turned(line, words), box)) {
+        for (Line line : lines) {
+            if (words.turn() == 0
+                    ? touch(line.round(), box) && crosses(line.path(), box)
+                    : crosses(turned(line.path(), words), box)) {
                 return false;
             }
         }
@@ -117,6 +182,13 @@ final class Places {
 
     private static boolean meet(Box a, Box b) {
         return a.x() < b.right() && b.x() < a.right() && a.y() < b.bottom() && b.y() < a.bottom();
+    }
+
+    private static boolean touch(Box a, Box b) {
+        return a.x() <= b.right()
+                && b.x() <= a.right()
+                && a.y() <= b.bottom()
+                && b.y() <= a.bottom();
     }
 
     private static boolean crosses(Outline line, Box box) {
@@ -178,8 +250,8 @@ final class Places {
     }
 
     /**
-     * Takes the nearest free place for words, and draws nothing; null if there is none. A place
-     * from which the line back would cross other words is taken only if there is no other.
+     * Takes the best free place for words, and draws nothing; null if there is none. The best is
+     * the nearest, unless the line back from one a little farther crosses less.
      */
     Mark.@Nullable Words find(
             Role role,
@@ -189,41 +261,77 @@ final class Places {
             double size,
             boolean bold,
             double farthest) {
-        Mark.Words clear = find(role, text, x, y, size, bold, farthest, false);
-        return clear != null ? clear : find(role, text, x, y, size, bold, farthest, true);
-    }
-
-    private Mark.@Nullable Words find(
-            Role role,
-            String text,
-            double x,
-            double y,
-            double size,
-            boolean bold,
-            double farthest,
-            boolean across) {
         if (text.isBlank()) {
             return null;
         }
         double half = Face.of(bold).width(text, size) / 2 + AIR;
         double tall = size / 2 + AIR;
-        for (double away = 4; away <= farthest; away += STEP) {
+        Mark.Words best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (double away = 4; away <= farthest && away < least; away += STEP) {
             for (int k = 0; k < TURNS; k++) {
                 // To the right first, then to either side of it, and so round to the left.
                 double turn = 2 * Math.PI / TURNS * ((k & 1) == 0 ? k / 2 : -(k + 1) / 2);
-                double cos = StrictMath.cos(turn);
-                double sin = StrictMath.sin(turn);
-                double midX = x + cos * (away + half);
-                double midY = y + sin * (away + tall);
+                double midX = x + StrictMath.cos(turn) * (away + half);
+                double midY = y + StrictMath.sin(turn) * (away + tall);
                 var words =
                         new Mark.Words(
                                 role, text, midX, midY + size * 0.28, size, bold, Anchor.MIDDLE, 0);
-                if ((across || !leadCrosses(x, y, box(words))) && take(words)) {
-                    return words;
+                if (hidesNothing(words)) {
+                    double cost = away + crossed(x, y, box(words));
+                    if (cost < least) {
+                        least = cost;
+                        best = words;
+                    }
                 }
             }
         }
-        return null;
+        return best != null && take(best) ? best : null;
+    }
+
+    /**
+     * Names a line: words straight or nearly so above or below a place on it, and a thin line from
+     * them to a dot on the place.
+     *
+     * @param below 1 for words below the place, -1 for words above
+     * @param farthest from the place to the words, pt
+     * @return whether there was room from which that line crosses no words; never if a mark stands
+     *     on the place
+     */
+    boolean name(Pen pen, String text, double x, double y, int below, double farthest) {
+        if (marks.stream().anyMatch(mark -> mark.holds(x, y))) {
+            return false;
+        }
+        double size = Type.NOTE;
+        double half = Face.of(false).width(text, size) / 2;
+        for (double away = 5; away <= farthest; away += 3) {
+            for (double aside : new double[] {0, 0.5, -0.5, 1, -1}) {
+                double middle = y + below * (away + size / 2 + AIR);
+                var words =
+                        new Mark.Words(
+                                Role.TEXT,
+                                text,
+                                x + aside * (half + 4),
+                                middle + size * 0.28,
+                                size,
+                                false,
+                                Anchor.MIDDLE,
+                                0);
+                Box box = box(words);
+                double toX = Math.max(box.x(), Math.min(box.right(), x));
+                double toY = below > 0 ? box.y() : box.bottom();
+                boolean clear = placed.stream().noneMatch(one -> crosses(x, y, toX, toY, one));
+                if (clear && take(words)) {
+                    pen.line(Role.LEADER, x, y, toX, toY);
+                    pen.area(Role.TICK, Outline.circle(x, y, 1.1, 8));
+                    keepOff(Outline.open(x, y, toX, toY));
+                    plate(pen, words);
+                    pen.add(words);
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /**

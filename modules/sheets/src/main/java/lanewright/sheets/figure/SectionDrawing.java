@@ -1,6 +1,5 @@
 package lanewright.sheets.figure;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,45 +24,36 @@ public final class SectionDrawing {
 
     private final Section section;
     private final TypicalSection typical;
-    private final List<ProfileDrawing.Pool> pools;
+    private final AtSection at;
     private final Scale scale;
     private final Pen pen = new Pen();
     private final double bottom;
     private final Map<Role, Between.Ring> largest = new EnumMap<>(Role.class);
 
     private SectionDrawing(
-            Section section,
-            TypicalSection typical,
-            List<ProfileDrawing.Pool> pools,
-            Scale scale,
-            Box box) {
+            Section section, TypicalSection typical, AtSection at, Scale scale, Box box) {
         this.section = section;
         this.typical = typical;
-        this.pools = pools;
+        this.at = at;
         this.scale = scale;
         bottom = box.bottom();
     }
 
-    /** Draws the section, without water, into {@code box} by {@code scale}. */
+    /** Draws the section, without water and pipes, into {@code box} by {@code scale}. */
     public static void draw(
             Section section, TypicalSection typical, Scale scale, Pen pen, Box box) {
-        draw(section, typical, List.of(), scale, pen, box);
+        draw(section, typical, AtSection.NOTHING, scale, pen, box);
     }
 
     /**
      * Draws the section into {@code box} by {@code scale}.
      *
-     * @param pools water that stands at its station
+     * @param at what else is there
      * @return the largest piece of each kind of area that is to be seen
      */
     static Map<Role, Between.Ring> draw(
-            Section section,
-            TypicalSection typical,
-            List<ProfileDrawing.Pool> pools,
-            Scale scale,
-            Pen pen,
-            Box box) {
-        var drawing = new SectionDrawing(section, typical, pools, scale, box);
+            Section section, TypicalSection typical, AtSection at, Scale scale, Pen pen, Box box) {
+        var drawing = new SectionDrawing(section, typical, at, scale, box);
         drawing.draw();
         pen.framed(box, drawing.pen);
         return drawing.largest;
@@ -88,6 +78,22 @@ public final class SectionDrawing {
         stone();
         part(Role.SUBGRADE, section.subgrade(), leftToe, rightToe);
         line(Role.FINISHED, section.finished());
+        SectionLine ditch = at.ditch();
+        if (ditch != null) {
+            line(Role.GROUND_LINE, ditch);
+        }
+        at.pipes().forEach(this::pipe);
+    }
+
+    /** A pipe from the side, as long as it is. */
+    private void pipe(PipeUnder pipe) {
+        double tall = pipe.tall(scale.up());
+        double x1 = scale.x(pipe.inlet().offset());
+        double x2 = scale.x(pipe.outlet().offset());
+        double y1 = scale.y(pipe.inlet().height());
+        double y2 = scale.y(pipe.outlet().height());
+        Outline barrel = Outline.closed(x1, y1 - tall, x2, y2 - tall, x2, y2, x1, y1);
+        pen.area(Role.BARREL, barrel).line(Role.BARREL, barrel);
     }
 
     /** Water up to its level: over the finished land, and over the ground beyond it. */
@@ -98,7 +104,7 @@ public final class SectionDrawing {
         }
         double from = finished.offset(0);
         double to = finished.offset(finished.size() - 1);
-        for (ProfileDrawing.Pool pool : pools) {
+        for (StandingWater pool : at.pools()) {
             if (!(pool.leftmost() < pool.rightmost())) {
                 continue;
             }
@@ -159,14 +165,9 @@ public final class SectionDrawing {
     }
 
     private void part(Role role, SectionLine line, double from, double to) {
-        var path = new Outline.Builder();
-        for (int i = 0; i < line.size(); i++) {
-            if (line.offset(i) >= from - 1e-9 && line.offset(i) <= to + 1e-9) {
-                path.to(scale.x(line.offset(i)), scale.y(line.height(i)));
-            }
-        }
-        if (path.size() > 1) {
-            pen.line(role, path.open());
+        SectionLine part = Clipped.of(line, from, to);
+        if (part != null) {
+            line(role, part);
         }
     }
 
@@ -238,76 +239,5 @@ public final class SectionDrawing {
             return Role.STONE_COARSE;
         }
         return layer == 0 ? Role.STONE_FINE : Role.STONE_MIDDLE;
-    }
-
-    /** Lowest and highest height that the drawing must show, and its outermost offsets, m. */
-    record Extent(double left, double right, double low, double high) {
-
-        static Extent of(Section section, double beside) {
-            double left = outer(section.left()) - beside;
-            double right = outer(section.right()) + beside;
-            SectionLine ground = section.ground();
-            if (ground.size() > 1) {
-                // Where the ground is known no farther, nothing is left empty beside it.
-                left = Math.max(left, Math.min(ground.offset(0), section.left().hinge().offset()));
-                right =
-                        Math.min(
-                                right,
-                                Math.max(
-                                        ground.offset(ground.size() - 1),
-                                        section.right().hinge().offset()));
-            }
-            var heights = new ArrayList<Double>();
-            for (SectionLine line :
-                    List.of(ground, section.stripped(), section.subgrade(), section.finished())) {
-                gather(heights, line, left, right);
-            }
-            SectionLine bearing = section.bearing();
-            if (bearing != null && section.areas().undercut().area() > 0) {
-                gather(
-                        heights,
-                        bearing,
-                        section.left().hinge().offset(),
-                        section.right().hinge().offset());
-            }
-            heights.add(section.profileHeight());
-            double low = heights.stream().mapToDouble(Double::doubleValue).min().orElse(0);
-            double high = heights.stream().mapToDouble(Double::doubleValue).max().orElse(0);
-            return new Extent(left, right, low, high);
-        }
-
-        private static void gather(
-                List<Double> heights, SectionLine line, double left, double right) {
-            for (int i = 0; i < line.size(); i++) {
-                if (line.offset(i) >= left && line.offset(i) <= right) {
-                    heights.add(line.height(i));
-                }
-            }
-            for (double offset : new double[] {left, right}) {
-                double height = line.at(offset);
-                if (Double.isFinite(height)) {
-                    heights.add(height);
-                }
-            }
-        }
-
-        double width() {
-            return right - left;
-        }
-
-        double tall() {
-            return high - low;
-        }
-
-        private static double outer(SideResult side) {
-            Corner end = side.catchPoint();
-            if (end == null) {
-                end = side.ditchOuter() == null ? side.hinge() : side.ditchOuter();
-            }
-            double limit = side.limit();
-            return Math.abs(limit) > Math.abs(end.offset()) && side.catchPoint() != null
-                    ? limit
-                    : end.offset();
-        }
     }
 }

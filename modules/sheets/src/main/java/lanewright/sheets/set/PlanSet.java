@@ -22,6 +22,7 @@ import lanewright.planner.work.Hazard;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.figure.LoadStrip;
 import lanewright.sheets.figure.SectionSheet;
+import lanewright.sheets.figure.Unrolled;
 import lanewright.sheets.page.Sheet;
 import lanewright.sheets.paint.PdfBook;
 import lanewright.survey.LonLat;
@@ -56,6 +57,14 @@ public final class PlanSet {
 
     private List<PdfBook.Leaf> pages() throws SurveyException {
         var beside = new Beside(outcome.design().alignment(), outcome.sections().sections());
+        Unrolled lane =
+                Unrolling.of(
+                        outcome.design().alignment(),
+                        outcome.design().profile(),
+                        outcome.sections().sections(),
+                        outcome.ground(),
+                        outcome.water(),
+                        units);
         var sheets = new ArrayList<Sheet>();
         sheets.add(
                 LandSheet.of(
@@ -72,18 +81,15 @@ public final class PlanSet {
                 ProfileSheet.of(
                         outcome.design().alignment(),
                         outcome.design().profile(),
-                        outcome.sections().sections(),
+                        lane,
                         outcome.water(),
-                        units,
                         says(Topic.GRADE)));
         sheets.add(
                 SectionSheet.of(
-                        outcome.sections().sections(),
+                        lane,
                         station -> outcome.design().at(station).typical(),
                         outcome.design().interval(),
-                        ProfileSheet.pools(outcome.water(), units),
                         ShapeListings.stretches(outcome.design()),
-                        units,
                         says(Topic.SHAPE)));
         sheets.add(
                 VolumeSheet.of(

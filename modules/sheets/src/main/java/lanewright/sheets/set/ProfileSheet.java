@@ -1,16 +1,10 @@
 package lanewright.sheets.set;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
-import lanewright.drainage.WetPlace;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Profile;
-import lanewright.lane.section.Section;
-import lanewright.measure.Quantity;
-import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.listing.GradeListings;
 import lanewright.planner.listing.WaterListings;
@@ -18,8 +12,9 @@ import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
-import lanewright.sheets.figure.LandDrawing;
+import lanewright.sheets.figure.Legend;
 import lanewright.sheets.figure.ProfileDrawing;
+import lanewright.sheets.figure.Unrolled;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
 import lanewright.sheets.page.Sheet;
@@ -33,31 +28,20 @@ final class ProfileSheet {
     /** Longest stretch in one drawing, m: beyond it the figures below would run together. */
     private static final double LONGEST = 400;
 
-    /** Water this far from the lane's limits is not the lane's, m. */
-    private static final double NEAR = 3;
-
     private ProfileSheet() {}
 
     static Sheet of(
-            Alignment alignment,
-            Profile profile,
-            List<Section> sections,
-            WaterReport water,
-            UnitSystem units,
-            String answer) {
+            Alignment alignment, Profile profile, Unrolled lane, WaterReport water, String answer) {
         var flow =
                 new Flow(
-                        Paper.of(units).lying(),
-                        units,
+                        Paper.of(lane.units()).lying(),
+                        lane.units(),
                         "Profile",
                         "What grade does it take?",
                         answer);
-        double length = sections.get(sections.size() - 1).station();
-        List<ProfileDrawing.Pool> pools = pools(water, units);
+        double length = lane.sections().get(lane.sections().size() - 1).station();
         for (double[] stretch : ProfileDrawing.stretches(length, LONGEST)) {
-            var drawing =
-                    new ProfileDrawing(
-                            sections, profile.points(), pools, units, stretch[0], stretch[1]);
+            var drawing = new ProfileDrawing(lane, stretch[0], stretch[1]);
             flow.rest(
                     330,
                     (pen, box) -> {
@@ -66,8 +50,7 @@ final class ProfileSheet {
                         Set<Role> drawn = drawing.draw(pen, plot);
                         List<Role> shown = SHOWN.stream().filter(drawn::contains).toList();
                         double used =
-                                LandDrawing.legend(
-                                        pen, box.x(), plot.bottom() + 4, box.width(), shown);
+                                Legend.draw(pen, box.x(), plot.bottom() + 4, box.width(), shown);
                         note(
                                 pen,
                                 box,
@@ -96,7 +79,8 @@ final class ProfileSheet {
                     Role.DITCH_RIGHT,
                     Role.CUT,
                     Role.FILL,
-                    Role.WATER);
+                    Role.WATER,
+                    Role.BARREL);
 
     private static void note(Pen pen, Box box, double top, double stretch) {
         String words =
@@ -112,68 +96,5 @@ final class ProfileSheet {
                 box.x(),
                 top + Type.NOTE,
                 Type.NOTE);
-    }
-
-    /** Water that touches the lane's limits or nearly so. */
-    static List<ProfileDrawing.Pool> pools(WaterReport water, UnitSystem units) {
-        var pools = new ArrayList<ProfileDrawing.Pool>();
-        for (Pool pool : water.after()) {
-            Pool.Beside beside = pool.beside();
-            WetPlace place = water.placeOf(pool);
-            if (beside != null
-                    && (beside.inLimits()
-                            || (beside.leftmost() < NEAR && beside.rightmost() > -NEAR))) {
-                pools.add(
-                        new ProfileDrawing.Pool(
-                                beside.from(),
-                                beside.to(),
-                                beside.leftmost(),
-                                beside.rightmost(),
-                                pool.spot().bottom(),
-                                pool.spot().level(),
-                                Words.of(Quantity.depth(pool.spot().depth()), units)
-                                        + " of water, "
-                                        + beside.side().word()
-                                        + (place == null ? "" : " (" + place.name() + ")")));
-            }
-        }
-        return together(pools);
-    }
-
-    /** Water that stands equally deep on both sides at one place is spoken of once. */
-    private static List<ProfileDrawing.Pool> together(List<ProfileDrawing.Pool> pools) {
-        var joined = new ArrayList<>(pools);
-        for (int i = 0; i < joined.size(); i++) {
-            for (int k = i + 1; k < joined.size(); k++) {
-                ProfileDrawing.Pool a = joined.get(i);
-                ProfileDrawing.Pool b = joined.get(k);
-                boolean meet = a.from() <= b.to() && b.from() <= a.to();
-                if (meet
-                        && !deep(a).isEmpty()
-                        && deep(a).equals(deep(b))
-                        && !a.words().equals(b.words())) {
-                    joined.set(i, a.saying(deep(a) + ", left and right" + names(a, b)));
-                    joined.set(k, b.saying(""));
-                }
-            }
-        }
-        return joined;
-    }
-
-    /** The names of two wet places in brackets, or nothing where one has none. */
-    private static String names(ProfileDrawing.Pool a, ProfileDrawing.Pool b) {
-        int first = a.words().lastIndexOf(" (");
-        int second = b.words().lastIndexOf(" (");
-        return first < 0 || second < 0
-                ? ""
-                : a.words().substring(first, a.words().length() - 1)
-                        + ", "
-                        + b.words().substring(second + 2);
-    }
-
-    /** The words without the side. */
-    private static String deep(ProfileDrawing.Pool pool) {
-        int comma = pool.words().lastIndexOf(", ");
-        return comma < 0 ? "" : pool.words().substring(0, comma);
     }
 }

@@ -41,10 +41,13 @@ class ProfileDrawingTest {
         double length = sections.get(sections.size() - 1).station();
         var pen = new Pen();
         new ProfileDrawing(
-                        sections,
-                        toy.design.profile().points(),
-                        List.of(),
-                        UnitSystem.METRIC,
+                        new Unrolled(
+                                sections,
+                                toy.design.profile().points(),
+                                List.of(),
+                                List.of(),
+                                null,
+                                UnitSystem.METRIC),
                         0,
                         length)
                 .draw(pen, new Box(0, 0, 700, 400));

@@ -45,6 +45,14 @@ public final class ToySet {
     public static List<PdfBook.Leaf> pages(UnitSystem units) throws DesignRefused {
         var toy = new ToyPlan();
         var beside = new Beside(toy.design.alignment(), toy.sections.sections());
+        var lane =
+                Unrolling.of(
+                        toy.design.alignment(),
+                        toy.design.profile(),
+                        toy.sections.sections(),
+                        toy.ground,
+                        toy.water,
+                        units);
         var sheets = new ArrayList<Sheet>();
         sheets.add(
                 StoneSheet.of(
@@ -92,9 +100,8 @@ public final class ToySet {
                 ProfileSheet.of(
                         toy.design.alignment(),
                         toy.design.profile(),
-                        toy.sections.sections(),
+                        lane,
                         toy.water,
-                        units,
                         say(
                                 units,
                                 "Steepest {} near {}.",
@@ -138,12 +145,10 @@ public final class ToySet {
         sheets.add(WaterSheet.of(toy.water, units, "Sits beside the lane in one place."));
         sheets.add(
                 SectionSheet.of(
-                        toy.sections.sections(),
+                        lane,
                         station -> toy.design.at(station).typical(),
                         toy.design.interval(),
-                        ProfileSheet.pools(toy.water, units),
                         ShapeListings.stretches(toy.design),
-                        units,
                         "Crowned, with ditches where it is cut."));
         sheets.add(FindingsSheet.of(ToyPlan.findings(), units));
         var assumptions = new ArrayList<Assumption>(toy.stone.assumptions());

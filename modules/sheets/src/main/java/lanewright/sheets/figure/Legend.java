@@ -1,0 +1,123 @@
+package lanewright.sheets.figure;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import lanewright.sheets.drawing.Anchor;
+import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Face;
+import lanewright.sheets.drawing.Mark;
+import lanewright.sheets.drawing.Outline;
+import lanewright.sheets.drawing.Pen;
+import lanewright.sheets.drawing.Role;
+import lanewright.sheets.page.Type;
+
+/** What the lines and areas of plan and profile mean. */
+public final class Legend {
+
+    private static final double NOTE = Type.NOTE;
+
+    private Legend() {}
+
+    /**
+     * A row of samples with their meaning, for below a drawing.
+     *
+     * @return height used, pt
+     */
+    public static double draw(Pen pen, double left, double top, double width, List<Role> roles) {
+        Map<Role, String> meaning = meanings();
+        double x = left;
+        double y = top;
+        for (Role role : roles) {
+            String words = meaning.get(role);
+            if (words == null) {
+                continue;
+            }
+            double wide = 24 + Face.of(false).width(words, NOTE) + 12;
+            if (x + wide > left + width) {
+                x = left;
+                y += NOTE * 1.6;
+            }
+            sample(pen, role, x, y);
+            pen.words(Role.TEXT, words, x + 24, y + NOTE, NOTE, Anchor.START);
+            x += wide;
+        }
+        return y + NOTE * 1.6 - top;
+    }
+
+    private static void sample(Pen pen, Role role, double x, double y) {
+        double middle = y + NOTE * 0.6;
+        Box area = new Box(x, y + 1, 20, NOTE);
+        switch (role) {
+            case CUT, FILL, WATER, TOPSOIL, HEAP, STONE_FINE, STONE_MIDDLE, STONE_COARSE, LANE ->
+                    pen.fill(role, area).frame(Role.HAIRLINE, area);
+            case HAZARD -> pen.fill(role, area).frame(role, area);
+            case LOOK -> pen.look(x + 10, middle, 9);
+            case PIPE -> PipeSign.draw(pen, Outline.open(x + 1, middle, x + 19, middle));
+            case BARREL -> {
+                Outline bore = Outline.circle(x + 10, middle, 3.4, 16);
+                pen.area(role, bore).line(role, bore);
+            }
+            case FLOW ->
+                    pen.line(role, x, middle, x + 20, middle)
+                            .area(
+                                    role,
+                                    Outline.closed(
+                                            x + 15, middle, x + 8, middle - 3, x + 8, middle + 3));
+            case WIRE, BURIED -> {
+                pen.line(role, x, middle, x + 20, middle);
+                if (role == Role.WIRE) {
+                    Lettering.cross(pen, x + 3, middle);
+                    Lettering.cross(pen, x + 17, middle);
+                }
+                var words =
+                        new Mark.Words(
+                                Role.TEXT,
+                                role == Role.WIRE ? "W" : "B",
+                                x + 10,
+                                y + NOTE,
+                                NOTE,
+                                true,
+                                Anchor.MIDDLE,
+                                0);
+                pen.fill(Role.PLATE, Places.box(words)).add(words);
+            }
+            case PROBE -> {
+                Outline ring = Outline.circle(x + 10, middle, 2.6, 12);
+                pen.area(role, ring).line(role, ring);
+                pen.area(Role.TICK, Outline.circle(x + 10, middle, 0.9, 8));
+            }
+            default -> pen.line(role, x, middle, x + 20, middle);
+        }
+    }
+
+    private static Map<Role, String> meanings() {
+        Map<Role, String> meaning = new EnumMap<>(Role.class);
+        meaning.put(Role.FINISHED, "finished lane");
+        meaning.put(Role.GROUND_LINE, "ground as it is");
+        meaning.put(Role.SUBGRADE, "earth as shaped");
+        meaning.put(Role.DITCH_LEFT, "left ditch bottom");
+        meaning.put(Role.DITCH_BOTH, "bottom of both ditches, equally high");
+        meaning.put(Role.STRIPPED_LINE, "ground with topsoil off");
+        meaning.put(Role.DITCH_RIGHT, "right ditch bottom");
+        meaning.put(Role.CUT, "cut (dig)");
+        meaning.put(Role.FILL, "fill (build up)");
+        meaning.put(Role.HEAP, "heap of topsoil");
+        meaning.put(Role.WATER, "standing water, depth written beside it");
+        meaning.put(Role.WATER_BEFORE, "wet place before the lane");
+        meaning.put(Role.FLOW, "way of water");
+        meaning.put(Role.PIPE, "pipe");
+        meaning.put(Role.BARREL, "pipe under the lane, its bottom at the heights written");
+        meaning.put(Role.CENTRE, "lane's line");
+        meaning.put(Role.LANE_EDGE, "edge of travelled way");
+        meaning.put(Role.CATCH, "slope meets ground");
+        meaning.put(Role.LIMIT, "limit of work");
+        meaning.put(Role.BOUNDARY, "edge of survey");
+        meaning.put(Role.HAZARD, "keep off");
+        meaning.put(Role.WIRE, "overhead wire");
+        meaning.put(Role.BURIED, "buried line");
+        meaning.put(Role.PROBE, "probe hole");
+        meaning.put(Role.LOOK, "danger or look here, with the finding's number");
+        return meaning;
+    }
+}

@@ -1,0 +1,228 @@
+package lanewright.sheets.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import lanewright.drainage.Pool;
+import lanewright.drainage.RoadEnd;
+import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetPlace;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.PlacedPipe;
+import lanewright.ground.Ground;
+import lanewright.lane.line.Alignment;
+import lanewright.lane.line.Place;
+import lanewright.lane.line.Profile;
+import lanewright.lane.section.Corner;
+import lanewright.lane.section.Section;
+import lanewright.lane.section.SectionLine;
+import lanewright.measure.Quantity;
+import lanewright.measure.UnitSystem;
+import lanewright.measure.Words;
+import lanewright.sheets.figure.PipeUnder;
+import lanewright.sheets.figure.RoadDitch;
+import lanewright.sheets.figure.StandingWater;
+import lanewright.sheets.figure.Unrolled;
+import org.jspecify.annotations.Nullable;
+
+/** Gathers what profile and cross-sections show of a lane. */
+final class Unrolling {
+
+    /** Water this far from the lane's limits is not the lane's, m. */
+    private static final double NEAR = 3;
+
+    /** Ground shown on either side of the road's ditch, m. */
+    private static final double BANKS = 6;
+
+    /** The ground about the road's ditch is read so often, m. */
+    private static final double STEP = 0.1;
+
+    private Unrolling() {}
+
+    /** What is shown of a lane. */
+    static Unrolled of(
+            Alignment line,
+            Profile profile,
+            List<Section> sections,
+            Ground ground,
+            WaterReport water,
+            UnitSystem units) {
+        return new Unrolled(
+                sections,
+                profile.points(),
+                pools(water, units),
+                pipes(line, water, units),
+                road(line, ground, water.roadEnd()),
+                units);
+    }
+
+    /**
+     * Pipes that are there, and those that the water report proposes and that have room under the
+     * lane.
+     */
+    private static List<PipeUnder> pipes(Alignment line, WaterReport water, UnitSystem units) {
+        var pipes = new ArrayList<PipeUnder>();
+        for (PlacedPipe placed : water.pipes()) {
+            PipeUnder under = under(line, placed.pipe());
+            if (under != null) {
+                pipes.add(under);
+            }
+        }
+        for (WetPlace place : water.places()) {
+            CulvertLine pipe = place.pipe();
+            if (pipe != null && water.hasRoomFor(pipe)) {
+                pipes.add(
+                        new PipeUnder(
+                                "pipe at "
+                                        + Words.fine(Quantity.station(pipe.station()), units)
+                                        + ": in "
+                                        + Words.number(
+                                                Quantity.height(pipe.inlet().height()), units)
+                                        + ", out "
+                                        + Words.number(
+                                                Quantity.height(pipe.outlet().height()), units),
+                                pipe.station(),
+                                pipe.inlet(),
+                                pipe.outlet(),
+                                Double.NaN));
+            }
+        }
+        return pipes;
+    }
+
+    /** A pipe as it passes under the lane; null if its ends do not lie on both sides of it. */
+    private static @Nullable PipeUnder under(Alignment line, ExistingPipe pipe) {
+        Place inlet = line.place(pipe.inletX(), pipe.inletY());
+        Place outlet = line.place(pipe.outletX(), pipe.outletY());
+        if (inlet == null || outlet == null || !(inlet.offset() * outlet.offset() < 0)) {
+            return null;
+        }
+        double part = inlet.offset() / (inlet.offset() - outlet.offset());
+        return new PipeUnder(
+                pipe.name(),
+                inlet.station() + part * (outlet.station() - inlet.station()),
+                new Corner(inlet.offset(), pipe.inletInvert()),
+                new Corner(outlet.offset(), pipe.outletInvert()),
+                pipe.diameter());
+    }
+
+    /**
+     * The road's own ditch as ground, along the lane's line and across it; null if there is none.
+     */
+    private static @Nullable RoadDitch road(Alignment line, Ground ground, RoadEnd end) {
+        RoadEnd.RoadDitch ditch = end.ditch();
+        if (ditch == null) {
+            return null;
+        }
+        double at = ditch.station();
+        SectionLine along =
+                known(
+                        at,
+                        at - BANKS,
+                        Math.min(at + BANKS, line.length()),
+                        station -> ground.heightAt(x(line, station), y(line, station)));
+        SectionLine across =
+                at < 0
+                        ? SectionLine.of(new double[0], new double[0])
+                        : known(
+                                0,
+                                -BANKS,
+                                BANKS,
+                                offset -> {
+                                    var place = new Place(at, offset);
+                                    return ground.heightAt(line.x(place), line.y(place));
+                                });
+        return along.size() < 2 ? null : new RoadDitch(at, along, across);
+    }
+
+    /** Eastings along the line, which goes on straight before its beginning. */
+    private static double x(Alignment line, double station) {
+        return station >= 0 ? line.x(station) : line.x(0) + station * line.directionX(0);
+    }
+
+    private static double y(Alignment line, double station) {
+        return station >= 0 ? line.y(station) : line.y(0) + station * line.directionY(0);
+    }
+
+    /** Heights from a place on both ways, as far as they are known without a gap. */
+    private static SectionLine known(
+            double middle, double from, double to, DoubleUnaryOperator height) {
+        var places = new ArrayList<Double>();
+        for (double at = middle;
+                at >= from && Double.isFinite(height.applyAsDouble(at));
+                at -= STEP) {
+            places.add(0, at);
+        }
+        for (double at = middle + STEP;
+                at <= to && Double.isFinite(height.applyAsDouble(at));
+                at += STEP) {
+            places.add(at);
+        }
+        double[] heights = places.stream().mapToDouble(height::applyAsDouble).toArray();
+        return SectionLine.of(LandGround.flat(places), heights);
+    }
+
+    /** Water that touches the lane's limits or nearly so. */
+    private static List<StandingWater> pools(WaterReport water, UnitSystem units) {
+        var pools = new ArrayList<StandingWater>();
+        for (Pool pool : water.after()) {
+            Pool.Beside beside = pool.beside();
+            WetPlace place = water.placeOf(pool);
+            if (beside != null
+                    && (beside.inLimits()
+                            || (beside.leftmost() < NEAR && beside.rightmost() > -NEAR))) {
+                pools.add(
+                        new StandingWater(
+                                beside.from(),
+                                beside.to(),
+                                beside.leftmost(),
+                                beside.rightmost(),
+                                pool.spot().bottom(),
+                                pool.spot().level(),
+                                Words.of(Quantity.depth(pool.spot().depth()), units)
+                                        + " of water, "
+                                        + beside.side().word()
+                                        + (place == null ? "" : " (" + place.name() + ")")));
+            }
+        }
+        return together(pools);
+    }
+
+    /** Water that stands equally deep on both sides at one place is spoken of once. */
+    private static List<StandingWater> together(List<StandingWater> pools) {
+        var joined = new ArrayList<>(pools);
+        for (int i = 0; i < joined.size(); i++) {
+            for (int k = i + 1; k < joined.size(); k++) {
+                StandingWater a = joined.get(i);
+                StandingWater b = joined.get(k);
+                boolean meet = a.from() <= b.to() && b.from() <= a.to();
+                if (meet
+                        && !deep(a).isEmpty()
+                        && deep(a).equals(deep(b))
+                        && !a.words().equals(b.words())) {
+                    joined.set(i, a.saying(deep(a) + ", left and right" + names(a, b)));
+                    joined.set(k, b.saying(""));
+                }
+            }
+        }
+        return joined;
+    }
+
+    /** The names of two wet places in brackets, or nothing where one has none. */
+    private static String names(StandingWater a, StandingWater b) {
+        int first = a.words().lastIndexOf(" (");
+        int second = b.words().lastIndexOf(" (");
+        return first < 0 || second < 0
+                ? ""
+                : a.words().substring(first, a.words().length() - 1)
+                        + ", "
+                        + b.words().substring(second + 2);
+    }
+
+    /** The words without the side. */
+    private static String deep(StandingWater pool) {
+        int comma = pool.words().lastIndexOf(", ");
+        return comma < 0 ? "" : pool.words().substring(0, comma);
+    }
+}
