@@ -53,6 +53,12 @@ final class LandLines {
                 Outline ring = view.outline(feature);
                 pen.area(feature.role(), ring);
                 saw(feature.role(), ring);
+                if (feature.role() == Role.HEAP && ring.size() > 3) {
+                    // Words that lay wholly in a heap would cross no side of it.
+                    int across = ring.size() / 2;
+                    places.keepOff(
+                            Outline.open(ring.x(0), ring.y(0), ring.x(across), ring.y(across)));
+                }
             }
         }
     }

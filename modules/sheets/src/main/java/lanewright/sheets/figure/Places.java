@@ -269,14 +269,17 @@ final class Places {
         Mark.Words best = null;
         double least = Double.POSITIVE_INFINITY;
         for (double away = 4; away <= farthest && away < least; away += STEP) {
-            for (int k = 0; k < TURNS; k++) {
-                // To the right first, then to either side of it, and so round to the left.
-                double turn = 2 * Math.PI / TURNS * ((k & 1) == 0 ? k / 2 : -(k + 1) / 2);
-                double midX = x + StrictMath.cos(turn) * (away + half);
-                double midY = y + StrictMath.sin(turn) * (away + tall);
+            for (double[] by : around(away, half, tall)) {
                 var words =
                         new Mark.Words(
-                                role, text, midX, midY + size * 0.28, size, bold, Anchor.MIDDLE, 0);
+                                role,
+                                text,
+                                x + by[0],
+                                y + by[1] + size * 0.28,
+                                size,
+                                bold,
+                                Anchor.MIDDLE,
+                                0);
                 if (hidesNothing(words)) {
                     double cost = away + crossed(x, y, box(words));
                     if (cost < least) {
@@ -287,6 +290,26 @@ final class Places {
             }
         }
         return best != null && take(best) ? best : null;
+    }
+
+    /**
+     * Middles of words about a place, pt right and down: to the right first, then to either side of
+     * it, and so round to the left; then above and below, moved aside.
+     */
+    private static List<double[]> around(double away, double half, double tall) {
+        var middles = new ArrayList<double[]>();
+        for (int k = 0; k < TURNS; k++) {
+            double turn = 2 * Math.PI / TURNS * ((k & 1) == 0 ? k / 2 : -(k + 1) / 2);
+            middles.add(
+                    new double[] {
+                        StrictMath.cos(turn) * (away + half), StrictMath.sin(turn) * (away + tall)
+                    });
+        }
+        for (double aside : new double[] {-1, -0.5, 0.5, 1}) {
+            middles.add(new double[] {aside * half, -away - tall});
+            middles.add(new double[] {aside * half, away + tall});
+        }
+        return middles;
     }
 
     /**
