@@ -26,7 +26,7 @@ final class LineNames {
     private static final double APART = 70;
 
     /** So near an end of a line, where others meet it, it has no name, pt. */
-    private static final double END = 7;
+    private static final double END = 12;
 
     /** So many of the best places are tried. */
     private static final int TRIES = 40;
