@@ -262,7 +262,8 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         Button copy = quiet("Keep a copy", "keep-copy");
         copy.setOnAction(event -> made.sayKept("Kept as " + kept.add(session.shown().get())));
         Button compare = quiet("Compare", "compare");
-        compare.setOnAction(event -> over(new ComparePane(session, kept, this::back).node()));
+        compare.setOnAction(
+                event -> over(new ComparePane(session, kept, chooser, this::back).node()));
         Button sheets = quiet("Sheets", "sheets");
         sheets.setOnAction(
                 event -> over(new SheetsPane(session, chooser, made.theme(), this::back).node()));

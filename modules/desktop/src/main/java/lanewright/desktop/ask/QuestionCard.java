@@ -23,6 +23,7 @@ import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.run.Answer;
+import lanewright.planner.run.Numbered;
 import org.jspecify.annotations.Nullable;
 
 /** One question: its answer in a line, and when it is open, its controls and its evidence. */
@@ -48,6 +49,7 @@ final class QuestionCard {
     private final List<ControlRow> rows = new ArrayList<>();
     private List<Control> shownControls = List.of();
     private List<Finding> shownFindings = List.of();
+    private List<Finding> shownNumbers = List.of();
     private @Nullable UnitSystem shownUnits;
     private boolean open;
 
@@ -145,8 +147,12 @@ final class QuestionCard {
         }
         List<Finding> found =
                 shown.findings().stream().filter(each -> each.topic() == topic).toList();
-        if (!found.equals(shownFindings) || !Objects.equals(units, shownUnits)) {
+        List<Finding> numbered = Numbered.of(shown.findings());
+        if (!found.equals(shownFindings)
+                || !numbered.equals(shownNumbers)
+                || !Objects.equals(units, shownUnits)) {
             shownFindings = found;
+            shownNumbers = numbered;
             shownUnits = units;
             evidence(found, units);
         }
@@ -193,11 +199,13 @@ final class QuestionCard {
     }
 
     private Node one(Finding finding, UnitSystem units) {
+        int number = shownNumbers.indexOf(finding) + 1;
+        String called = number > 0 ? " " + number : "";
         Label level =
                 new Label(
                         switch (finding.level()) {
-                            case STOP -> "Settle first";
-                            case LOOK -> "Look here";
+                            case STOP -> "Settle first" + called;
+                            case LOOK -> "Look here" + called;
                             case NOTE -> "Good to know";
                         });
         level.getStyleClass()

@@ -224,6 +224,11 @@ public final class LandBoard extends Board implements AutoCloseable {
         look(view.zoomed(factor, getWidth() / 2, getHeight() / 2));
     }
 
+    /** Where a place on the land lies on the board, px from its left top. */
+    public double[] place(double east, double north) {
+        return new double[] {view.px(east), view.py(north)};
+    }
+
     private void look(View next) {
         view = next;
         askTerrain();
@@ -339,10 +344,15 @@ public final class LandBoard extends Board implements AutoCloseable {
             return;
         }
         Shown shown = opened.shown().get();
+        keepCornersFree(marks);
         marks.lane(draft);
         Outcome outcome = shown.outcome();
         if (outcome != null) {
-            marks.water(outcome);
+            Topic asked = opened.open().get();
+            if (asked == Topic.EARTH || asked == Topic.ORDER || asked == Topic.FIELD) {
+                marks.heaps(outcome.heaps().heaps());
+            }
+            marks.water(outcome, asked == Topic.WATER || asked == Topic.GROUND);
             marks.hazards(outcome.hazards());
             if (opened.open().get() == Topic.FIELD) {
                 marks.stakes(outcome.stakes().stakes());
@@ -357,6 +367,16 @@ public final class LandBoard extends Board implements AutoCloseable {
         marks.marker(draft, opened.marker().get());
         corners(marks);
         paintTape(marks);
+    }
+
+    private void keepCornersFree(LandMarks marks) {
+        if (editing()) {
+            for (double[] corner : corners()) {
+                double x = view.px(corner[0]);
+                double y = view.py(corner[1]);
+                marks.keepFree(new lanewright.sheets.drawing.Box(x - 8, y - 8, 16, 16));
+            }
+        }
     }
 
     private void corners(LandMarks marks) {

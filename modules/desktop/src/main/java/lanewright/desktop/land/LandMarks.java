@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import lanewright.desktop.look.Type;
 import lanewright.drainage.Pool;
+import lanewright.drainage.WetPlace;
 import lanewright.drainage.flow.FlowPath;
 import lanewright.drainage.pond.Trace;
 import lanewright.lane.line.Alignment;
@@ -17,11 +18,14 @@ import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.run.Draft;
+import lanewright.planner.run.Numbered;
 import lanewright.planner.run.Outcome;
 import lanewright.planner.work.Hazard;
+import lanewright.planner.work.HeapPlace;
 import lanewright.planner.work.Stake;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Face;
 import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
@@ -32,6 +36,23 @@ import lanewright.survey.Survey;
 final class LandMarks {
 
     private static final double FOOT = 0.3048;
+
+    /** Where the sign of a finding is tried, px from its place: on it, then round about it. */
+    private static final double[][] LOOKS = {
+        {0, 0},
+        {26, -14},
+        {-26, -14},
+        {26, 16},
+        {-26, 16},
+        {0, -30},
+        {0, 32},
+        {44, 0},
+        {-44, 0},
+        {48, -34},
+        {-48, -34},
+        {48, 36},
+        {-48, 36}
+    };
 
     private final View view;
     private final UnitSystem units;
@@ -159,8 +180,12 @@ final class LandMarks {
         }
     }
 
-    /** Water that sits, where it runs, and pipes. */
-    void water(Outcome outcome) {
+    /**
+     * Water that sits, where it runs, and pipes.
+     *
+     * @param all whether hollows of the land that the lane leaves alone are told too
+     */
+    void water(Outcome outcome, boolean all) {
         for (Pool pool : outcome.water().gone()) {
             for (Trace ring : pool.spot().outline()) {
                 lines(Role.WATER_BEFORE, closed(traced(ring)));
@@ -184,13 +209,52 @@ final class LandMarks {
                     view.px(pipe.outletX()),
                     view.py(pipe.outletY()));
         }
-        for (Pool pool : outcome.water().after()) {
-            plate(
+        for (WetPlace place : outcome.water().places()) {
+            String depth =
+                    place.pool() == null
+                            ? ""
+                            : ": " + Words.fine(Quantity.depth(place.depth()), units) + " deep";
+            label(
                     Role.WATER_TEXT,
-                    Words.fine(Quantity.length(pool.spot().depth()), units) + " deep",
-                    view.px(pool.spot().x()),
-                    view.py(pool.spot().y()) + 4,
+                    place.name() + depth,
+                    view.px(place.x()),
+                    view.py(place.y()),
                     true);
+        }
+        for (Pool pool : outcome.water().after()) {
+            if (all
+                    && outcome.water().places().stream()
+                            .noneMatch(place -> pool.equals(place.pool()))) {
+                plate(
+                        Role.WATER_TEXT,
+                        Words.fine(Quantity.depth(pool.spot().depth()), units) + " deep",
+                        view.px(pool.spot().x()),
+                        view.py(pool.spot().y()) + 4,
+                        true);
+            }
+        }
+    }
+
+    /** Heaps of topsoil, with their volume. */
+    void heaps(List<HeapPlace> heaps) {
+        for (HeapPlace heap : heaps) {
+            double[][] outline = heap.outline();
+            double[] xy = new double[2 * outline[0].length];
+            for (int i = 0; i < outline[0].length; i++) {
+                xy[2 * i] = view.px(outline[0][i]);
+                xy[2 * i + 1] = view.py(outline[1][i]);
+            }
+            area(Role.HEAP, xy);
+            lines(Role.HEAP, closed(xy));
+            plate(
+                    Role.TEXT,
+                    "topsoil "
+                            + heap.number()
+                            + ": "
+                            + Words.fine(Quantity.volume(heap.form().volume()), units),
+                    view.px(heap.x()),
+                    view.py(heap.y()) + 4,
+                    false);
         }
     }
 
@@ -251,17 +315,32 @@ final class LandMarks {
         }
     }
 
-    /** A triangle at each finding that has a place and asks for a look. */
+    /** A triangle with its number at each finding that has a place and asks for a look. */
     void looks(List<Finding> findings, Alignment line) {
-        for (Finding finding : findings) {
-            double[] at = LandPlaces.of(finding.where(), line);
-            if (finding.level() != Finding.Level.NOTE && at != null && view.sees(at[0], at[1])) {
-                double x = view.px(at[0]);
-                double y = view.py(at[1]);
-                if (taken.stream().noneMatch(box -> box.holds(x, y))) {
-                    pen.look(x, y, 13);
-                    taken.add(new Box(x - 9, y - 9, 18, 18));
+        List<Finding> numbered = Numbered.of(findings);
+        for (int i = 0; i < numbered.size(); i++) {
+            double[] at = LandPlaces.of(numbered.get(i).where(), line);
+            if (at != null && view.sees(at[0], at[1])) {
+                look(view.px(at[0]), view.py(at[1]), Words.fixed(i + 1, 0));
+            }
+        }
+    }
+
+    /** A triangle and its number on a plate, as near to its place as there is room. */
+    private void look(double x, double y, String number) {
+        double wide = 19 + Face.of(true).width(number, Type.NOTE);
+        for (double[] by : LOOKS) {
+            Box plate = new Box(x + by[0] - wide / 2, y + by[1] - 8, wide, 16);
+            if (isFree(plate)) {
+                taken.add(plate);
+                if (Math.hypot(by[0], by[1]) > 12) {
+                    pen.line(Role.TICK, x, y, x + by[0], y + by[1]);
                 }
+                pen.fill(Role.PLATE, plate);
+                pen.look(plate.x() + 8, plate.y() + 8, 12);
+                pen.bold(
+                        Role.TEXT, number, plate.x() + 16, plate.y() + 12, Type.NOTE, Anchor.START);
+                return;
             }
         }
     }
@@ -404,7 +483,7 @@ final class LandMarks {
     }
 
     private void label(Role role, String words, double x, double y, boolean bold) {
-        double half = lanewright.sheets.drawing.Face.of(bold).width(words, Type.NOTE) / 2 + 6;
+        double half = Face.of(bold).width(words, Type.NOTE) / 2 + 6;
         double[][] tries = {{half, -5}, {-half, -5}, {half, 13}, {-half, 13}};
         for (double[] by : tries) {
             if (plate(role, words, x + by[0], y + by[1], bold)) {
@@ -415,10 +494,20 @@ final class LandMarks {
 
     /** Words on a plate, in the middle of a place, if there is room. */
     private boolean plate(Role role, String words, double x, double y, boolean bold) {
-        double half = lanewright.sheets.drawing.Face.of(bold).width(words, Type.NOTE) / 2 + 3;
+        double half = Face.of(bold).width(words, Type.NOTE) / 2 + 3;
         Box box = new Box(x - half, y - 11, 2 * half, 15);
-        if (words.isBlank()
-                || box.x() < 2
+        if (words.isBlank() || !isFree(box)) {
+            return false;
+        }
+        taken.add(box);
+        pen.fill(Role.PLATE, box);
+        pen.words(role, words, x, y, Type.NOTE, bold, Anchor.MIDDLE, 0);
+        return true;
+    }
+
+    /** Whether a part of the board lies wholly on it and nothing was written there. */
+    private boolean isFree(Box box) {
+        if (box.x() < 2
                 || box.right() > view.width() - 2
                 || box.y() < 2
                 || box.bottom() > view.height() - 2) {
@@ -432,9 +521,6 @@ final class LandMarks {
                 return false;
             }
         }
-        taken.add(box);
-        pen.fill(Role.PLATE, box);
-        pen.words(role, words, x, y, Type.NOTE, bold, Anchor.MIDDLE, 0);
         return true;
     }
 }

@@ -17,6 +17,7 @@ import lanewright.drainage.Pool;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SectionLine;
+import lanewright.lane.section.Sections;
 import lanewright.lane.section.SideResult;
 import lanewright.lane.shape.Stretch;
 import lanewright.lane.shape.TypicalSection;
@@ -59,6 +60,7 @@ public final class AcrossBoard extends Board {
     private @Nullable Frame frame;
     private @Nullable Frame heldFrame;
     private @Nullable Section seen;
+    private @Nullable Draft seenOf;
     private final List<Handle> handles = new ArrayList<>();
     private @Nullable Grip held;
     private Session.@Nullable Gesture gesture;
@@ -97,13 +99,29 @@ public final class AcrossBoard extends Board {
             g.fillText("The section appears here.", 16, 24);
             return;
         }
-        Section section = draft.sections().nearest(session.marker().get());
+        Section section = section(draft);
         seen = section;
         Frame made = heldFrame == null ? fitted(section, width, height) : heldFrame;
         frame = made;
         Pen pen = new Pen();
         draw(pen, made, section, draft);
         CanvasBrush.paint(g, theme(), pen.drawing(width, height));
+    }
+
+    /** The section right at the marker, cut anew where none stands. */
+    private Section section(Draft draft) {
+        double marker = session.marker().get();
+        double station = Math.max(0, Math.min(draft.design().length(), marker));
+        Section last = seen;
+        if (seenOf == draft && last != null && last.station() == station) {
+            return last;
+        }
+        Section near = draft.sections().nearest(station);
+        seenOf = draft;
+        return near.station() == station
+                ? near
+                : Sections.at(
+                        draft.design(), draft.ground(), draft.topsoil(), draft.bearing(), station);
     }
 
     private static Frame fitted(Section section, double width, double height) {

@@ -287,7 +287,7 @@ public final class UnrolledBoard extends Board {
             } else {
                 double from = f.x(beside.from());
                 double to = Math.max(from + 6, f.x(beside.to()));
-                pen.line(Role.PIPE, from, f.y(level), to, f.y(level));
+                pen.line(Role.WATER, from, f.y(level), to, f.y(level));
             }
         }
     }
@@ -296,7 +296,7 @@ public final class UnrolledBoard extends Board {
         for (Pool pool : outcome.water().after()) {
             Pool.Beside beside = pool.beside();
             if (beside != null && beside.inLimits()) {
-                String words = Words.fine(Quantity.length(pool.spot().depth()), units()) + " deep";
+                String words = Words.fine(Quantity.depth(pool.spot().depth()), units()) + " deep";
                 double x = f.x(beside.station());
                 double y = f.y(pool.spot().level());
                 for (double by : new double[] {18, 34, -8, -24}) {

@@ -1,5 +1,8 @@
 package lanewright.desktop.paper;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,15 +23,18 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
+import lanewright.desktop.files.Chooser;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
 import lanewright.measure.Finding;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
+import lanewright.planner.document.PlanException;
+import lanewright.planner.document.PlanFile;
 import lanewright.planner.run.Outcome;
 import lanewright.stone.LayerStone;
+import org.jspecify.annotations.Nullable;
 
 /** The present plan beside one that was kept: what changed in stone, dirt, money and findings. */
 public final class ComparePane {
@@ -52,6 +58,14 @@ public final class ComparePane {
             return name;
         }
 
+        /** Takes up a plan that was kept in a file. */
+        private Copy add(String name, Outcome outcome) {
+            copies.removeIf(copy -> copy.name().equals(name));
+            Copy copy = new Copy(name, outcome);
+            copies.add(copy);
+            return copy;
+        }
+
         /** Kept plans, the first first. */
         List<Copy> all() {
             return List.copyOf(copies);
@@ -59,22 +73,34 @@ public final class ComparePane {
     }
 
     /** A plan that was kept. */
-    record Copy(String name, Outcome outcome) {}
+    record Copy(String name, Outcome outcome) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
 
     private final Session session;
+    private final Copies copies;
+    private final Chooser chooser;
     private final Runnable back;
     private final BorderPane pane = new BorderPane();
     private final ComboBox<Copy> choice = new ComboBox<>();
     private final VBox body = new VBox(16);
+    private final Label says = new Label();
     private final ChangeListener<Shown> news = (seen, was, now) -> show();
+    private Session.@Nullable Working other;
 
     /**
      * Sets the present plan beside kept ones.
      *
+     * @param chooser asks for the file of a kept plan
      * @param back closes this
      */
-    public ComparePane(Session session, Copies copies, Runnable back) {
+    public ComparePane(Session session, Copies copies, Chooser chooser, Runnable back) {
         this.session = session;
+        this.copies = copies;
+        this.chooser = chooser;
         this.back = back;
         pane.getStyleClass().add("over");
         pane.setId("compare-pane");
@@ -82,26 +108,20 @@ public final class ComparePane {
         title.getStyleClass().add("plan-name");
         choice.setId("compare-with");
         choice.setAccessibleText("Kept plan to compare with");
-        choice.setConverter(
-                new StringConverter<>() {
-                    @Override
-                    public String toString(Copy copy) {
-                        return copy == null ? "" : copy.name();
-                    }
-
-                    @Override
-                    public Copy fromString(String words) {
-                        throw new UnsupportedOperationException("copies are chosen, not written");
-                    }
-                });
         choice.getItems().setAll(copies.all());
         choice.setOnAction(event -> show());
+        Button file = new Button("A plan kept in a file");
+        file.setId("compare-file");
+        file.getStyleClass().add("quiet");
+        file.setOnAction(event -> open());
+        says.setId("compare-says");
+        says.getStyleClass().add("note");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         Button close = new Button("Back to the plan");
         close.setId("back");
         close.setOnAction(event -> close());
-        HBox head = new HBox(12, title, choice, gap, close);
+        HBox head = new HBox(12, title, choice, file, says, gap, close);
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("head");
         body.getStyleClass().add("page");
@@ -129,7 +149,71 @@ public final class ComparePane {
         return pane;
     }
 
+    /** Works out a plan that was kept in a file, then sets it beside the present one. */
+    private void open() {
+        Path path = chooser.plan();
+        Path folder = path == null ? null : path.toAbsolutePath().normalize().getParent();
+        if (path == null || folder == null) {
+            return;
+        }
+        stop();
+        String name = String.valueOf(path.getFileName());
+        try {
+            PlanFile file = PlanFile.read(name, Files.readAllBytes(path));
+            other = session.workOut(file, folder, new Hearing(name));
+        } catch (IOException e) {
+            says.setText(name + " cannot be read: " + e.getMessage());
+        } catch (PlanException e) {
+            says.setText(String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** Hears what becomes of a plan that is worked out beside the present one. */
+    private final class Hearing implements Session.Beside {
+        private final String name;
+
+        Hearing(String name) {
+            this.name = name;
+        }
+
+        @Override
+        public void working(double part, String doing) {
+            if (other == null) {
+                return;
+            }
+            says.setText(name + ": " + doing);
+        }
+
+        @Override
+        public void done(Outcome outcome) {
+            if (other == null) {
+                return;
+            }
+            stop();
+            says.setText("");
+            Copy copy = copies.add(name, outcome);
+            choice.getItems().setAll(copies.all());
+            choice.setValue(copy);
+            show();
+        }
+
+        @Override
+        public void refused(Shown.Wrong wrong) {
+            stop();
+            says.setText(name + ": " + wrong.what() + " " + wrong.remedy());
+        }
+    }
+
+    private void stop() {
+        Session.Working going = other;
+        other = null;
+        if (going != null) {
+            going.close();
+        }
+    }
+
     private void close() {
+        stop();
         session.shown().removeListener(news);
         back.run();
     }
@@ -143,7 +227,8 @@ public final class ComparePane {
                     .add(
                             words(
                                     "No copy is kept yet. Press Keep a copy, change the plan, and"
-                                            + " come back to see what the change is worth."));
+                                            + " come back to see what the change is worth; or choose a"
+                                            + " plan kept in a file."));
             return;
         }
         if (now == null || !session.shown().get().settled()) {

@@ -1,9 +1,10 @@
 package lanewright.desktop.session;
 
-import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Supplier;
 import lanewright.desktop.session.Shown.Wrong;
 import lanewright.lane.line.DesignRefused;
 import lanewright.measure.Finding;
@@ -41,7 +42,9 @@ final class Engine implements AutoCloseable {
 
     private record Ready(long edit, Draft draft) {}
 
-    private final Run run;
+    private final Supplier<Run> begins;
+    private final Object runLock = new Object();
+    private volatile @Nullable Run run;
     private final Listener listener;
     private final Object lock = new Object();
     private final AtomicLong newest = new AtomicLong(-1);
@@ -52,11 +55,37 @@ final class Engine implements AutoCloseable {
     private final Thread drafting;
     private final Thread settling;
 
-    Engine(Path folder, Listener listener) {
-        this.run = new Run(folder);
+    /**
+     * An engine.
+     *
+     * @param begins makes the run when something is asked for first, on the engine's thread
+     */
+    Engine(Supplier<Run> begins, Listener listener) {
+        this.begins = begins;
         this.listener = listener;
         this.drafting = thread("lanewright-draft", this::draft);
         this.settling = thread("lanewright-outcome", this::settle);
+    }
+
+    private Run run() {
+        synchronized (runLock) {
+            Run made = run;
+            if (made == null) {
+                made = begins.get();
+                run = made;
+            }
+            return made;
+        }
+    }
+
+    /**
+     * A run that begins with the survey and the ground that this engine has read last. Waits for a
+     * draft that is being made.
+     */
+    Run beside() {
+        synchronized (runLock) {
+            return run().beside();
+        }
     }
 
     private static Thread thread(String name, Runnable work) {
@@ -133,13 +162,15 @@ final class Engine implements AutoCloseable {
     /** The land first, so that it is seen even where the lane cannot be laid out. */
     private Draft worked(Asked next) throws SurveyException, DesignRefused, PlanException {
         Progress progress = listening(next.edit(), true);
-        Run.Land land = run.land(next.file(), progress.part(0, 0.8));
-        Run.Land last = told;
-        if (last == null || last.ground() != land.ground()) {
-            told = land;
-            listener.landed(land);
+        synchronized (runLock) {
+            Run.Land land = run().land(next.file(), progress.part(0, 0.8));
+            Run.Land last = told;
+            if (last == null || last.ground() != land.ground()) {
+                told = land;
+                listener.landed(land);
+            }
+            return run().draft(next.file(), progress);
         }
-        return run.draft(next.file(), progress);
     }
 
     private void settle() {
@@ -152,11 +183,12 @@ final class Engine implements AutoCloseable {
                 return;
             }
             UnitSystem units = next.draft().plan().units();
+            Run drafter = Objects.requireNonNull(run, "a draft was made without a run");
             Outcome made =
                     tried(
                             next.edit(),
                             units,
-                            () -> run.settled(next.draft(), listening(next.edit(), false)));
+                            () -> drafter.settled(next.draft(), listening(next.edit(), false)));
             if (made != null) {
                 listener.settled(next.edit(), made);
             }

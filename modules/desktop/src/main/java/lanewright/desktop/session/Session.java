@@ -72,8 +72,8 @@ public final class Session implements AutoCloseable {
         this.shown =
                 new ReadOnlyObjectWrapper<>(
                         new Shown(0, file, null, -1, null, -1, null, "Reading the survey", 0));
-        this.engine = new Engine(folder, new Telling());
-        this.beside = new Engine(folder, new TellingGhost());
+        this.engine = new Engine(() -> new Run(folder), new Telling());
+        this.beside = new Engine(engine::beside, new TellingGhost());
         engine.ask(0, file, false);
     }
 
@@ -337,6 +337,42 @@ public final class Session implements AutoCloseable {
         ghost.set(null);
     }
 
+    /** Is told, on the thread of the screen, what becomes of a plan that is worked out beside. */
+    public interface Beside {
+        /** It goes on: how much is done, 0 to 1, and what is being done. */
+        void working(double part, String doing);
+
+        /** It is worked out. */
+        void done(Outcome outcome);
+
+        /** It has no answer. */
+        void refused(Wrong wrong);
+    }
+
+    /** A plan being worked out beside this one. */
+    public interface Working extends AutoCloseable {
+        /**
+         * Ends the work; what is running still is left to end by itself, and tells nothing more.
+         */
+        @Override
+        void close();
+    }
+
+    /**
+     * Works out another plan, once, beside this one.
+     *
+     * @param file the other plan
+     * @param in folder that the paths of its survey are relative to
+     * @return stops the work when closed
+     */
+    public Working workOut(PlanFile file, Path in, Beside told) {
+        boolean sameLand = in.equals(folder) && file.plan().survey().equals(plan().survey());
+        var other =
+                new Engine(sameLand ? engine::beside : () -> new Run(in), new TellingBeside(told));
+        other.ask(0, file, false);
+        return other::close;
+    }
+
     private void show(PlanFile file, boolean moving) {
         if (ghost.get() != null) {
             // It was made of the plan before this edit, and taking it would take the edit back.
@@ -439,6 +475,40 @@ public final class Session implements AutoCloseable {
                         told.doing = doing;
                         told.part = part;
                     });
+        }
+    }
+
+    /** Hands what comes of a plan beside this one to who asked for it. */
+    private final class TellingBeside implements Engine.Listener {
+        private final Beside told;
+
+        TellingBeside(Beside told) {
+            this.told = told;
+        }
+
+        @Override
+        public void landed(Run.Land made) {
+            // Only the whole outcome is wanted.
+        }
+
+        @Override
+        public void drafted(long edit, Draft draft) {
+            // Only the whole outcome is wanted.
+        }
+
+        @Override
+        public void settled(long edit, Outcome outcome) {
+            screen.execute(() -> told.done(outcome));
+        }
+
+        @Override
+        public void refused(long edit, Wrong wrong) {
+            screen.execute(() -> told.refused(wrong));
+        }
+
+        @Override
+        public void working(long edit, double part, String doing) {
+            screen.execute(() -> told.working(part, doing));
         }
     }
 

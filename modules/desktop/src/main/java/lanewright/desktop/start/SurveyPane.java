@@ -35,9 +35,11 @@ import lanewright.planner.document.PlanFile;
 import lanewright.planner.document.Spot;
 import lanewright.planner.document.SurveyPart;
 import lanewright.planner.run.Run;
+import lanewright.survey.LonLat;
 import lanewright.survey.Reading;
 import lanewright.survey.Survey;
 import lanewright.survey.SurveyException;
+import lanewright.survey.read.GridPlace;
 import lanewright.survey.read.Holds;
 import org.jspecify.annotations.Nullable;
 
@@ -160,6 +162,7 @@ final class SurveyPane implements AutoCloseable {
         private final TextField columns = new TextField();
         private final VBox understood = new VBox(2);
         private boolean said;
+        private boolean asked;
 
         Row(Path path) {
             this.path = path;
@@ -185,13 +188,16 @@ final class SurveyPane implements AutoCloseable {
             columns.setPromptText(AS_FILE);
             columns.setOnAction(event -> read());
             box.getStyleClass().add("card");
-            box.getChildren()
-                    .addAll(
-                            title,
-                            named("It holds", holds),
-                            named("Its unit", unit),
-                            named("Its columns", columns),
-                            understood);
+            box.getChildren().addAll(title, named("It holds", holds));
+            if (isGeoJson(path)) {
+                box.getChildren().add(named("Its heights are in", unit));
+            } else {
+                box.getChildren().add(named("Its unit", unit));
+            }
+            if (!isGeoJson(path) && guess(path) != Holds.GRID) {
+                box.getChildren().add(named("Its columns", columns));
+            }
+            box.getChildren().add(understood);
         }
 
         /** One crew measures in one unit: what is said of one file is taken up for the others. */
@@ -202,7 +208,7 @@ final class SurveyPane implements AutoCloseable {
             filling = true;
             said = true;
             for (Row row : rows) {
-                if (!row.said && !isGeoJson(row.path)) {
+                if (!row.said && isGeoJson(row.path) == isGeoJson(path)) {
                     row.unit.setValue(unit.getValue());
                 }
             }
@@ -293,13 +299,13 @@ final class SurveyPane implements AutoCloseable {
         if (lower.endsWith(".tif") || lower.endsWith(".tiff") || lower.endsWith(".asc")) {
             return Holds.GRID;
         }
-        if (isGeoJson(path)) {
-            return Holds.CONTOURS;
-        }
         try (var in = Files.newInputStream(path)) {
             String head =
                     new String(in.readNBytes(4000), StandardCharsets.UTF_8)
                             .toLowerCase(Locale.ROOT);
+            if (isGeoJson(path)) {
+                return head.contains("\"point\"") ? Holds.POINTS : Holds.CONTOURS;
+            }
             return head.contains("topsoil") || head.contains("bearing")
                     ? Holds.PROBES
                     : Holds.POINTS;
@@ -357,6 +363,11 @@ final class SurveyPane implements AutoCloseable {
     private void read() {
         long number = newest.incrementAndGet();
         trouble.setText("");
+        Row unasked = unasked();
+        if (unasked != null) {
+            askPlace(number, unasked);
+            return;
+        }
         PlanFile first;
         try {
             suggestFrame();
@@ -410,6 +421,58 @@ final class SurveyPane implements AutoCloseable {
                         "lanewright-read");
         reader.setDaemon(true);
         reader.start();
+    }
+
+    /** A grid that was not asked yet where it lies, or null. */
+    private @Nullable Row unasked() {
+        if (frame.getText().isBlank()) {
+            for (Row row : rows) {
+                if (!row.asked && row.held() == Holds.GRID) {
+                    return row;
+                }
+            }
+        }
+        return null;
+    }
+
+    /** Asks a grid which flat map it is drawn on, suggests that one, and reads on. */
+    private void askPlace(long number, Row row) {
+        row.asked = true;
+        says.setText("Looking where " + row.path.getFileName() + " lies …");
+        bar.setVisible(true);
+        bar.setProgress(-1);
+        Thread asking =
+                new Thread(
+                        () -> {
+                            GridPlace told = place(row.path);
+                            Platform.runLater(() -> placed(number, told));
+                        },
+                        "lanewright-place");
+        asking.setDaemon(true);
+        asking.start();
+    }
+
+    private static GridPlace place(Path path) {
+        try {
+            return GridPlace.of(path);
+        } catch (SurveyException e) {
+            // No suggestion; reading the file will say what is wrong with it.
+            return GridPlace.UNKNOWN;
+        }
+    }
+
+    private void placed(long number, GridPlace told) {
+        LonLat middle = told.middle();
+        if (frame.getText().isBlank()) {
+            if (told.code().isPresent()) {
+                frame.setText("EPSG:" + told.code().getAsInt());
+            } else if (middle != null) {
+                frame.setText(FirstPlan.frameAround(middle.longitude(), middle.latitude()));
+            }
+        }
+        if (newest.get() == number) {
+            read();
+        }
     }
 
     /** Degrees need a flat map: a zone around the first place is suggested, and shown. */
@@ -473,7 +536,12 @@ final class SurveyPane implements AutoCloseable {
 
     /** A file that does not tell its unit is asked for it here, not in the plan's text. */
     private static String remedy(SurveyException e) {
-        return e.what().contains("says the unit") ? "Choose its unit below." : e.remedy();
+        if (e.what().contains("says the unit")) {
+            return "Choose its unit below.";
+        }
+        return e.what().contains("has no frame there")
+                ? "Write the code of a flat map below, such as EPSG:26916, or a zone around the land."
+                : e.remedy();
     }
 
     private void wrong(long number, SurveyException e) {

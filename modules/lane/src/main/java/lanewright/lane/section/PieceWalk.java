@@ -89,6 +89,12 @@ final class PieceWalk {
                 new SectionWork(0, 0, looks, measured));
     }
 
+    /** The section at a station, whatever stands near it. */
+    Section single(double station) {
+        lanes.clear();
+        return cut(station, false, lane(station, false));
+    }
+
     /** Stands one section at a stop, or two if it jumps. */
     private void stand(Section at, Stop stop, @Nullable LaneAt laneBefore) {
         Section after = at;

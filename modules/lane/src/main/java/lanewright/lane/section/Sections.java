@@ -75,6 +75,23 @@ public final class Sections {
         return set(design, sections);
     }
 
+    /**
+     * The section at any one station, cut as all others are.
+     *
+     * @param topsoil depth of topsoil, m
+     * @param bearing depth to soil that bears, m, or null if known nowhere
+     * @param station m along the alignment, between zero and its length
+     */
+    public static Section at(
+            LaneDesign design,
+            Ground ground,
+            VertexField topsoil,
+            @Nullable VertexField bearing,
+            double station) {
+        var lines = new GroundLines(design.alignment(), ground, topsoil, bearing);
+        return new PieceWalk(design, lines, reach(design)).single(station);
+    }
+
     static SectionSet set(LaneDesign design, List<Section> sections) {
         return new SectionSet(design, sections, new SectionCheck(design, sections).findings());
     }

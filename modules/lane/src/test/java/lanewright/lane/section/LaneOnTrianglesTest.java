@@ -210,6 +210,39 @@ class LaneOnTrianglesTest {
         assertEquals(raised, parts, 1e-8, "seed " + run.getCurrentRepetition());
     }
 
+    /**
+     * A section cut by itself is the one that stands there among all; and where none stands, its
+     * parts add up as all sections' do.
+     */
+    @Test
+    void aSectionCutByItselfIsLikeTheOthers() throws DesignRefused {
+        World world = new World(3);
+        LaneDesign lane = world.lane(STAY, false);
+        var survey = Survey.builder();
+        world.shots.forEach(shot -> survey.point(shot[0], shot[1], shot[2]));
+        Ground ground = Ground.of(survey.build(), GroundOptions.USUAL, Progress.NONE);
+        VertexField soil = ground.constant(0.25);
+        int alike = 0;
+        for (Section each : Sections.of(lane, ground, soil, null, Progress.NONE).sections()) {
+            if (each.face() == Section.Face.SINGLE) {
+                assertEquals(each, Sections.at(lane, ground, soil, null, each.station()));
+                alike++;
+            }
+            double between = Math.min(lane.length(), each.station() + 1.37);
+            Section own = Sections.at(lane, ground, soil, null, between);
+            Areas areas = own.areas();
+            double stone = areas.layers().stream().mapToDouble(Part::area).sum();
+            double parts =
+                    stone
+                            + areas.fill().area()
+                            + areas.topsoilBack().area()
+                            - areas.cut().area()
+                            - areas.strip().area();
+            assertEquals(raised(own), parts, 1e-9, "at " + between);
+        }
+        assertTrue(alike > 20, alike + " sections");
+    }
+
     /** Finished less ground between the catch points, by the shoelace formula. */
     private static double raised(Section s) {
         double from = s.left().catchPoint().offset();

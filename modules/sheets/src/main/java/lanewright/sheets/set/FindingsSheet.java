@@ -1,10 +1,10 @@
 package lanewright.sheets.set;
 
-import java.util.Comparator;
 import java.util.List;
 import lanewright.measure.Finding;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
+import lanewright.planner.run.Numbered;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
 import lanewright.sheets.page.Sheet;
@@ -22,7 +22,7 @@ final class FindingsSheet {
                         "Findings",
                         "What deserves a look?",
                         answer(findings, units));
-        List<Finding> numbered = numbered(findings);
+        List<Finding> numbered = Numbered.of(findings);
         for (Finding.Level level : Finding.Level.values()) {
             List<Finding> some = findings.stream().filter(f -> f.level() == level).toList();
             if (!some.isEmpty()) {
@@ -32,14 +32,6 @@ final class FindingsSheet {
             }
         }
         return flow.sheet();
-    }
-
-    /** What is to be settled or looked at, in the order of its numbers, the first being one. */
-    static List<Finding> numbered(List<Finding> findings) {
-        return findings.stream()
-                .filter(finding -> finding.level() != Finding.Level.NOTE)
-                .sorted(Comparator.comparing(Finding::level))
-                .toList();
     }
 
     private static String answer(List<Finding> findings, UnitSystem units) {

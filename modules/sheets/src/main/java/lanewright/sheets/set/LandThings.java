@@ -49,7 +49,7 @@ final class LandThings {
 
     /** A numbered triangle at every place that must be settled or looked at. */
     void warnings(List<Finding> findings) {
-        List<Finding> numbered = FindingsSheet.numbered(findings);
+        List<Finding> numbered = Numbered.of(findings);
         for (int i = 0; i < numbered.size(); i++) {
             Where where = numbered.get(i).where();
             String number = Words.fixed(i + 1, 0);

@@ -4,11 +4,15 @@ import java.awt.Rectangle;
 import java.awt.image.Raster;
 import java.awt.image.RenderedImage;
 import java.io.IOException;
+import java.nio.file.Path;
+import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import lanewright.measure.Progress;
 import lanewright.survey.Frame;
+import lanewright.survey.LonLat;
 import lanewright.survey.SurveyException;
 import org.geotools.api.coverage.grid.GridEnvelope;
+import org.geotools.api.referencing.FactoryException;
 import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
 import org.geotools.api.referencing.crs.GeographicCRS;
 import org.geotools.api.referencing.crs.ProjectedCRS;
@@ -18,6 +22,7 @@ import org.geotools.api.referencing.operation.TransformException;
 import org.geotools.coverage.grid.GridCoverage2D;
 import org.geotools.coverage.util.CoverageUtilities;
 import org.geotools.gce.geotiff.GeoTiffReader;
+import org.geotools.referencing.CRS;
 import org.geotools.referencing.crs.DefaultEngineeringCRS;
 import org.geotools.util.factory.Hints;
 
@@ -47,19 +52,19 @@ final class TiffGrid {
         GridCoverage2D coverage = null;
         GeoTiffReader reader = null;
         try {
-            reader = open();
+            reader = open(file.path());
             begin(reader);
             TiffStrips.refuseIfCutOff(file.path());
             coverage = reader.read(null);
             cells(coverage, progress);
         } catch (IOException | TransformException broken) {
-            throw broken(broken);
+            throw broken(file.path(), broken);
         } catch (CancellationException cancelled) {
             throw cancelled;
         } catch (RuntimeException broken) {
             // The libraries under the reader say "broken file" in any way they like: with
             // exceptions of their own, plain ones, and array indices out of bounds.
-            throw broken(broken);
+            throw broken(file.path(), broken);
         } finally {
             if (coverage != null) {
                 coverage.dispose(true);
@@ -70,19 +75,46 @@ final class TiffGrid {
         }
     }
 
-    private GeoTiffReader open() throws IOException {
+    /** Where a grid says that it lies. */
+    static GridPlace place(Path path) throws SurveyException {
+        Frame.readyLibrary();
+        GeoTiffReader reader = null;
+        try {
+            reader = open(path);
+            CoordinateReferenceSystem system = reader.getCoordinateReferenceSystem();
+            if (system instanceof GeographicCRS) {
+                var area = reader.getOriginalEnvelope();
+                return new GridPlace(
+                        OptionalInt.empty(), new LonLat(area.getMedian(0), area.getMedian(1)));
+            }
+            Integer code =
+                    system instanceof ProjectedCRS ? CRS.lookupEpsgCode(system, false) : null;
+            return code == null ? GridPlace.UNKNOWN : new GridPlace(OptionalInt.of(code), null);
+        } catch (IOException | FactoryException broken) {
+            throw broken(path, broken);
+        } catch (RuntimeException broken) {
+            // As above: the libraries under the reader throw what they like.
+            throw broken(path, broken);
+        } finally {
+            if (reader != null) {
+                reader.dispose();
+            }
+        }
+    }
+
+    private static GeoTiffReader open(Path path) throws IOException {
         var hints = new Hints(Hints.FORCE_LONGITUDE_FIRST_AXIS_ORDER, true);
         try {
-            return new GeoTiffReader(file.path().toFile(), hints);
+            return new GeoTiffReader(path.toFile(), hints);
         } catch (IOException perhapsNoSystem) {
             // A raster that names no system is opened only with one to fall back on, and that one
             // would hide the system of a raster that has one: so it comes second.
             hints.put(Hints.DEFAULT_COORDINATE_REFERENCE_SYSTEM, DefaultEngineeringCRS.GENERIC_2D);
-            return new GeoTiffReader(file.path().toFile(), hints);
+            return new GeoTiffReader(path.toFile(), hints);
         }
     }
 
-    private SurveyException broken(Exception cause) {
+    private static SurveyException broken(Path path, Exception cause) {
         String reason = "";
         for (Throwable each = cause; each != null; each = each.getCause()) {
             String words = each.getMessage();
@@ -90,7 +122,7 @@ final class TiffGrid {
         }
         var said =
                 new SurveyException(
-                        file.path(),
+                        path,
                         0,
                         "the GeoTIFF cannot be read"
                                 + (reason.isEmpty()

@@ -2,6 +2,7 @@ package lanewright.survey.read;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -197,5 +198,13 @@ class ProbesAndGridsTest {
         assertEquals(175, survey.x(63), 1e-9);
         assertEquals(125, survey.y(63), 1e-9);
         assertEquals(63, survey.z(63));
+    }
+
+    @Test
+    void aGridThatSaysNothingOfItsPlaceIsSoTold() throws SurveyException {
+        Path plain = Written.file(folder, "plain.asc", "ncols 2");
+        assertEquals(GridPlace.UNKNOWN, GridPlace.of(plain));
+        Path broken = Written.file(folder, "broken.tif", "no picture");
+        assertThrows(SurveyException.class, () -> GridPlace.of(broken));
     }
 }
