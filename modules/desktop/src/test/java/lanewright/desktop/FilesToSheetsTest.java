@@ -169,13 +169,11 @@ class FilesToSheetsTest {
         hand.choose("plan-units", "metric");
         hand.choose("unit-jacksboro-fault.tif", "m");
         ground("open-grid");
-        Node land = hand.see("land");
-        double w = Hand.on(() -> land.getBoundsInLocal().getWidth());
-        double h = Hand.on(() -> land.getBoundsInLocal().getHeight());
-        hand.moveTo(land, w * 0.5, h * 0.5);
-        hand.robot().scroll(24, javafx.geometry.VerticalDirection.UP);
+        for (int i = 0; i < 10; i++) {
+            hand.click("nearer");
+        }
         Hand.pause(800);
-        draw("open-grid", new Clicks(0.3, 0.5, 0.5, 0.47, 0.7, 0.5));
+        draw("open-grid", new Clicks(0.03, 0.465, 0.18, 0.462, 0.34, 0.468));
         print("open-grid");
     }
 

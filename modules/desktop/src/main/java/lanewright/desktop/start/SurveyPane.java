@@ -28,7 +28,9 @@ import lanewright.desktop.land.LandBoard;
 import lanewright.ground.Ground;
 import lanewright.measure.LengthUnit;
 import lanewright.measure.Progress;
+import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
+import lanewright.measure.Words;
 import lanewright.planner.document.FirstPlan;
 import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
@@ -118,7 +120,17 @@ final class SurveyPane implements AutoCloseable {
         Label readout = new Label();
         readout.textProperty().bind(land.readout());
         readout.getStyleClass().add("readout");
-        HBox foot = new HBox(readout);
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox foot =
+                new HBox(
+                        10,
+                        readout,
+                        gap,
+                        quiet("Whole land", "fit", land::fit),
+                        quiet("Nearer", "nearer", () -> land.zoom(1.4)),
+                        quiet("Farther", "farther", () -> land.zoom(1 / 1.4)));
+        foot.setAlignment(Pos.CENTER_LEFT);
         foot.getStyleClass().add("foot");
         root.setBottom(foot);
         bar.setVisible(false);
@@ -127,6 +139,14 @@ final class SurveyPane implements AutoCloseable {
 
     Node node() {
         return root;
+    }
+
+    private static Button quiet(String words, String id, Runnable does) {
+        Button button = new Button(words);
+        button.setId(id);
+        button.getStyleClass().add("quiet");
+        button.setOnAction(event -> does.run());
+        return button;
     }
 
     private static Node named(String words, Region field) {
@@ -525,9 +545,9 @@ final class SurveyPane implements AutoCloseable {
         survey = measured;
         bar.setVisible(false);
         says.setText(
-                measured.size()
+                Words.of(Quantity.count(measured.size()), system())
                         + " points and "
-                        + measured.lines().size()
+                        + Words.of(Quantity.count(measured.lines().size()), system())
                         + " lines make the ground. Look whether the picture is your land, then draw"
                         + " the lane.");
         land.show(measured, ground, system());
