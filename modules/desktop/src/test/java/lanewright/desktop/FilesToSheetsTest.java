@@ -36,7 +36,11 @@ class FilesToSheetsTest {
     private final StartTest.Answers answers = new StartTest.Answers();
 
     /** Where the lane is clicked, as parts of the board's width and height. */
-    private record Clicks(double... xy) {}
+    private record Clicks(List<Double> xy) {
+        static Clicks at(Double... xy) {
+            return new Clicks(List.of(xy));
+        }
+    }
 
     private Desk desk;
     private Hand hand;
@@ -75,8 +79,8 @@ class FilesToSheetsTest {
         Node land = hand.see("land");
         double w = Hand.on(() -> land.getBoundsInLocal().getWidth());
         double h = Hand.on(() -> land.getBoundsInLocal().getHeight());
-        for (int i = 0; i < clicks.xy().length; i += 2) {
-            hand.clickAt(land, w * clicks.xy()[i], h * clicks.xy()[i + 1]);
+        for (int i = 0; i < clicks.xy().size(); i += 2) {
+            hand.clickAt(land, w * clicks.xy().get(i), h * clicks.xy().get(i + 1));
         }
         hand.look(sample + "-lane-clicked");
         hand.keys(KeyCode.ENTER);
@@ -157,7 +161,7 @@ class FilesToSheetsTest {
         hand.look("marrow-fold-survey-asked");
         hand.choose("unit-points.csv", "ft");
         ground("marrow-fold");
-        draw("marrow-fold", new Clicks(0.10, 0.55, 0.5, 0.5, 0.9, 0.5));
+        draw("marrow-fold", Clicks.at(0.10, 0.55, 0.5, 0.5, 0.9, 0.5));
         widen("11 ft", "11 ft wide");
         print("marrow-fold");
     }
@@ -173,7 +177,7 @@ class FilesToSheetsTest {
             hand.click("nearer");
         }
         Hand.pause(800);
-        draw("open-grid", new Clicks(0.03, 0.465, 0.18, 0.462, 0.34, 0.468));
+        draw("open-grid", Clicks.at(0.03, 0.465, 0.18, 0.462, 0.34, 0.468));
         print("open-grid");
     }
 
@@ -183,7 +187,7 @@ class FilesToSheetsTest {
         hand.choose("plan-units", "metric");
         hand.choose("unit-contours.geojson", "m");
         ground("wickle-bank");
-        draw("wickle-bank", new Clicks(0.12, 0.5, 0.4, 0.45, 0.85, 0.5));
+        draw("wickle-bank", Clicks.at(0.12, 0.5, 0.4, 0.45, 0.85, 0.5));
         widen("3.2 m", "3.2 m wide");
         print("wickle-bank");
     }

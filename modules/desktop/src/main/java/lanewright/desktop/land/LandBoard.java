@@ -31,18 +31,13 @@ import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
-import lanewright.planner.document.LinePart;
-import lanewright.planner.document.Plan;
-import lanewright.planner.document.Spot;
 import lanewright.planner.run.Draft;
 import lanewright.planner.run.Outcome;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
-import lanewright.survey.LonLat;
 import lanewright.survey.Survey;
-import lanewright.survey.SurveyException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -412,39 +407,15 @@ public final class LandBoard extends Board implements AutoCloseable {
         return opened != null && opened.open().get() == Topic.LINE;
     }
 
-    /** The lane's intersection points as drawn, local metres. */
-    private List<double[]> corners() {
-        Draft draft = draft();
+    private @Nullable LaneCorners lane() {
         Session opened = session;
         Survey measured = survey;
-        boolean old = opened != null && opened.shown().get().wrong() != null;
-        if (opened != null && measured != null && (draft == null || old)) {
-            return planned(opened.file().plan(), measured);
-        }
-        if (draft == null) {
-            return List.of();
-        }
-        return draft.design().alignment().points().stream()
-                .map(point -> new double[] {point.x(), point.y()})
-                .toList();
+        return opened == null || measured == null ? null : new LaneCorners(opened, measured);
     }
 
-    /** The points as the plan has them, where no lane could be laid out on them. */
-    private static List<double[]> planned(Plan plan, Survey measured) {
-        List<double[]> points = new ArrayList<>();
-        for (LinePart.Point point : plan.line().points()) {
-            Spot spot = point.spot();
-            double[] at = {spot.across(), spot.up()};
-            if (spot.degrees()) {
-                try {
-                    at = measured.frame().eastNorth(new LonLat(spot.across(), spot.up()));
-                } catch (SurveyException e) {
-                    return List.of();
-                }
-            }
-            points.add(new double[] {at[0] - measured.originX(), at[1] - measured.originY()});
-        }
-        return points;
+    private List<double[]> corners() {
+        LaneCorners lane = lane();
+        return lane == null ? List.of() : lane.places();
     }
 
     private int cornerAt(double px, double py) {
@@ -514,7 +485,10 @@ public final class LandBoard extends Board implements AutoCloseable {
             }
             double[] to = under(event);
             int point = held;
-            moving.to(plan -> movedPoint(plan, point, to));
+            LaneCorners lane = lane();
+            if (lane != null) {
+                moving.to(plan -> lane.moved(plan, point, to));
+            }
         } else if (panning) {
             look(view.moved(event.getX() - lastX, event.getY() - lastY));
         }
@@ -560,7 +534,8 @@ public final class LandBoard extends Board implements AutoCloseable {
         if (place != null && Math.abs(place.offset()) * view.scale() < 40) {
             opened.marker().set(place.station());
             if (event.getClickCount() > 1 && editing()) {
-                putIn(opened, line, place.station());
+                LaneCorners lane = lane();
+                chosen = lane == null ? -1 : lane.putIn(line, place.station());
             }
         }
     }
@@ -573,57 +548,6 @@ public final class LandBoard extends Board implements AutoCloseable {
             done.accept(List.copyOf(drawn));
             drawn.clear();
         }
-    }
-
-    /** Puts a point into the lane where it was double-clicked, without bending it much. */
-    private void putIn(Session opened, Alignment line, double station) {
-        double x = line.x(station);
-        double y = line.y(station);
-        List<double[]> corners = corners();
-        int after = 0;
-        for (int i = 1; i < corners.size() - 1; i++) {
-            Place place = line.place(corners.get(i)[0], corners.get(i)[1]);
-            if (place != null && place.station() < station) {
-                after = i;
-            }
-        }
-        int index = after + 1;
-        opened.edit(
-                "a point put into the lane",
-                plan -> {
-                    List<LinePart.Point> points = new ArrayList<>(plan.line().points());
-                    double radius = points.size() > 2 ? points.get(1).radius() : 20;
-                    points.add(index, new LinePart.Point("", spot(points.get(0), x, y), radius));
-                    return plan.with(new LinePart(points));
-                });
-        chosen = index;
-    }
-
-    private Plan movedPoint(Plan plan, int index, double[] to) {
-        List<LinePart.Point> points = new ArrayList<>(plan.line().points());
-        LinePart.Point old = points.get(index);
-        points.set(index, new LinePart.Point(old.name(), spot(old, to[0], to[1]), old.radius()));
-        return plan.with(new LinePart(points));
-    }
-
-    /** A place of the board as the plan writes places: in degrees if its other points are. */
-    private Spot spot(LinePart.Point like, double x, double y) {
-        Survey measured = survey;
-        if (measured == null) {
-            throw new IllegalStateException("there is no survey to place a point on");
-        }
-        if (like.spot().degrees()) {
-            try {
-                LonLat place = measured.onEarth(x, y);
-                return Spot.onEarth(place.longitude(), place.latitude());
-            } catch (SurveyException e) {
-                throw new IllegalArgumentException(e.getMessage(), e);
-            }
-        }
-        double step = units == UnitSystem.US ? 0.1 * 0.3048 : 0.05;
-        return Spot.at(
-                Math.rint((x + measured.originX()) / step) * step,
-                Math.rint((y + measured.originY()) / step) * step);
     }
 
     private void moved(MouseEvent event) {
@@ -639,30 +563,16 @@ public final class LandBoard extends Board implements AutoCloseable {
     private String read(double east, double north) {
         Survey measured = survey;
         Ground made = ground;
-        if (measured == null || made == null) {
-            return "";
-        }
-        double height = made.heightAt(east, north);
-        String place =
-                "E "
-                        + Words.fine(Quantity.length(east + measured.originX()), units)
-                        + "   N "
-                        + Words.fine(Quantity.length(north + measured.originY()), units);
-        if (Double.isNaN(height)) {
-            return place + "   no ground was measured here";
-        }
-        String told = place + "   height " + Words.fine(Quantity.height(height), units);
         Session opened = session;
-        Outcome outcome = opened == null ? null : opened.shown().get().outcome();
-        if (outcome != null) {
-            double built = outcome.finished().heightAt(east, north);
-            if (!Double.isNaN(built) && Math.abs(built - height) > 0.005) {
-                told +=
-                        (built < height ? "   dug " : "   built up ")
-                                + Words.fine(Quantity.length(Math.abs(built - height)), units);
-            }
-        }
-        return told;
+        return measured == null || made == null
+                ? ""
+                : Readout.of(
+                        measured,
+                        made,
+                        opened == null ? null : opened.shown().get().outcome(),
+                        east,
+                        north,
+                        units);
     }
 
     private void scrolled(ScrollEvent event) {
@@ -673,7 +583,6 @@ public final class LandBoard extends Board implements AutoCloseable {
     }
 
     private void keyed(KeyEvent event) {
-        Session opened = session;
         KeyCode code = event.getCode();
         double step = event.isShiftDown() ? 60 : 0;
         switch (code) {
@@ -682,7 +591,7 @@ public final class LandBoard extends Board implements AutoCloseable {
             case DIGIT0, HOME -> fit();
             case ENTER -> finishDrawing();
             case ESCAPE -> escape();
-            case DELETE, BACK_SPACE -> takeOut(opened);
+            case DELETE, BACK_SPACE -> takeOut();
             case LEFT, RIGHT, UP, DOWN -> {
                 if (step == 0) {
                     return;
@@ -710,21 +619,12 @@ public final class LandBoard extends Board implements AutoCloseable {
         repaint();
     }
 
-    private void takeOut(@Nullable Session opened) {
-        int index = chosen;
-        if (opened == null || !editing() || index <= 0) {
-            return;
+    private void takeOut() {
+        LaneCorners lane = lane();
+        if (lane != null && editing() && chosen > 0) {
+            lane.takeOut(chosen);
+            chosen = -1;
         }
-        opened.edit(
-                "a point taken out of the lane",
-                plan -> {
-                    List<LinePart.Point> points = new ArrayList<>(plan.line().points());
-                    if (index < points.size() - 1) {
-                        points.remove(index);
-                    }
-                    return plan.with(new LinePart(points));
-                });
-        chosen = -1;
     }
 
     @Override

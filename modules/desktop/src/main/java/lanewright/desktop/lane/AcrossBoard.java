@@ -109,6 +109,7 @@ public final class AcrossBoard extends Board {
     }
 
     /** The section right at the marker, cut anew where none stands. */
+    @SuppressWarnings("ReferenceEquality") // another draft of equal parts is as good cut anew
     private Section section(Draft draft) {
         double marker = session.marker().get();
         double station = Math.max(0, Math.min(draft.design().length(), marker));

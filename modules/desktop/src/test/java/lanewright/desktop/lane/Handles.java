@@ -12,7 +12,7 @@ public final class Handles {
     public static double[] place(
             Session session, double width, double height, VerticalPoint point) {
         Frame frame =
-                UnrolledBoard.fitted(
+                Unrolled.fitted(
                         session.shown().get().draft(), Math.floor(width), Math.floor(height));
         return new double[] {frame.x(point.station()), frame.y(point.height())};
     }
