@@ -213,7 +213,7 @@ final class LandMarks {
             String depth =
                     place.pool() == null
                             ? ""
-                            : ": " + Words.fine(Quantity.depth(place.depth()), units) + " deep";
+                            : ": " + Words.of(Quantity.depth(place.depth()), units) + " deep";
             label(
                     Role.WATER_TEXT,
                     place.name() + depth,
@@ -227,7 +227,7 @@ final class LandMarks {
                             .noneMatch(place -> pool.equals(place.pool()))) {
                 plate(
                         Role.WATER_TEXT,
-                        Words.fine(Quantity.depth(pool.spot().depth()), units) + " deep",
+                        Words.of(Quantity.depth(pool.spot().depth()), units) + " deep",
                         view.px(pool.spot().x()),
                         view.py(pool.spot().y()) + 4,
                         true);

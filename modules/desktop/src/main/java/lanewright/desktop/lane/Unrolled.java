@@ -239,7 +239,7 @@ record Unrolled(Frame f, Draft draft, @Nullable Outcome outcome, UnitSystem unit
             Pool pool = place.pool();
             Pool.Beside beside = pool == null ? null : pool.beside();
             if (pool != null && beside != null && beside.inLimits()) {
-                String deep = Words.fine(Quantity.depth(place.depth()), units) + " deep";
+                String deep = Words.of(Quantity.depth(place.depth()), units) + " deep";
                 name(pen, room, place.name() + ": " + deep, beside.station(), pool.spot().level());
             } else if (!Double.isNaN(place.station())) {
                 double height = draft.design().profile().height(place.station());

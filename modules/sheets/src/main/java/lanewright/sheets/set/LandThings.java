@@ -6,6 +6,7 @@ import lanewright.lane.line.Place;
 import lanewright.measure.Finding;
 import lanewright.measure.Where;
 import lanewright.measure.Words;
+import lanewright.planner.run.Numbered;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.figure.Land;
 
