@@ -214,10 +214,13 @@ final class StoneCommand implements Callable<Integer> {
 
     private static void print(PrintWriter out, StoneReport report, UnitSystem shown) {
         out.println(
-                Words.of(Quantity.mass(report.orderMass()), shown)
+                "Order "
+                        + Words.of(Quantity.mass(report.toOrder()), shown)
                         + " in "
-                        + Words.of(Quantity.count(report.loadCount()), shown)
-                        + " loads"
+                        + Words.of(Quantity.count(report.loadsToOrder()), shown)
+                        + " loads ("
+                        + Words.of(Quantity.mass(report.needed()), shown)
+                        + " needed)"
                         + (Double.isNaN(report.cost())
                                 ? ""
                                 : ", "
@@ -230,10 +233,12 @@ final class StoneCommand implements Callable<Integer> {
                     "  "
                             + layer.supply().role()
                             + ": "
-                            + Words.of(Quantity.mass(layer.orderMass()), shown)
+                            + Words.of(Quantity.mass(layer.toOrder()), shown)
                             + " in "
-                            + Words.of(Quantity.count(layer.loadCount()), shown)
-                            + " loads, "
+                            + Words.of(Quantity.count(layer.loadsToOrder()), shown)
+                            + " loads ("
+                            + Words.of(Quantity.mass(layer.needed()), shown)
+                            + " needed), "
                             + Words.of(Quantity.volume(layer.volume()), shown)
                             + " rolled; spread "
                             + Words.of(Quantity.depth(layer.looseDepth()), shown)

@@ -39,7 +39,9 @@ class StoneCommandTest {
         assertEquals(0, code, err.toString());
         // 500 x 12 x 2/12 ft = 1,000 ft³ at 163 lb/ft³ = 81.5 tons: 5 loads of 20 tons, 100 tons at
         // 30.
-        assertTrue(out.toString().startsWith("81.5 tons in 5 loads"), out.toString());
+        assertTrue(
+                out.toString().startsWith("Order 100 tons in 5 loads (81.5 tons needed)"),
+                out.toString());
         assertTrue(out.toString().contains("3,000"), out.toString());
     }
 

@@ -83,7 +83,7 @@ class DragTest {
             Draft fresh = new Run(PLAN.getParent()).draft(each.file(), Progress.NONE);
             assertEquals(cut(fresh), cut(each.draft()));
             assertEquals(fresh.earth().balance(), each.draft().earth().balance());
-            assertEquals(fresh.stone().orderMass(), each.draft().stone().orderMass());
+            assertEquals(fresh.stone().needed(), each.draft().stone().needed());
             assertEquals(fresh.sections().sections(), each.draft().sections().sections());
         }
 

@@ -1,5 +1,6 @@
 package lanewright.measure;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -83,6 +84,52 @@ public record Listing(
                     ? cell.in(units)
                     : Words.number(cell.quantities().get(0), units);
         }
+    }
+
+    /**
+     * What a cell shows. A sum shows what the rows above it show, added up, so that whoever adds
+     * them finds it; that moves it by less than its rows were rounded by.
+     *
+     * @param row from zero
+     * @param column from zero
+     */
+    public String shown(int row, int column, UnitSystem units) {
+        Column head = columns.get(column);
+        String text = head.shown(rows.get(row).get(column), units);
+        int parts = rows.size() - totals;
+        if (row < parts || !isFigure(row, column)) {
+            return text;
+        }
+        BigDecimal total = plain(text);
+        BigDecimal sum = BigDecimal.ZERO;
+        int added = 0;
+        for (int i = 0; i < parts; i++) {
+            if (isFigure(i, column)) {
+                sum = sum.add(plain(head.shown(rows.get(i).get(column), units)));
+                added++;
+            }
+        }
+        // Each part is off by half its last digit at most, and so is the sum.
+        BigDecimal rounding =
+                total.ulp().multiply(BigDecimal.valueOf(added + 1L)).divide(BigDecimal.valueOf(2));
+        boolean isSum = added > 0 && sum.subtract(total).abs().compareTo(rounding) <= 0;
+        return !isSum || sum.compareTo(total) == 0
+                ? text
+                : Words.fixed(sum.doubleValue(), total.scale());
+    }
+
+    /** Whether a cell holds a finite amount that can be added. */
+    private boolean isFigure(int row, int column) {
+        Kind kind = columns.get(column).kind();
+        List<Quantity> held = rows.get(row).get(column).quantities();
+        return kind != null
+                && kind != Kind.STATION
+                && !held.isEmpty()
+                && Double.isFinite(held.get(0).value());
+    }
+
+    private static BigDecimal plain(String number) {
+        return new BigDecimal(number.replace(",", ""));
     }
 
     /** A cell that holds one quantity. */

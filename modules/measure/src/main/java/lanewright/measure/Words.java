@@ -214,7 +214,8 @@ public final class Words {
             case GRADE -> small ? 2 : 1;
             case SHARE -> size >= 10 ? 0 : 1;
             case SIDE_SLOPE -> 2;
-            case MASS -> size >= 100 ? 0 : small ? 2 : 1;
+            // Stone is ordered and added up: sentences tell it as finely as tables do.
+            case MASS -> small ? 2 : 1;
             case DENSITY -> us && size < 100 ? 1 : 0;
             case ANGLE, HOURS, COUNT -> 1;
             case MONEY -> 2;

@@ -15,6 +15,7 @@ import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
+import lanewright.sheets.page.Sheet;
 
 /** A sheet with every role, every kind of block and a table over several pages. */
 public final class Swatches {
@@ -39,7 +40,11 @@ public final class Swatches {
         flow.figure(340, Swatches::roles);
         flow.head("A long table");
         flow.table(listing(70));
-        return flow.sheet().finished("Marrow Fold lane", "", "Local rules come first.", 1, 2);
+        return Sheet.finished(
+                        List.of(flow.sheet()), "Marrow Fold lane", "", "Local rules come first.")
+                .stream()
+                .map(Sheet.Page::drawing)
+                .toList();
     }
 
     private static void roles(Pen pen, Box box) {

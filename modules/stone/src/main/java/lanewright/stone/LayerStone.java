@@ -1,23 +1,26 @@
 package lanewright.stone;
 
+import java.util.ArrayList;
 import java.util.List;
 import lanewright.lane.volume.Running;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What one layer takes.
+ * What one layer takes, who brings it, and what is ordered.
+ *
+ * <p>Five amounts, each defined here and nowhere else, in kg: <em>needed</em>, the packed volume
+ * times its density and the loss on top; <em>in hand</em>, what the owner says is there; <em>to
+ * order</em>, what the whole loads bring that make up for the difference, and what is paid for; and
+ * <em>left over</em>, what is in hand and to order beyond what is needed.
  *
  * @param supply what the owner says of its stone
  * @param thickness compacted thickness, m
  * @param volume compacted volume in place, m³
  * @param netMass compacted volume × in-place density, kg
- * @param orderMass net mass × (1 + loss), kg
- * @param loadCount whole loads that bring the order
- * @param deliveredMass whole loads × payload, kg: what is paid for
- * @param spare what the last load brings beyond the order, kg
- * @param loads each load with its stretch, in the order of laying, up-station
+ * @param needed net mass × (1 + loss), kg
+ * @param loads each load with its stretch, in the order of laying, up-station: first those of the
+ *     stone in hand, then those to order
  * @param looseDepth depth to spread before rolling, m
- * @param cost of the delivered mass in the owner's money, or NaN without a price
  * @param reach how far the stone in hand goes, or null if the owner did not say what is in hand
  */
 public record LayerStone(
@@ -25,13 +28,9 @@ public record LayerStone(
         double thickness,
         double volume,
         double netMass,
-        double orderMass,
-        int loadCount,
-        double deliveredMass,
-        double spare,
+        double needed,
         List<Load> loads,
         double looseDepth,
-        double cost,
         @Nullable Reach reach) {
 
     /** Most loads that are listed: one more is a plan gone wrong, not a lane. */
@@ -49,28 +48,42 @@ public record LayerStone(
      * @param station up to which it lasts when laid from the beginning, m; the layer's end if it is
      *     enough; its beginning if there is none
      * @param shortBy what is missing, kg, zero if it is enough
-     * @param loadsShort whole loads that bring what is missing
      */
-    public record Reach(double mass, double station, double shortBy, int loadsShort) {}
+    public record Reach(double mass, double station, double shortBy) {}
 
-    /** What must still be ordered: all of it, less what the owner has in hand, kg. */
-    public double toOrder() {
-        return reach == null ? orderMass : reach.shortBy();
+    /** All loads that are spread, those in hand too. */
+    public int loadCount() {
+        return loads.size();
     }
 
-    /** Whole loads that bring what must still be ordered. */
+    /** Loads into which the stone in hand is taken; the last may be a small one. */
+    public int loadsInHand() {
+        return (int) loads.stream().filter(Load::inHand).count();
+    }
+
+    /** Whole loads to order. */
     public int loadsToOrder() {
-        return reach == null ? loadCount : reach.loadsShort();
+        return loadCount() - loadsInHand();
     }
 
-    /** What those loads bring, kg: what is paid for. */
-    public double broughtToOrder() {
+    /** In hand, kg; zero if the owner did not say. */
+    public double inHand() {
+        return reach == null ? 0 : reach.mass();
+    }
+
+    /** What the loads to order bring, kg: the one amount to order, and what is paid for. */
+    public double toOrder() {
         return loadsToOrder() * supply.payload();
     }
 
-    /** What those loads cost in the owner's money, or NaN without a price; zero for no load. */
-    public double costToOrder() {
-        return loadsToOrder() == 0 ? 0 : broughtToOrder() * supply.price();
+    /** What is left once the layer is laid, kg: in hand and to order, less what is needed. */
+    public double leftOver() {
+        return inHand() + toOrder() - needed;
+    }
+
+    /** What the loads to order cost in the owner's money, or NaN without a price; zero for none. */
+    public double cost() {
+        return loadsToOrder() == 0 ? 0 : toOrder() * supply.price();
     }
 
     /**
@@ -84,22 +97,16 @@ public record LayerStone(
     public static LayerStone of(Supply supply, double thickness, Running laid) {
         double volume = laid.corrected();
         double net = volume * supply.density();
-        double order = net * (1 + supply.loss());
-        int count = wholeLoads(order, supply.payload());
-        double delivered = count * supply.payload();
+        double needed = net * (1 + supply.loss());
         return new LayerStone(
                 supply,
                 thickness,
                 volume,
                 net,
-                order,
-                count,
-                delivered,
-                delivered - order,
-                loads(supply, laid, order, volume, count),
+                needed,
+                loads(supply, laid, needed, volume),
                 thickness * supply.looseRatio(),
-                delivered * supply.price(),
-                reach(supply, laid, order, volume));
+                reach(supply, laid, needed, volume));
     }
 
     /**
@@ -118,31 +125,43 @@ public record LayerStone(
     /** Part of a load that is rounding of doubles and not stone: a gram in a truck. */
     private static final double ROUNDING = 1e-9;
 
-    private static List<Load> loads(
-            Supply supply, Running laid, double order, double volume, int count) {
-        Load[] loads = new Load[count];
+    /**
+     * Load after load: the stone in hand first, in loads as a truck takes them, then the loads to
+     * order, which begin full where the stone in hand ends.
+     */
+    private static List<Load> loads(Supply supply, Running laid, double needed, double volume) {
+        double inHand = Double.isNaN(supply.inHand()) ? 0 : Math.min(needed, supply.inHand());
+        int first = wholeLoads(inHand, supply.payload());
+        int count = first + wholeLoads(needed - inHand, supply.payload());
+        List<Load> loads = new ArrayList<>();
         double from = laid.begin();
+        double before = 0;
         for (int i = 0; i < count; i++) {
-            double reached = Math.min(order, (i + 1) * supply.payload());
-            double to =
-                    i == count - 1
-                            ? laid.end()
-                            : laid.stationOf(Math.min(volume, reached / order * volume));
-            loads[i] = new Load(i + 1, reached - i * supply.payload(), from, to);
+            boolean own = i < first;
+            double reached =
+                    own
+                            ? Math.min(inHand, (i + 1) * supply.payload())
+                            : Math.min(needed, inHand + (i + 1 - first) * supply.payload());
+            double to = i == count - 1 ? laid.end() : station(laid, reached, needed, volume);
+            loads.add(new Load(i + 1, reached - before, from, to, own));
             from = to;
+            before = reached;
         }
-        return List.of(loads);
+        return loads;
     }
 
-    private static @Nullable Reach reach(Supply supply, Running laid, double order, double volume) {
+    /** Where so much of what is needed is laid. */
+    private static double station(Running laid, double mass, double needed, double volume) {
+        return laid.stationOf(Math.min(volume, mass / needed * volume));
+    }
+
+    private static @Nullable Reach reach(
+            Supply supply, Running laid, double needed, double volume) {
         if (Double.isNaN(supply.inHand())) {
             return null;
         }
-        double missing = Math.max(0, order - supply.inHand());
-        double station =
-                order > 0
-                        ? laid.stationOf(volume * Math.min(1, supply.inHand() / order))
-                        : laid.end();
-        return new Reach(supply.inHand(), station, missing, wholeLoads(missing, supply.payload()));
+        double shortBy = Math.max(0, needed - supply.inHand());
+        double station = needed > 0 ? station(laid, supply.inHand(), needed, volume) : laid.end();
+        return new Reach(supply.inHand(), station, shortBy);
     }
 }

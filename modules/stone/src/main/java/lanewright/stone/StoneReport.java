@@ -15,19 +15,11 @@ import org.jspecify.annotations.Nullable;
  * How much stone, in what layers, how many loads, and what runs out first.
  *
  * @param layers in the order of laying, lowest first
- * @param orderMass of all layers, kg
- * @param loadCount of all layers
- * @param cost of all layers in the owner's money, or NaN if any layer that is needed has no price
  * @param findings what deserves a look
  * @param assumptions densities, ratios and losses used
  */
 public record StoneReport(
-        List<LayerStone> layers,
-        double orderMass,
-        int loadCount,
-        double cost,
-        List<Finding> findings,
-        List<Assumption> assumptions) {
+        List<LayerStone> layers, List<Finding> findings, List<Assumption> assumptions) {
 
     /** Copies the lists. */
     public StoneReport {
@@ -42,21 +34,13 @@ public record StoneReport(
      * @param layers in the order of laying, lowest first
      */
     public static StoneReport of(List<LayerStone> layers) {
-        double order = 0;
-        int loads = 0;
-        double cost = 0;
         List<Finding> findings = new ArrayList<>();
         List<Assumption> assumptions = new ArrayList<>();
         for (LayerStone layer : layers) {
-            order += layer.orderMass();
-            loads += layer.loadCount();
-            if (layer.loadCount() > 0) {
-                cost += layer.cost();
-            }
             assume(layer.supply(), assumptions);
             look(layer, findings);
         }
-        return new StoneReport(layers, order, loads, cost, findings, assumptions);
+        return new StoneReport(layers, findings, assumptions);
     }
 
     /**
@@ -74,19 +58,39 @@ public record StoneReport(
         return null;
     }
 
-    /** What must still be ordered of all layers, kg. */
+    /** Needed of all layers, loss included, kg. */
+    public double needed() {
+        return layers.stream().mapToDouble(LayerStone::needed).sum();
+    }
+
+    /** In hand of all layers, kg. */
+    public double inHand() {
+        return layers.stream().mapToDouble(LayerStone::inHand).sum();
+    }
+
+    /** What the loads to order bring of all layers, kg. */
     public double toOrder() {
         return layers.stream().mapToDouble(LayerStone::toOrder).sum();
     }
 
-    /** Loads that bring it. */
+    /** Left over of all layers, kg. */
+    public double leftOver() {
+        return layers.stream().mapToDouble(LayerStone::leftOver).sum();
+    }
+
+    /** All loads that are spread. */
+    public int loadCount() {
+        return layers.stream().mapToInt(LayerStone::loadCount).sum();
+    }
+
+    /** Whole loads to order. */
     public int loadsToOrder() {
         return layers.stream().mapToInt(LayerStone::loadsToOrder).sum();
     }
 
     /** What they cost in the owner's money, or NaN if a layer to order has no price. */
-    public double costToOrder() {
-        return layers.stream().mapToDouble(LayerStone::costToOrder).sum();
+    public double cost() {
+        return layers.stream().mapToDouble(LayerStone::cost).sum();
     }
 
     /** Whether the owner said of any layer what is in hand. */
@@ -112,13 +116,15 @@ public record StoneReport(
                                     Quantity.mass(reach.mass()),
                                     Quantity.station(reach.station())),
                             Quantity.mass(reach.mass()),
-                            Quantity.mass(layer.orderMass()),
+                            Quantity.mass(layer.needed()),
                             "your plan",
                             Saying.of(
-                                    "Order {} more in {} loads, as the table of stone to order"
-                                            + " has it, or stop the layer there.",
-                                    Quantity.mass(reach.shortBy()),
-                                    Quantity.count(reach.loadsShort()))));
+                                    "Order {} in {} "
+                                            + Saying.number(layer.loadsToOrder(), "load", "loads")
+                                            + ", as the table of stone to order has it, or stop"
+                                            + " the layer there.",
+                                    Quantity.mass(layer.toOrder()),
+                                    Quantity.count(layer.loadsToOrder()))));
         }
         if (Double.isNaN(supply.price()) && layer.loadCount() > 0) {
             findings.add(

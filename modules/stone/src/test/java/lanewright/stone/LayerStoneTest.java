@@ -43,9 +43,9 @@ class LayerStoneTest {
             at = load.to();
         }
         assertEquals(laid.end(), at, "seed " + seed);
-        assertEquals(layer.orderMass(), mass, ROUNDING * layer.orderMass(), "seed " + seed);
+        assertEquals(layer.needed(), mass, ROUNDING * layer.needed(), "seed " + seed);
         assertEquals(layer.loadCount(), layer.loads().size());
-        assertTrue(layer.spare() >= -1e-3 && layer.spare() < layer.supply().payload());
+        assertTrue(layer.leftOver() >= -1e-3 && layer.leftOver() < layer.supply().payload());
     }
 
     @Test
@@ -71,7 +71,7 @@ class LayerStoneTest {
         LayerStone none = LayerStone.of(supply(20_000, 5_000), 0.1, even(100, 0));
         assertEquals(0, none.loadCount());
         assertEquals(List.of(), none.loads());
-        assertEquals(0, none.orderMass());
+        assertEquals(0, none.needed());
     }
 
     @Test
@@ -89,9 +89,51 @@ class LayerStoneTest {
         LayerStone.Reach reach = layer.reach();
         assertEquals(50, reach.station(), ROUNDING);
         assertEquals(110_000, reach.shortBy(), 1e-6);
-        assertEquals(6, reach.loadsShort());
+        assertEquals(6, layer.loadsToOrder());
         assertEquals(layer, StoneReport.of(List.of(layer)).firstShort());
         assertNull(LayerStone.of(supply(20_000, Double.NaN), 0.1, even(100, 1)).reach());
+    }
+
+    @Test
+    void loadsToOrderBeginFullWhereTheStoneInHandEnds() {
+        // 220 t over 100 m, 2.2 t to the metre. 50 t in hand: two loads of 20 t and one of 10 t,
+        // up to 50 / 2.2 m. The other 170 t want nine loads, the last of them half used.
+        LayerStone layer = LayerStone.of(supply(20_000, 50_000), 0.1, even(100, 1));
+        assertEquals(12, layer.loadCount());
+        assertEquals(3, layer.loadsInHand());
+        assertEquals(9, layer.loadsToOrder());
+        assertEquals(10_000, layer.loads().get(2).mass(), 1e-6);
+        assertEquals(50 / 2.2, layer.loads().get(2).to(), 1e-9);
+        assertEquals(layer.reach().station(), layer.loads().get(2).to());
+        assertEquals(20_000, layer.loads().get(3).mass(), 1e-6);
+        assertEquals(10_000, layer.loads().get(11).mass(), 1e-6);
+        for (Load load : layer.loads()) {
+            assertEquals(load.number() <= 3, load.inHand());
+        }
+    }
+
+    @Test
+    void whatIsInHandAndOrderedIsWhatIsNeededAndLeftOver() {
+        // 220 t needed, 50 t in hand, nine loads of 20 t: 10 t are left.
+        LayerStone layer = LayerStone.of(supply(20_000, 50_000), 0.1, even(100, 1));
+        assertEquals(220_000, layer.needed(), 1e-6);
+        assertEquals(50_000, layer.inHand());
+        assertEquals(180_000, layer.toOrder());
+        assertEquals(10_000, layer.leftOver(), 1e-6);
+        // More in hand than is needed: nothing to order, nothing to pay, also without a price.
+        LayerStone enough = LayerStone.of(supply(20_000, 300_000), 0.1, even(100, 1));
+        assertEquals(0, enough.toOrder());
+        assertEquals(0, enough.cost());
+        assertEquals(80_000, enough.leftOver(), 1e-6);
+    }
+
+    @Test
+    void moneyIsPaidForWhatTheLoadsBring() {
+        // 220 t less 50 t are 170 t; nine loads bring 180 t, at 30 for the tonne 5,400.
+        Supply supply = new Supply("base", 2000, FROM, 1.25, FROM, 0.1, 20_000, 0.03, 50_000, null);
+        LayerStone layer = LayerStone.of(supply, 0.1, even(100, 1));
+        assertEquals(5400, layer.cost(), 1e-9);
+        assertEquals(5400, StoneReport.of(List.of(layer)).cost(), 1e-9);
     }
 
     @Test

@@ -107,9 +107,9 @@ class StoneExamplesTest {
                         null);
         LayerStone layer = even(200, 8, 2, lossy);
         // The page rounds 9.88 yd3 up to 10 before weighing: 15.125 printed, 14.94 unrounded.
-        assertEquals(15.125, layer.orderMass() / TON, 0.19);
+        assertEquals(15.125, layer.needed() / TON, 0.19);
         assertEquals(9.88, layer.volume() / CUBIC_YARD, 0.005);
-        assertEquals(1.10, layer.orderMass() / layer.netMass(), 1e-12);
+        assertEquals(1.10, layer.needed() / layer.netMass(), 1e-12);
     }
 
     @Test

@@ -91,7 +91,7 @@ public final class LoadsBoard extends Board {
                                     + ", "
                                     + Words.of(Quantity.depth(layer.thickness()), units)
                                     + " packed: "
-                                    + Words.of(Quantity.mass(layer.orderMass()), units)
+                                    + Words.of(Quantity.mass(layer.needed()), units)
                                     + " in "
                                     + layer.loadCount()
                                     + " loads",

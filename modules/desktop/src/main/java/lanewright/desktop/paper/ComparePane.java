@@ -251,15 +251,15 @@ public final class ComparePane {
                     then,
                     now,
                     units,
-                    o -> layer(o, role, LayerStone::orderMass),
+                    o -> layer(o, role, LayerStone::toOrder),
                     Quantity::mass);
             number(
                     table,
-                    "Loads of " + role,
+                    "Loads to order of " + role,
                     then,
                     now,
                     units,
-                    o -> layer(o, role, LayerStone::loadCount),
+                    o -> layer(o, role, LayerStone::loadsToOrder),
                     Quantity::count);
         }
         number(table, "Cost of stone", then, now, units, o -> o.stone().cost(), Quantity::money);

@@ -166,10 +166,13 @@ final class StoneSentence {
 
     private void show(StoneReport report, UnitSystem system) {
         answer.setText(
-                Words.of(Quantity.mass(report.orderMass()), system)
+                "Order "
+                        + Words.of(Quantity.mass(report.toOrder()), system)
                         + " in "
-                        + report.loadCount()
-                        + " loads"
+                        + report.loadsToOrder()
+                        + " loads ("
+                        + Words.of(Quantity.mass(report.needed()), system)
+                        + " needed)"
                         + (Double.isNaN(report.cost())
                                 ? ""
                                 : ", "
@@ -179,10 +182,12 @@ final class StoneSentence {
         for (LayerStone layer : report.layers()) {
             each.append(layer.supply().role())
                     .append(": ")
-                    .append(Words.of(Quantity.mass(layer.orderMass()), system))
+                    .append(Words.of(Quantity.mass(layer.toOrder()), system))
                     .append(" in ")
-                    .append(layer.loadCount())
-                    .append(" loads; spread ")
+                    .append(layer.loadsToOrder())
+                    .append(" loads (")
+                    .append(Words.of(Quantity.mass(layer.needed()), system))
+                    .append(" needed); spread ")
                     .append(Words.of(Quantity.depth(layer.looseDepth()), system))
                     .append(" loose to get ")
                     .append(Words.of(Quantity.depth(layer.thickness()), system))

@@ -1,102 +1,212 @@
 package lanewright.planner.listing;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import lanewright.drainage.WaterReport;
+import lanewright.drainage.along.Descents.Descent;
+import lanewright.drainage.along.Descents.Way;
+import lanewright.drainage.along.DitchReach;
+import lanewright.drainage.along.Side;
 import lanewright.earthwork.EarthworkReport;
+import lanewright.lane.section.Section;
 import lanewright.measure.Finding;
+import lanewright.measure.Kind;
 import lanewright.measure.Listing;
 import lanewright.measure.Listing.Column;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
+import lanewright.measure.Where;
 import lanewright.planner.work.WorkStep;
 
 /** What this plan needs besides the stone of its layers, and what no order of stone holds. */
 public final class AlsoListings {
 
-    /** Findings that ask for something to be bought or built, and what that is. */
-    private static final Map<String, String> ASKED = asked();
+    /** A hair of rounding above a whole drain does not call another. */
+    private static final double ROUNDING = 1e-9;
+
+    private static final String CHECKS = "ditch-wants-checks";
+    private static final String LINING = "ditch-wants-lining";
+
+    private final List<List<Saying>> rows = new ArrayList<>();
 
     private AlsoListings() {}
-
-    private static Map<String, String> asked() {
-        var asked = new LinkedHashMap<String, String>();
-        asked.put("ditch-wants-checks", "Stone check dams or thick grass in ditches");
-        asked.put("ditch-wants-lining", "Stone lining of ditches");
-        asked.put("water-down-ditch", "More turn-outs of ditches, or pipes across");
-        asked.put("water-down-lane", "Dips or bars across the lane");
-        return asked;
-    }
 
     /**
      * The rows; none if nothing else is needed.
      *
-     * @param findings that may ask for something
+     * @param findings that may ask for stone in ditches
      * @param order the steps of the work, which may lay fabric
      * @param earth the earth, in which soft soil may be refilled
+     * @param sections in station order
+     * @param water its ditches, and the ways that its water runs down
      */
-    public static Listing of(List<Finding> findings, List<WorkStep> order, EarthworkReport earth) {
-        var rows = new ArrayList<List<Saying>>();
-        for (WorkStep step : order) {
-            if (step.name().equals("fabric")) {
-                rows.add(
-                        List.of(
-                                Listing.cell("Fabric"),
-                                WorkListings.joined(step.amounts()),
-                                Listing.cell("all along")));
-            }
-        }
-        if (earth.refill().bank() > 0) {
-            rows.add(
-                    List.of(
-                            Listing.cell("Fit earth or stone where soft soil is dug out"),
-                            Saying.of(
-                                    "{} packed, {} loose",
-                                    Quantity.volume(earth.refill().compacted()),
-                                    Quantity.volume(earth.refill().loose())),
-                            Listing.cell("see the table of depths")));
-        }
-        for (Map.Entry<String, String> asked : ASKED.entrySet()) {
-            rows.addAll(rows(findings, asked.getKey(), asked.getValue()));
-        }
+    public static Listing of(
+            List<Finding> findings,
+            List<WorkStep> order,
+            EarthworkReport earth,
+            List<Section> sections,
+            WaterReport water) {
+        var made = new AlsoListings();
+        made.fabric(order, sections);
+        made.refill(earth, sections);
+        made.ditches(findings, water, CHECKS, lined(findings), "Stone check dams, or thick grass");
+        made.ditches(
+                findings, water, LINING, Double.POSITIVE_INFINITY, "Stone lining of the ditch");
+        made.descents(water.descents());
         return new Listing(
                 "also-needed",
                 "Also needed, and not in the stone to order",
-                List.of(Column.words("What"), Column.words("How much"), Column.words("Where")),
-                rows,
+                List.of(
+                        Column.words("What"),
+                        Column.of("From", Kind.STATION),
+                        Column.of("To", Kind.STATION),
+                        Column.words("Side"),
+                        Column.words("Amount")),
+                made.rows,
                 0);
     }
 
-    private static List<List<Saying>> rows(List<Finding> findings, String code, String what) {
-        var places = new ArrayList<Saying>();
-        double length = 0;
-        for (Finding finding : findings) {
-            Double from = finding.where().from();
-            Double to = finding.where().to();
-            if (finding.code().equals(code)) {
-                Saying place = FindingListings.place(finding.where());
-                if (!places.contains(place)) {
-                    places.add(place);
-                }
-                length += from == null || to == null ? 0 : Math.abs(to - from);
-            }
-        }
-        if (places.isEmpty()) {
-            return List.of();
-        }
-        var pattern = new StringBuilder();
-        var quantities = new ArrayList<Quantity>();
-        for (Saying place : places) {
-            pattern.append(pattern.isEmpty() ? "" : "; ").append(place.pattern());
-            quantities.addAll(place.quantities());
-        }
-        return List.of(
+    private void row(String what, double from, double to, String side, Saying amount) {
+        rows.add(
                 List.of(
                         Listing.cell(what),
-                        length > 0
-                                ? Saying.of("along {} in all", Quantity.length(length))
-                                : Listing.cell("see the findings"),
-                        new Saying(pattern.toString(), quantities)));
+                        Listing.cell(Quantity.station(from)),
+                        Listing.cell(Quantity.station(to)),
+                        Listing.cell(side),
+                        amount));
+    }
+
+    private void fabric(List<WorkStep> order, List<Section> sections) {
+        for (WorkStep step : order) {
+            if (step.name().equals("fabric")) {
+                row(
+                        "Fabric",
+                        sections.get(0).station(),
+                        sections.get(sections.size() - 1).station(),
+                        "whole width",
+                        WorkListings.joined(step.amounts()));
+            }
+        }
+    }
+
+    private void refill(EarthworkReport earth, List<Section> sections) {
+        double from = Double.NaN;
+        double to = Double.NaN;
+        for (int i = 0; i < sections.size(); i++) {
+            if (sections.get(i).areas().undercut().area() > 0) {
+                // Half way to a section without soft soil there still is some.
+                from = Double.isNaN(from) ? sections.get(Math.max(0, i - 1)).station() : from;
+                to = sections.get(Math.min(sections.size() - 1, i + 1)).station();
+            }
+        }
+        if (earth.refill().bank() > 0 && !Double.isNaN(from)) {
+            row(
+                    "Fit earth or stone where soft soil is dug out",
+                    from,
+                    to,
+                    "whole width",
+                    Saying.of(
+                            "{} packed, {} loose",
+                            Quantity.volume(earth.refill().compacted()),
+                            Quantity.volume(earth.refill().loose())));
+        }
+    }
+
+    /** A row for each stretch of each ditch that is too steep for bare soil. */
+    private void ditches(
+            List<Finding> findings, WaterReport water, String code, double most, String what) {
+        var told = new ArrayList<Where>();
+        for (Finding finding : findings) {
+            Where where = finding.where();
+            Double from = where.from();
+            Double to = where.to();
+            Quantity limit = finding.limit();
+            if (!finding.code().equals(code) || from == null || to == null || limit == null) {
+                continue;
+            }
+            // Ditches on both sides may be too steep on the same stretch, the left one told first.
+            long before = told.stream().filter(where::equals).count();
+            told.add(where);
+            String side =
+                    water.ditches().stream()
+                            .filter(ditch -> isRun(ditch, from, to, limit.value(), most))
+                            .map(DitchReach::side)
+                            .sorted()
+                            .skip(before)
+                            .map(Side::word)
+                            .findFirst()
+                            .orElse("");
+            row(
+                    what,
+                    from,
+                    to,
+                    side,
+                    Saying.of("{} of ditch; stone to be measured", Quantity.length(to - from)));
+        }
+    }
+
+    /** Whether legs of a ditch between two grades fill the stretch and do not go on beyond it. */
+    private static boolean isRun(
+            DitchReach ditch, double from, double to, double least, double most) {
+        boolean begins = false;
+        boolean ends = false;
+        for (DitchReach.Leg leg : ditch.legs()) {
+            double grade = Math.abs(leg.grade());
+            boolean steep = grade > least + ROUNDING && grade <= most + ROUNDING;
+            if (leg.to() <= from || leg.from() >= to) {
+                if (steep && (leg.to() == from || leg.from() == to)) {
+                    return false;
+                }
+            } else if (!steep) {
+                return false;
+            }
+            begins |= leg.from() == from;
+            ends |= leg.to() == to;
+        }
+        return begins && ends;
+    }
+
+    /** Grade from which a ditch is lined and not only checked, or none that is reached. */
+    private static double lined(List<Finding> findings) {
+        for (Finding finding : findings) {
+            Quantity limit = finding.limit();
+            if (finding.code().equals(LINING) && limit != null) {
+                return limit.value();
+            }
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+
+    private void descents(List<Descent> descents) {
+        for (Descent descent : descents) {
+            if (descent.isTooLong()) {
+                double from = Math.min(descent.top(), descent.foot());
+                double to = Math.max(descent.top(), descent.foot());
+                boolean lane = descent.way() == Way.LANE;
+                String side =
+                        switch (descent.way()) {
+                            case LANE -> "across";
+                            case LEFT_DITCH -> "left";
+                            case RIGHT_DITCH -> "right";
+                        };
+                double more = more(descent);
+                row(
+                        lane
+                                ? "Dips or bars across the lane"
+                                : "Turn-outs of the ditch, or pipes across",
+                        from,
+                        to,
+                        side,
+                        Saying.of(
+                                "at least {}, one every {}",
+                                Quantity.count(more),
+                                Quantity.length(descent.spacing())));
+            }
+        }
+    }
+
+    /** So many places where water is led off leave no piece longer than the table allows. */
+    static double more(Descent descent) {
+        return Math.ceil(descent.length() / descent.spacing() - ROUNDING) - 1;
     }
 }

@@ -63,7 +63,7 @@ public final class WordListings {
                 "Volume between two sections: the mean of their areas times their distance.");
         return new Listing(
                 "words",
-                "Words of the trade in this set",
+                "As they are used in this set",
                 List.of(Column.words("Word"), Column.words("What it means")),
                 rows,
                 0);

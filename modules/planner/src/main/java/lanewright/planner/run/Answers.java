@@ -316,36 +316,41 @@ final class Answers {
         var quantities = new ArrayList<Quantity>();
         var pattern = new StringBuilder();
         if (stone.loadsToOrder() > 0) {
-            pattern.append("Order {} in {} loads");
+            pattern.append("Order {} in {} ")
+                    .append(Saying.number(stone.loadsToOrder(), "load", "loads"))
+                    .append(": ");
             quantities.add(Quantity.mass(stone.toOrder()));
             quantities.add(Quantity.count(stone.loadsToOrder()));
-            String between = ": ";
-            for (LayerStone layer : stone.layers()) {
-                pattern.append(between)
-                        .append("{} of ")
-                        .append(brace(layer.supply().role()))
-                        .append(" in {}");
-                quantities.add(Quantity.mass(layer.toOrder()));
-                quantities.add(Quantity.count(layer.loadsToOrder()));
-                between = ", ";
-            }
         } else {
-            pattern.append("Nothing to order");
+            pattern.append("Nothing to order: ");
         }
+        String between = "";
         for (LayerStone layer : stone.layers()) {
-            LayerStone.Reach reach = layer.reach();
-            if (reach != null && reach.mass() > 0) {
-                pattern.append("; {} of ")
-                        .append(brace(layer.supply().role()))
-                        .append(
-                                reach.shortBy() > 0
-                                        ? " are in hand and reach to {}"
-                                        : " are in hand and reach to the end, {}");
-                quantities.add(Quantity.mass(reach.mass()));
-                quantities.add(Quantity.station(reach.station()));
-            }
+            pattern.append(between);
+            stone(layer, pattern, quantities);
+            between = "; ";
         }
         return new Saying(pattern.append('.').toString(), quantities);
+    }
+
+    /** What to order of a layer, and in brackets what is needed and what is in hand. */
+    private static void stone(LayerStone layer, StringBuilder pattern, List<Quantity> quantities) {
+        String role = brace(layer.supply().role());
+        if (layer.loadsToOrder() > 0) {
+            pattern.append("{} of ").append(role).append(" in {} ({} needed");
+            quantities.add(Quantity.mass(layer.toOrder()));
+            quantities.add(Quantity.count(layer.loadsToOrder()));
+        } else {
+            pattern.append("no ").append(role).append(" ({} needed");
+        }
+        quantities.add(Quantity.mass(layer.needed()));
+        LayerStone.Reach reach = layer.reach();
+        if (reach != null && reach.mass() > 0) {
+            pattern.append(", {} in hand to ").append(reach.shortBy() > 0 ? "{}" : "the end, {}");
+            quantities.add(Quantity.mass(reach.mass()));
+            quantities.add(Quantity.station(reach.station()));
+        }
+        pattern.append(')');
     }
 
     /** An owner's word, which must not be taken for a gap. */
@@ -385,14 +390,9 @@ final class Answers {
         var pattern = new StringBuilder("{} of lane");
         var quantities = new ArrayList<Quantity>();
         quantities.add(Quantity.length(design.length()));
-        if (stone.isSomeInHand()) {
-            pattern.append(", {} of stone, of which {} are to order in {} loads");
-            quantities.add(Quantity.mass(stone.orderMass()));
-            quantities.add(Quantity.mass(stone.toOrder()));
-        } else {
-            pattern.append(", {} of stone to order in {} loads");
-            quantities.add(Quantity.mass(stone.toOrder()));
-        }
+        pattern.append(", {} of stone to order in {} ")
+                .append(Saying.number(stone.loadsToOrder(), "load", "loads"));
+        quantities.add(Quantity.mass(stone.toOrder()));
         quantities.add(Quantity.count(stone.loadsToOrder()));
         pattern.append(", ").append(least(atLeast)).append("{} of topsoil to strip, and ");
         quantities.add(Quantity.volume(volumes.strip().corrected()));

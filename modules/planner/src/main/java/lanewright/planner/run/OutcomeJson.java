@@ -136,8 +136,14 @@ public final class OutcomeJson {
         all.add(WaterListings.descents(outcome.water()));
         all.add(StoneListings.order(outcome.stone()));
         all.add(StoneListings.layers(outcome.stone()));
-        all.add(AlsoListings.of(outcome.findings(), outcome.order(), outcome.earth()));
-        all.add(StoneListings.loads(outcome.stone()));
+        all.add(
+                AlsoListings.of(
+                        outcome.findings(),
+                        outcome.order(),
+                        outcome.earth(),
+                        outcome.sections().sections(),
+                        outcome.water()));
+        all.add(StoneListings.loads(outcome.stone(), outcome.findings()));
         all.add(StoneListings.inHand(outcome.stone()));
         all.add(WorkListings.order(outcome.order()));
         all.add(WorkListings.cautions(outcome.cautions()));
@@ -502,21 +508,17 @@ public final class OutcomeJson {
         json.writeEndArray();
         json.writeNumberField("totals", listing.totals());
         json.writeArrayFieldStart("rows");
-        for (List<Saying> row : listing.rows()) {
+        for (int row = 0; row < listing.rows().size(); row++) {
             json.writeStartArray();
-            for (int i = 0; i < row.size(); i++) {
-                cell(listing.columns().get(i), row.get(i));
+            for (int column = 0; column < listing.columns().size(); column++) {
+                json.writeStartObject();
+                json.writeStringField("words", listing.shown(row, column, units));
+                values(listing.rows().get(row).get(column));
+                json.writeEndObject();
             }
             json.writeEndArray();
         }
         json.writeEndArray();
-        json.writeEndObject();
-    }
-
-    private void cell(Column column, Saying cell) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("words", column.shown(cell, units));
-        values(cell);
         json.writeEndObject();
     }
 

@@ -239,12 +239,19 @@ public final class WorkOrder {
         String role = layer.supply().role();
         Step step = new Step("stone-" + role.replace(' ', '-'), "Spread the " + role + " stone");
         step.amount(
-                "{} in {} loads of {}, spread {} loose to make {} rolled",
-                Quantity.mass(layer.orderMass()),
+                "{} in {} loads of up to {}, spread {} loose to make {} rolled",
+                Quantity.mass(layer.needed()),
                 Quantity.count(layer.loadCount()),
                 Quantity.mass(layer.supply().payload()),
                 Quantity.depth(layer.looseDepth()),
                 Quantity.depth(layer.thickness()));
+        if (layer.loadsInHand() > 0) {
+            step.amount(
+                    "Loads {} to {} are the stone in hand; {} are to order",
+                    Quantity.count(1),
+                    Quantity.count(layer.loadsInHand()),
+                    Quantity.count(layer.loadsToOrder()));
+        }
         step.look(
                 "each load is spread from the load mark where it starts to the one where it stops, as the stakes sheet lists them");
         step.look(

@@ -2,7 +2,6 @@ package lanewright.sheets.folder;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.List;
 import lanewright.measure.Listing;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
@@ -30,10 +29,10 @@ public final class CsvTable {
                 heads.add(unit.isEmpty() ? column.head() : column.head() + " (" + unit + ")");
             }
             printer.printRecord(heads);
-            for (List<Saying> row : listing.rows()) {
+            for (int row = 0; row < listing.rows().size(); row++) {
                 var cells = new ArrayList<String>();
-                for (int i = 0; i < row.size(); i++) {
-                    cells.add(cell(listing.columns().get(i), row.get(i), units));
+                for (int i = 0; i < listing.columns().size(); i++) {
+                    cells.add(cell(listing, row, i, units));
                 }
                 printer.printRecord(cells);
             }
@@ -43,9 +42,10 @@ public final class CsvTable {
         return text.toString();
     }
 
-    private static String cell(Listing.Column column, Saying cell, UnitSystem units) {
-        String shown = column.shown(cell, units);
-        if (column.kind() != null) {
+    private static String cell(Listing listing, int row, int column, UnitSystem units) {
+        Saying cell = listing.rows().get(row).get(column);
+        String shown = listing.shown(row, column, units);
+        if (listing.columns().get(column).kind() != null) {
             boolean unknown =
                     !cell.quantities().isEmpty()
                             && !Double.isFinite(cell.quantities().get(0).value());

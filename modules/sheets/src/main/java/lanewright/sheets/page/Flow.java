@@ -6,11 +6,13 @@ import lanewright.measure.Listing;
 import lanewright.measure.UnitSystem;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Face;
 import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Fills the pages of one sheet from top to bottom and begins a new page where something no longer
@@ -30,6 +32,18 @@ public final class Flow {
     /** From so many rows on a narrow table is set in columns side by side. */
     private static final int LONG = 12;
 
+    /** So many rows of a table stand together at the least, where it breaks over pages. */
+    private static final int TOGETHER = 3;
+
+    /** A table stands beside others in no less than this part of the width that it wishes for. */
+    private static final double PART = 0.85;
+
+    /** Setting a table in columns side by side must take so much less height. */
+    private static final double LOWER = 0.75;
+
+    /** A sheet may begin on the last page of the one before if so much of it is free. */
+    private static final double FREE = 0.4;
+
     /** Draws into a box that the flow has kept free. */
     @FunctionalInterface
     public interface Figure {
@@ -41,6 +55,7 @@ public final class Flow {
     private final UnitSystem units;
     private final String name;
     private final List<Pen> pages = new ArrayList<>();
+    private final boolean joins;
     private Pen pen = new Pen();
     private double y;
 
@@ -54,10 +69,39 @@ public final class Flow {
      * @param answer in words, with a number and a place
      */
     public Flow(Paper paper, UnitSystem units, String name, String question, String answer) {
+        this(paper, units, name, question, answer, null);
+    }
+
+    /**
+     * Begins a sheet below the end of another one if much of its last page is free, or else on a
+     * page of its own.
+     *
+     * @param paper size of every page of it
+     * @param units in which its tables are written
+     * @param name of the sheet, as the list on the cover has it
+     * @param question that it answers; empty if it is drawn without one
+     * @param answer in words, with a number and a place
+     * @param before the sheet that comes before it in the set, or null to begin a page in any case
+     */
+    public Flow(
+            Paper paper,
+            UnitSystem units,
+            String name,
+            String question,
+            String answer,
+            @Nullable Sheet before) {
         this.paper = paper;
         this.units = units;
         this.name = name;
-        begin();
+        joins = before != null && isRoomy(before, paper);
+        if (before != null && joins) {
+            pages.add(pen);
+            y = before.end() + 8;
+            pen.line(Role.FRAME, MARGIN, y, MARGIN + width(), y);
+            y += 10;
+        } else {
+            begin();
+        }
         if (!question.isEmpty()) {
             para(title(question), Type.TITLE, true, Role.TEXT, 0);
             y += 1;
@@ -66,6 +110,11 @@ public final class Flow {
             para(answer, Type.ANSWER, false, Role.TEXT, 0);
         }
         y += 5;
+    }
+
+    private static boolean isRoomy(Sheet before, Paper paper) {
+        double body = paper.height() - MARGIN - FOOT;
+        return before.paper().equals(paper) && paper.height() - FOOT - before.end() >= FREE * body;
     }
 
     /** The name by which the cover lists the sheet, and its question. */
@@ -127,6 +176,31 @@ public final class Flow {
         return this;
     }
 
+    /** A head with small print and a table below it, none of which stands alone. */
+    public Flow head(String text, String note, Listing listing) {
+        return head(text, note, least(listing)).table(listing);
+    }
+
+    /**
+     * A head with small print below it, and after them what must begin on the same page.
+     *
+     * @param least height of that, pt
+     */
+    public Flow head(String text, String note, double least) {
+        double notes =
+                note.isBlank()
+                        ? 0
+                        : Type.lines(note, Type.NOTE, false, width()).size() * Type.NOTE * Type.LEAD
+                                + 2;
+        need(Type.HEAD * Type.LEAD + 9 + notes + least);
+        return head(text).note(note);
+    }
+
+    /** Heads of the columns of a listing that are shown: those that tell something. */
+    public List<String> heads(Listing listing) {
+        return TableBlock.heads(listing, units);
+    }
+
     /** Ordinary words. */
     public Flow para(String text) {
         return para(text, Type.BODY, false, Role.TEXT, 0).gap(3);
@@ -161,7 +235,11 @@ public final class Flow {
         if (text.isBlank()) {
             return this;
         }
-        for (String line : Type.lines(text, size, bold, width() - indent)) {
+        List<String> lines = Type.lines(text, size, bold, width() - indent);
+        if (role == Role.NOTE) {
+            need(lines.size() * size * Type.LEAD);
+        }
+        for (String line : lines) {
             need(size * Type.LEAD);
             pen.words(role, line, MARGIN + indent, y + size, size, bold, Anchor.START, 0);
             y += size * Type.LEAD;
@@ -234,7 +312,7 @@ public final class Flow {
         double indent = 16;
         double column = 156;
         List<String> asked = Type.lines(question, Type.BODY, true, column - indent - 6);
-        List<String> said = Type.lines(answer, Type.BODY, false, width() - column - 40);
+        List<String> said = Type.lines(answer, Type.BODY, false, width() - column - 36);
         double line = Type.BODY * Type.LEAD;
         double height = Math.max(asked.size(), said.size()) * line + 5;
         need(height);
@@ -270,23 +348,161 @@ public final class Flow {
         return figure(Math.max(least, left() - 6), figure);
     }
 
+    /** Height of a title, the head and the first rows of a table, pt. */
+    private double least(Listing listing) {
+        var block = new TableBlock(listing, units, width());
+        return titleHeight(List.of(listing.title()))
+                + block.headHeight()
+                + block.height(0, Math.min(TOGETHER, block.rows()))
+                + 2;
+    }
+
+    private static double titleHeight(List<String> lines) {
+        return 6 + lines.size() * Type.BODY * Type.LEAD;
+    }
+
+    /**
+     * Short tables, as many side by side and below one another there as fit; in the given order.
+     */
+    public Flow tables(List<Listing> listings) {
+        var shelf = new ArrayList<Standing>();
+        for (Listing listing : listings.stream().flatMap(each -> halves(each).stream()).toList()) {
+            Standing next = standing(listing, shelf);
+            if (next == null) {
+                stand(shelf);
+                shelf.clear();
+                next = standing(listing, shelf);
+            }
+            if (next == null) {
+                throw new IllegalStateException("an empty shelf takes every table");
+            }
+            shelf.add(next);
+        }
+        stand(shelf);
+        return this;
+    }
+
+    /** A long narrow table in two, the second without a title; others as they are. */
+    private List<Listing> halves(Listing listing) {
+        if (across(listing) == 1) {
+            return List.of(listing);
+        }
+        int half = (listing.rows().size() + 1) / 2;
+        return List.of(
+                new Listing(
+                        listing.name(),
+                        listing.title(),
+                        listing.columns(),
+                        listing.rows().subList(0, half),
+                        0),
+                new Listing(
+                        listing.name(),
+                        "",
+                        listing.columns(),
+                        listing.rows().subList(half, listing.rows().size()),
+                        0));
+    }
+
+    /** A table with its place on a shelf, pt from the shelf's left and top. */
+    private record Standing(
+            Listing listing, TableBlock block, List<String> title, double x, double top) {
+        double right() {
+            double wide = block.width();
+            for (String line : title) {
+                wide = Math.max(wide, Face.of(true).width(line, Type.BODY));
+            }
+            return x + wide;
+        }
+
+        double bottom() {
+            return top + titleHeight(title) + block.height() + 8;
+        }
+    }
+
+    /** The table below the last one on the shelf or else beside it; null if neither fits. */
+    private @Nullable Standing standing(Listing listing, List<Standing> shelf) {
+        if (shelf.isEmpty()) {
+            return at(listing, 0, 0);
+        }
+        Standing last = shelf.get(shelf.size() - 1);
+        double right = shelf.stream().mapToDouble(Standing::right).max().orElse(0);
+        double tallest = shelf.stream().mapToDouble(Standing::bottom).max().orElse(0);
+        Standing below = last.x() == 0 ? null : at(listing, last.x(), last.bottom());
+        if (below != null && below.right() <= width() && below.bottom() <= tallest) {
+            return below;
+        }
+        Standing beside = at(listing, right + GUTTER, 0);
+        if (beside == null || beside.right() > width()) {
+            return null;
+        }
+        return Math.max(tallest, beside.bottom()) <= body() ? beside : null;
+    }
+
+    /**
+     * The table at a place; null if there is much less room beside others than it wishes for, so
+     * that its words would be broken into many lines.
+     */
+    private @Nullable Standing at(Listing listing, double x, double top) {
+        double wished = new TableBlock(listing, units, width()).width();
+        if (x > 0
+                && (PART * wished > width() - x
+                        || TableBlock.least(listing, units) > width() - x)) {
+            return null;
+        }
+        var block = new TableBlock(listing, units, width() - x);
+        double wide = Math.max(block.width(), Math.min(150, width() - x));
+        List<String> title = Type.lines(listing.title(), Type.BODY, true, x > 0 ? wide : width());
+        return new Standing(listing, block, title, x, top);
+    }
+
+    private double body() {
+        return paper.height() - FOOT - MARGIN - 30;
+    }
+
+    private void stand(List<Standing> shelf) {
+        if (shelf.size() == 1) {
+            table(shelf.get(0).listing());
+            return;
+        }
+        double tallest = shelf.stream().mapToDouble(Standing::bottom).max().orElse(0);
+        need(tallest);
+        for (Standing each : shelf) {
+            double x = MARGIN + each.x();
+            double down = y + each.top() + 4;
+            for (String line : each.title()) {
+                pen.bold(Role.TEXT, line, x, down + Type.BODY, Type.BODY, Anchor.START);
+                down += Type.BODY * Type.LEAD;
+            }
+            down += 2;
+            each.block().drawHead(pen, x, down);
+            down += each.block().headHeight();
+            for (int row = 0; row < each.block().rows(); row++) {
+                each.block().drawRow(pen, row, x, down);
+                down += each.block().rowHeight(row);
+            }
+        }
+        y += tallest;
+    }
+
     /** A table, with its title above; the heads come again on every page that it runs over. */
     public Flow table(Listing listing) {
-        var block = new TableBlock(listing, units, width());
-        double first = block.rows() == 0 ? 0 : block.rowHeight(0);
-        need(Type.BODY * Type.LEAD + 6 + block.headHeight() + first + 12);
+        need(least(listing));
         y += 4;
         para(listing.title(), Type.BODY, true, Role.TEXT, 0);
         y += 2;
-        int across = (int) ((width() + GUTTER) / (block.width() + GUTTER));
-        if (across > 1 && block.rows() >= LONG && listing.totals() == 0) {
+        int across = across(listing);
+        var block = new TableBlock(listing, units, columnWidth(across));
+        if (across > 1) {
             abreast(block, across);
             y += 8;
             return this;
         }
         tableHead(block);
         for (int row = 0; row < block.rows(); row++) {
-            if (left() < block.rowHeight(row) + 2) {
+            int rest = block.rows() - row;
+            // The last rows go to the next page together, sums with what they add up.
+            int together = rest == TOGETHER && row > TOGETHER ? rest : 1;
+            if (left() < block.height(row, row + together) + 2) {
                 begin();
                 tableHead(block);
             }
@@ -295,6 +511,28 @@ public final class Flow {
         }
         y += 8;
         return this;
+    }
+
+    /** In how many columns side by side a table is set: more than one only if it is long. */
+    private int across(Listing listing) {
+        if (listing.rows().size() < LONG || listing.totals() > 0) {
+            return 1;
+        }
+        double least = TableBlock.least(listing, units);
+        int best = 1;
+        double lowest = new TableBlock(listing, units, width()).height();
+        for (int across = 2; least <= columnWidth(across); across++) {
+            double height = new TableBlock(listing, units, columnWidth(across)).height() / across;
+            if (height < LOWER * lowest) {
+                lowest = height;
+                best = across;
+            }
+        }
+        return best;
+    }
+
+    private double columnWidth(int across) {
+        return (width() - (across - 1) * GUTTER) / across;
     }
 
     /** A long narrow table in several columns side by side, each with its head. */
@@ -336,6 +574,6 @@ public final class Flow {
 
     /** The sheet as laid out so far. */
     public Sheet sheet() {
-        return new Sheet(name, paper, pages.stream().map(Pen::marks).toList());
+        return new Sheet(name, paper, pages.stream().map(Pen::marks).toList(), joins, y);
     }
 }

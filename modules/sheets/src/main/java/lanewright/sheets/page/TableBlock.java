@@ -20,6 +20,9 @@ final class TableBlock {
     private static final double LINE = SIZE * Type.LEAD;
     private static final double PAD = 4;
 
+    /** Free paper above and below the words of a row, together, pt. */
+    private static final double ROW_PAD = 2.2;
+
     /** Narrower than this, words are no longer pleasant to read, pt. */
     private static final double LEAST_WORDS = 62;
 
@@ -27,13 +30,15 @@ final class TableBlock {
      * A column as it is shown: head and cells from one column of the listing, so that leaving one
      * out cannot put the others under the wrong heads.
      */
-    private record Shown(Listing.Column column, List<Saying> cells, UnitSystem units) {
+    private record Shown(
+            Listing.Column column, List<Saying> cells, List<String> texts, UnitSystem units) {
         Shown {
             cells = List.copyOf(cells);
+            texts = List.copyOf(texts);
         }
 
         String text(int row) {
-            return column.shown(cells.get(row), units);
+            return texts.get(row);
         }
 
         String unit() {
@@ -63,6 +68,7 @@ final class TableBlock {
     private final List<Shown> columns;
     private final int rows;
     private final int totals;
+    private final double[] least;
     private final double[] widths;
     private final List<List<String>> heads;
     private final double headHeight;
@@ -72,6 +78,7 @@ final class TableBlock {
         rows = listing.rows().size();
         totals = listing.totals();
         columns = shown(listing, units);
+        least = new double[columns.size()];
         widths = widths(width);
         heads = new ArrayList<>();
         int most = 1;
@@ -90,13 +97,45 @@ final class TableBlock {
         headHeight = most * LINE + 2 * PAD;
     }
 
+    /** Heads of the columns that are shown, left to right. */
+    static List<String> heads(Listing listing, UnitSystem units) {
+        return shown(listing, units).stream().map(shown -> shown.column().head()).toList();
+    }
+
+    /** The least width in which the listing can be set, pt; words are broken into lines there. */
+    static double least(Listing listing, UnitSystem units) {
+        double sum = 0;
+        for (double wide : new TableBlock(listing, units, Double.MAX_VALUE).least) {
+            sum += wide;
+        }
+        return sum;
+    }
+
+    /** Height of some rows, pt. */
+    double height(int from, int to) {
+        double sum = 0;
+        for (int row = from; row < to; row++) {
+            sum += rowHeight(row);
+        }
+        return sum;
+    }
+
+    /** Height of head and all rows, pt. */
+    double height() {
+        return headHeight + height(0, rows);
+    }
+
     /** The columns that tell something; all of them where there is no row. */
     private static List<Shown> shown(Listing listing, UnitSystem units) {
         var kept = new ArrayList<Shown>();
         for (int c = 0; c < listing.columns().size(); c++) {
             int column = c;
             List<Saying> cells = listing.rows().stream().map(row -> row.get(column)).toList();
-            var shown = new Shown(listing.columns().get(c), cells, units);
+            List<String> texts =
+                    IntStream.range(0, cells.size())
+                            .mapToObj(row -> listing.shown(row, column, units))
+                            .toList();
+            var shown = new Shown(listing.columns().get(c), cells, texts, units);
             if (cells.isEmpty() || !shown.isEmpty()) {
                 kept.add(shown);
             }
@@ -106,7 +145,6 @@ final class TableBlock {
 
     private double[] widths(double width) {
         int count = columns.size();
-        double[] least = new double[count];
         double[] wished = new double[count];
         for (int c = 0; c < count; c++) {
             Shown shown = columns.get(c);
@@ -156,7 +194,7 @@ final class TableBlock {
         for (int c = 0; c < widths.length; c++) {
             most = Math.max(most, cell(row, c).size());
         }
-        return most * LINE + PAD;
+        return most * LINE + ROW_PAD;
     }
 
     int rows() {
@@ -199,7 +237,7 @@ final class TableBlock {
     void drawRow(Pen pen, int row, double x, double y) {
         double left = x;
         for (int c = 0; c < widths.length; c++) {
-            double base = y + PAD / 2 + SIZE * 0.98;
+            double base = y + ROW_PAD / 2 + SIZE * 0.98;
             for (String line : cell(row, c)) {
                 put(pen, Role.TEXT, line, isTotal(row), left, c, base);
                 base += LINE;

@@ -37,12 +37,22 @@ public final class PdfBook {
     private static final long IDENTITY = 20_000L;
 
     /**
-     * A page and the name that readers list it under.
+     * A page and the names that readers list it under.
      *
-     * @param name for the list of contents; empty if it continues the page before
+     * @param names for the list of contents; none if it continues the page before
      * @param drawing what is on it, as large as the page
      */
-    public record Leaf(String name, Drawing drawing) {}
+    public record Leaf(List<String> names, Drawing drawing) {
+        /** Copies the list. */
+        public Leaf {
+            names = List.copyOf(names);
+        }
+
+        /** The first of the names, or nothing. */
+        public String name() {
+            return names.isEmpty() ? "" : names.get(0);
+        }
+    }
 
     private PdfBook() {}
 
@@ -78,8 +88,8 @@ public final class PdfBook {
                             new PdfBrush(document, stream, drawing.height(), ordinary, bold));
                 }
                 pack(document, page);
-                if (!leaf.name().isEmpty()) {
-                    contents.addLast(item(leaf.name(), page));
+                for (String name : leaf.names()) {
+                    contents.addLast(item(name, page));
                 }
             }
             document.getDocumentCatalog().setDocumentOutline(contents);

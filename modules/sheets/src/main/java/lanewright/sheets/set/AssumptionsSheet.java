@@ -8,13 +8,14 @@ import lanewright.planner.listing.FindingListings;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
 import lanewright.sheets.page.Sheet;
+import org.jspecify.annotations.Nullable;
 
 /** Every figure that was not measured, with its source. */
 final class AssumptionsSheet {
 
     private AssumptionsSheet() {}
 
-    static Sheet of(List<Assumption> assumptions, UnitSystem units) {
+    static Sheet of(List<Assumption> assumptions, UnitSystem units, @Nullable Sheet before) {
         var flow =
                 new Flow(
                         Paper.of(units),
@@ -22,7 +23,8 @@ final class AssumptionsSheet {
                         "Assumptions",
                         "What do the answers rest on?",
                         "These figures, which were not measured: each is yours, published, common"
-                                + " practice or our choice.");
+                                + " practice or our choice.",
+                        before);
         flow.para("Where you know better, tell whoever made this set; every figure in it follows.");
         for (FindingListings.Group group : FindingListings.Group.values()) {
             Listing some = FindingListings.assumptions(assumptions, group);

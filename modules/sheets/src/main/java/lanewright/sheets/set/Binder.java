@@ -3,7 +3,6 @@ package lanewright.sheets.set;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import lanewright.sheets.drawing.Drawing;
 import lanewright.sheets.page.Sheet;
 import lanewright.sheets.paint.PdfBook;
 
@@ -40,15 +39,9 @@ final class Binder {
         var all = new ArrayList<Sheet>();
         all.add(front);
         all.addAll(sheets);
-        int of = all.stream().mapToInt(sheet -> sheet.pages().size()).sum();
         var leaves = new ArrayList<PdfBook.Leaf>();
-        int number = 1;
-        for (Sheet sheet : all) {
-            List<Drawing> pages = sheet.finished(plan, date, CAUTION, number, of);
-            for (int i = 0; i < pages.size(); i++) {
-                leaves.add(new PdfBook.Leaf(i == 0 ? sheet.name() : "", pages.get(i)));
-            }
-            number += pages.size();
+        for (Sheet.Page page : Sheet.finished(all, plan, date, CAUTION)) {
+            leaves.add(new PdfBook.Leaf(page.begins(), page.drawing()));
         }
         return leaves;
     }
@@ -57,8 +50,9 @@ final class Binder {
         var index = new ArrayList<CoverSheet.Entry>();
         int page = coverPages + 1;
         for (Sheet sheet : sheets) {
-            index.add(new CoverSheet.Entry(sheet.name(), page));
-            page += sheet.pages().size();
+            int first = sheet.joins() ? page - 1 : page;
+            index.add(new CoverSheet.Entry(sheet.name(), first));
+            page = first + sheet.pages().size();
         }
         return index;
     }

@@ -41,9 +41,10 @@ final class CoverSheet {
      * @param answers to the owner's questions
      * @param figures that are asked for most
      * @param also what is needed besides them; may have no rows
-     * @param first findings to look at first, worst first
-     * @param more how many more there are to settle or look at
-     * @param askFirst what to ask others before the first scoop
+     * @param first findings to look at first, worst first; as many of them are told as the page
+     *     takes
+     * @param all how many there are to settle or look at, those told included
+     * @param ask name of the sheet that says whom to ask before the first scoop
      */
     record Content(
             String plan,
@@ -52,15 +53,24 @@ final class CoverSheet {
             Listing figures,
             Listing also,
             List<Finding> first,
-            int more,
-            List<String> askFirst) {}
+            int all,
+            String ask) {}
 
     /** An entry of the list of sheets. */
     record Entry(String name, int page) {}
 
     private CoverSheet() {}
 
+    /** The cover on one page, with as many findings as it takes; the last of them go first. */
     static Sheet of(Content content, List<Entry> index, UnitSystem units) {
+        Sheet sheet = of(content, content.first().size(), index, units);
+        for (int told = content.first().size() - 1; sheet.pages().size() > 1 && told > 0; told--) {
+            sheet = of(content, told, index, units);
+        }
+        return sheet;
+    }
+
+    private static Sheet of(Content content, int told, List<Entry> index, UnitSystem units) {
         var flow =
                 new Flow(
                         Paper.of(units),
@@ -75,20 +85,18 @@ final class CoverSheet {
                     answer.says().in(units),
                     where(answer.sheet(), index));
         }
-        flow.drawn(stations(content.more(), units));
+        flow.drawn(stations(content.all() - told, units));
         flow.table(content.figures());
         if (!content.also().rows().isEmpty()) {
             flow.drawn(also(content.also(), where("Stone and loads", index), units));
         }
-        if (!content.first().isEmpty()) {
+        if (told > 0) {
             flow.head("Look at these first");
-            content.first().forEach(finding -> Told.shortest(flow, finding, units));
+            content.first()
+                    .subList(0, told)
+                    .forEach(finding -> Told.shortest(flow, finding, units));
         }
-        if (!content.askFirst().isEmpty()) {
-            String ask = String.join("; ", content.askFirst());
-            flow.entry(Flow.Sign.BOX, "Ask these first", Told.sentence(ask));
-        }
-        flow.drawn(sheets(index, units));
+        flow.drawn(sheets(content.ask(), index, units));
         return flow.sheet();
     }
 
@@ -105,11 +113,14 @@ final class CoverSheet {
         var names = new ArrayList<String>();
         for (List<Saying> row : also.rows()) {
             String name = row.get(0).in(units);
-            names.add(name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1));
+            String small = name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+            if (!names.contains(small)) {
+                names.add(small);
+            }
         }
         return Gauge.of(
                 Gauge.Use.CONTENTS,
-                "Also needed, and not in these amounts (sheet "
+                "Also needed, and not in these tons (sheet "
                         + page
                         + "): "
                         + String.join("; ", names)
@@ -141,16 +152,20 @@ final class CoverSheet {
                         + (more > 0 ? ", " + more + " more than those below" : "")
                         + ". Station "
                         + example
-                        + " from the road; left and right are as you walk in. Words of the trade"
-                        + " stand at the end of the order of work.",
+                        + " from the road; left and right are as you walk in.",
                 more > 0 ? List.of((double) more, station) : List.of(station));
     }
 
-    private static Gauge sheets(List<Entry> index, UnitSystem units) {
+    /** Where is what, and at the sheet named {@code ask} that it says whom to ask. */
+    private static Gauge sheets(String ask, List<Entry> index, UnitSystem units) {
         var names = new ArrayList<String>();
         var pages = new ArrayList<Double>();
         for (Entry entry : index) {
-            names.add(entry.name() + " " + Quantity.count(entry.page()).in(units));
+            String name = entry.name();
+            names.add(
+                    (name.equals(ask) ? name + ", and whom to ask first" : name)
+                            + " "
+                            + Quantity.count(entry.page()).in(units));
             pages.add((double) entry.page());
         }
         return new Gauge(Gauge.Use.CONTENTS, "Sheets:  " + String.join("  ·  ", names), pages);

@@ -5,7 +5,6 @@ import java.util.List;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
-import lanewright.planner.listing.WordListings;
 import lanewright.planner.listing.WorkListings;
 import lanewright.planner.work.Caution;
 import lanewright.planner.work.WorkStep;
@@ -18,7 +17,12 @@ final class OrderSheet {
 
     private OrderSheet() {}
 
-    static Sheet of(List<WorkStep> steps, List<Caution> cautions, UnitSystem units, String answer) {
+    static Sheet of(
+            List<String> askFirst,
+            List<WorkStep> steps,
+            List<Caution> cautions,
+            UnitSystem units,
+            String answer) {
         var flow =
                 new Flow(
                         Paper.of(units),
@@ -26,6 +30,9 @@ final class OrderSheet {
                         "Order of work",
                         "What do I do, in what order?",
                         answer);
+        if (!askFirst.isEmpty()) {
+            flow.entry(Flow.Sign.LOOK, "Ask these first", askFirst);
+        }
         for (int i = 0; i < steps.size(); i++) {
             WorkStep step = steps.get(i);
             var below = new ArrayList<String>();
@@ -48,7 +55,6 @@ final class OrderSheet {
                                 : "Source: " + Told.sentence(caution.source()));
             }
         }
-        flow.table(WordListings.words());
         return flow.sheet();
     }
 

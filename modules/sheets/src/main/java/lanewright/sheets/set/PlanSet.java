@@ -7,7 +7,9 @@ import java.util.List;
 import lanewright.drainage.along.Sags.Sag;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Topic;
+import lanewright.measure.Listing;
 import lanewright.measure.UnitSystem;
+import lanewright.measure.Where;
 import lanewright.planner.document.Benchmark;
 import lanewright.planner.document.Spot;
 import lanewright.planner.listing.AlsoListings;
@@ -77,20 +79,23 @@ public final class PlanSet {
                         outcome.findings(),
                         units,
                         says(Topic.LINE)));
-        sheets.add(
+        Sheet profile =
                 ProfileSheet.of(
                         outcome.design().alignment(),
                         outcome.design().profile(),
                         lane,
-                        outcome.water(),
-                        says(Topic.GRADE)));
-        sheets.add(
+                        says(Topic.GRADE));
+        sheets.add(profile);
+        // Both lie across the paper, so that water may begin where the tables of the grade end.
+        sheets.add(WaterSheet.of(outcome.water(), units, says(Topic.WATER), profile));
+        Sheet across =
                 SectionSheet.of(
                         lane,
                         station -> outcome.design().at(station).typical(),
                         outcome.design().interval(),
                         ShapeListings.stretches(outcome.design()),
-                        says(Topic.SHAPE)));
+                        says(Topic.SHAPE));
+        sheets.add(across);
         sheets.add(
                 VolumeSheet.of(
                         outcome.earth(),
@@ -99,18 +104,21 @@ public final class PlanSet {
                         outcome.sections().sections(),
                         DigListings.isAtLeast(outcome.findings()),
                         units,
-                        says(Topic.EARTH)));
-        sheets.add(WaterSheet.of(outcome.water(), units, says(Topic.WATER)));
+                        says(Topic.EARTH),
+                        across));
         sheets.add(
                 StoneSheet.of(
                         outcome.stone(),
+                        outcome.findings(),
                         alongTheLoads(),
                         outcome.design().length(),
                         outcome.plan().currency(),
-                        AlsoListings.of(outcome.findings(), outcome.order(), outcome.earth()),
+                        also(),
                         units,
                         says(Topic.STONE)));
-        sheets.add(OrderSheet.of(outcome.order(), outcome.cautions(), units, says(Topic.ORDER)));
+        sheets.add(
+                OrderSheet.of(
+                        askFirst(), outcome.order(), outcome.cautions(), units, says(Topic.ORDER)));
         sheets.add(
                 StakeSheet.of(
                         outcome.stakes(),
@@ -121,8 +129,11 @@ public final class PlanSet {
                                 outcome.stakes()),
                         units,
                         says(Topic.FIELD)));
-        sheets.add(FindingsSheet.of(outcome.findings(), units));
-        sheets.add(AssumptionsSheet.of(outcome.assumptions(), units));
+        Sheet findings = FindingsSheet.of(outcome.findings(), units);
+        sheets.add(findings);
+        Sheet assumptions = AssumptionsSheet.of(outcome.assumptions(), units, findings);
+        sheets.add(assumptions);
+        sheets.add(WordsSheet.of(units, assumptions));
         return Binder.bind(
                 outcome.plan().name(),
                 outcome.plan().date(),
@@ -133,10 +144,10 @@ public final class PlanSet {
     /** What whoever spreads the loads must know of: where nothing is tipped, and low points. */
     private List<LoadStrip.Note> alongTheLoads() {
         var notes = new ArrayList<LoadStrip.Note>();
-        for (Finding finding : outcome.findings()) {
-            Double from = finding.where().from();
-            Double to = finding.where().to();
-            if (finding.code().equals("load-under-wire") && from != null && to != null) {
+        for (Where wire : StoneListings.wires(outcome.findings())) {
+            Double from = wire.from();
+            Double to = wire.to();
+            if (from != null && to != null) {
                 notes.add(new LoadStrip.Note(from, to, "no tipping: wire", true));
             }
         }
@@ -169,16 +180,24 @@ public final class PlanSet {
                             sheet(answer.topic())));
         }
         List<Finding> serious = FirstLook.of(outcome);
-        List<Finding> first = first(serious);
         return new CoverSheet.Content(
                 outcome.plan().name(),
                 outcome.headline(),
                 answers,
                 StoneListings.order(outcome.stone()),
-                AlsoListings.of(outcome.findings(), outcome.order(), outcome.earth()),
-                first,
-                serious.size() - first.size(),
-                askFirst());
+                also(),
+                first(serious),
+                serious.size(),
+                sheet(Topic.ORDER));
+    }
+
+    private Listing also() {
+        return AlsoListings.of(
+                outcome.findings(),
+                outcome.order(),
+                outcome.earth(),
+                outcome.sections().sections(),
+                outcome.water());
     }
 
     /**
@@ -231,14 +250,14 @@ public final class PlanSet {
         var ask = new ArrayList<String>();
         ask.add(
                 "The owner of the public road: permit for the entrance, its width and pipe, and how"
-                        + " far drivers can see");
+                        + " far drivers can see.");
         ask.add(
-                "the public marking service for buried lines (find and mark your own yourself);"
-                        + " county and state: erosion, streams and wet land");
+                "The public marking service for buried lines (find and mark your own yourself);"
+                        + " county and state: erosion, streams and wet land.");
         if (outcome.water().places().stream().anyMatch(place -> place.pipe() != null)) {
             ask.add(
-                    "a person licensed or named to size pipes where you build: this set says where"
-                            + " and how long, not how wide");
+                    "A person licensed or named to size pipes where you build: this set says where"
+                            + " and how long, not how wide.");
         }
         return ask;
     }

@@ -1,13 +1,13 @@
 package lanewright.sheets.set;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import lanewright.drainage.WaterReport;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Profile;
+import lanewright.measure.Listing;
 import lanewright.measure.Words;
 import lanewright.planner.listing.GradeListings;
-import lanewright.planner.listing.WaterListings;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Pen;
@@ -30,8 +30,7 @@ final class ProfileSheet {
 
     private ProfileSheet() {}
 
-    static Sheet of(
-            Alignment alignment, Profile profile, Unrolled lane, WaterReport water, String answer) {
+    static Sheet of(Alignment alignment, Profile profile, Unrolled lane, String answer) {
         var flow =
                 new Flow(
                         Paper.of(lane.units()).lying(),
@@ -58,13 +57,12 @@ final class ProfileSheet {
                                 drawing.stretch(plot.width(), plot.height()));
                     });
         }
-        flow.table(GradeListings.points(profile));
+        var tables = new ArrayList<Listing>();
+        tables.add(GradeListings.points(profile));
         if (!alignment.arcs().isEmpty()) {
-            flow.table(GradeListings.bends(alignment));
+            tables.add(GradeListings.bends(alignment));
         }
-        if (!water.sags().isEmpty()) {
-            flow.table(WaterListings.sags(water));
-        }
+        flow.tables(tables);
         return flow.sheet();
     }
 

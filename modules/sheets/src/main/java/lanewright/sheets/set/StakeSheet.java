@@ -1,5 +1,6 @@
 package lanewright.sheets.set;
 
+import java.util.List;
 import lanewright.measure.Finding;
 import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
@@ -36,49 +37,83 @@ final class StakeSheet {
                             + ". Check it against a second fixed point before the first stake.");
         }
         flow.table(settingOut);
-        flow.note(
-                "Stake the line itself first, from these points: by coordinates of the survey, or by"
-                        + " distance and direction from the benchmark, turned clockwise from the"
-                        + " survey's north. Where neither can be found on the ground the stakes"
-                        + " below cannot be set: ask whoever made the survey.");
-        flow.note(
-                "Stakes stand outside the limits of work, where stripping does not reach them."
-                        + " Distances run level from the stake in towards the lane."
-                        + (heights(stakes)
-                                ? " Above stake: the finished surface, stone and topsoil included,"
-                                        + " is so much higher than the ground at the stake; with a"
-                                        + " minus, so much lower."
-                                : "")
-                        + (rods(stakes)
-                                ? " Rod: what a rod reads on the finished surface, with the level"
-                                        + " set up at the height that the plan gives."
-                                : ""));
-        flow.table(WorkListings.stakes(stakes));
+        flow.note(settingOutNote(flow.heads(settingOut)));
+        Listing offset = WorkListings.stakes(stakes);
+        flow.note(offsetNote(flow.heads(offset)));
+        flow.table(offset);
         Listing lane = WorkListings.laneStakes(stakes);
         if (!lane.rows().isEmpty()) {
-            flow.head("On the lane");
-            flow.note(
-                    "Set these from the offset stakes once the earth is shaped: stripping destroys"
-                            + " whatever stands here before. Finished: top of the stone. Above"
-                            + " ground: over the ground as it was surveyed; with a minus, below it."
-                            + " Blank heights: no benchmark; blank rods: no height of the level.");
-            flow.table(lane);
+            flow.head("On the lane", laneNote(flow.heads(lane)), lane);
         }
         Listing loads = WorkListings.loadMarks(stakes);
         if (!loads.rows().isEmpty()) {
-            flow.head("For the loads");
-            flow.note(
+            flow.head(
+                    "For the loads",
                     "Mark one layer at a time, in the order of laying. Each mark stands to the"
                             + " right of the lane, looking up-station, outside all stone, so that no"
                             + " truck runs it over. Spread each load from the mark where it starts"
-                            + " to the mark where it stops.");
-            flow.table(loads);
+                            + " to the mark where it stops.",
+                    loads);
         }
         return flow.sheet();
     }
 
-    private static boolean heights(Stakes stakes) {
-        return stakes.stakes().stream().anyMatch(stake -> !Double.isNaN(stake.centreUp()));
+    /**
+     * What the columns of the points of the line mean.
+     *
+     * @param heads of the columns that are shown
+     */
+    static String settingOutNote(List<String> heads) {
+        boolean distances = heads.contains("From the benchmark");
+        return "Stake the line itself first, from these points: by coordinates of the survey"
+                + (distances
+                        ? ", or by distance and direction from the benchmark, turned clockwise from"
+                                + " the survey's north. Where neither"
+                        : "; no benchmark is named from which they could be measured. Where they")
+                + " can"
+                + (distances ? "" : "not")
+                + " be found on the ground the stakes below cannot be set: ask whoever made the"
+                + " survey.";
+    }
+
+    /**
+     * What the columns of the offset stakes mean.
+     *
+     * @param heads of the columns that are shown
+     */
+    static String offsetNote(List<String> heads) {
+        return "Stakes stand outside the limits of work, where stripping does not reach them. In"
+                + " to: so far level from the stake towards the lane."
+                + (any(heads, "above stake")
+                        ? " Above stake: the finished surface, stone and topsoil included, is so"
+                                + " much higher than the ground at the stake; with a minus, so much"
+                                + " lower."
+                        : "")
+                + (any(heads, "Rod ")
+                        ? " Rod: what a rod reads on the finished surface, with the level set up at"
+                                + " the height that the plan gives."
+                        : "");
+    }
+
+    /**
+     * What the columns of the stakes on the lane mean.
+     *
+     * @param heads of the columns that are shown
+     */
+    static String laneNote(List<String> heads) {
+        return "Set these from the offset stakes once the earth is shaped: stripping destroys"
+                + " whatever stands here before. Edge: where the travelled stone ends, so far from"
+                + " the line."
+                + (any(heads, " finished") ? " Finished: height of the top of the stone." : "")
+                + (any(heads, " above ground")
+                        ? " Above ground: over the ground as it was surveyed; with a minus, below"
+                                + " it."
+                        : "")
+                + (any(heads, "Rod ") ? " Rod: what a rod reads on the finished surface." : "");
+    }
+
+    private static boolean any(List<String> heads, String words) {
+        return heads.stream().anyMatch(head -> head.contains(words));
     }
 
     private static boolean rods(Stakes stakes) {

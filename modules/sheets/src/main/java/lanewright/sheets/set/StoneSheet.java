@@ -23,6 +23,7 @@ final class StoneSheet {
 
     static Sheet of(
             StoneReport stone,
+            List<Finding> findings,
             List<LoadStrip.Note> notes,
             double length,
             String currency,
@@ -33,43 +34,48 @@ final class StoneSheet {
         stone.findings().stream()
                 .filter(finding -> finding.level() != Finding.Level.NOTE)
                 .forEach(finding -> Told.brief(flow, finding, units));
-        flow.table(StoneListings.order(stone));
-        flow.note(note(stone, currency));
+        Listing order = StoneListings.order(stone);
+        flow.table(order);
+        flow.note(note(flow.heads(order), currency));
         if (!also.rows().isEmpty()) {
             flow.table(also);
         }
         flow.table(StoneListings.layers(stone));
-        Listing inHand = StoneListings.inHand(stone);
-        if (!inHand.rows().isEmpty()) {
-            flow.table(inHand);
-        }
         List<LoadStrip.Layer> strip = strip(stone, units);
         if (!strip.isEmpty()) {
-            flow.head("How the loads follow one another");
-            flow.note(
+            double height = LoadStrip.height(strip.size());
+            flow.head(
+                    "How the loads follow one another",
                     "One bar for each layer in the order of laying, one box for each load, its"
                             + " number inside and stations below. Spread each load from its first"
-                            + " station to its last at the loose depth.");
+                            + " station to its last at the loose depth."
+                            + (stone.isSomeInHand()
+                                    ? " Each layer begins with the stone in hand; the loads to"
+                                            + " order follow where it ends."
+                                    : ""),
+                    height + 6);
             flow.gap(6);
             flow.figure(
-                    LoadStrip.height(strip.size()),
-                    (pen, box) -> LoadStrip.draw(strip, notes, length, units, pen, box));
-            flow.table(StoneListings.loads(stone));
+                    height, (pen, box) -> LoadStrip.draw(strip, notes, length, units, pen, box));
+            flow.table(StoneListings.loads(stone, findings));
         }
         return flow.sheet();
     }
 
-    private static String note(StoneReport stone, String currency) {
+    /** What the columns that are shown mean. */
+    private static String note(List<String> heads, String currency) {
+        boolean inHand = heads.contains("In hand");
         String rule =
-                "Needed: packed volume times packed weight, plus your loss. To order: what is"
-                        + " needed less what is in hand, in whole loads, rounded up. The cost is for"
-                        + " what those loads bring.";
-        boolean priced = stone.layers().stream().anyMatch(layer -> !Double.isNaN(layer.cost()));
-        if (!priced) {
+                "Needed: packed volume times packed weight, plus your loss. Order this: whole loads"
+                        + (inHand
+                                ? " for what is needed beyond what is in hand. Left over: in hand"
+                                        + " and ordered, less needed."
+                                : " that bring what is needed. Left over: ordered, less needed.");
+        if (!heads.contains("Cost to pay")) {
             return rule + " No cost is shown, since the plan holds no price.";
         }
         return rule
-                + " Money in "
+                + " The cost is for what the loads bring, in "
                 + (currency.isBlank() ? "your currency" : currency)
                 + ", at the prices in your plan and no other.";
     }
@@ -90,8 +96,8 @@ final class StoneSheet {
             String words =
                     layer.supply().role()
                             + ": "
-                            + Words.fine(Quantity.mass(layer.orderMass()), units)
-                            + " in "
+                            + Words.fine(Quantity.mass(layer.needed()), units)
+                            + " needed, in "
                             + Words.fine(Quantity.count(layer.loadCount()), units)
                             + " loads, spread "
                             + Words.fine(Quantity.depth(layer.looseDepth()), units)

@@ -16,6 +16,7 @@ import lanewright.planner.work.HeapPlaces;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
 import lanewright.sheets.page.Sheet;
+import org.jspecify.annotations.Nullable;
 
 /** How much topsoil and dirt: the whole first, then section by section with running totals. */
 final class VolumeSheet {
@@ -29,9 +30,16 @@ final class VolumeSheet {
             List<Section> sections,
             boolean atLeast,
             UnitSystem units,
-            String answer) {
+            String answer,
+            @Nullable Sheet before) {
         var flow =
-                new Flow(Paper.of(units), units, "Volumes", "How much topsoil and dirt?", answer);
+                new Flow(
+                        Paper.of(units),
+                        units,
+                        "Volumes",
+                        "How much topsoil and dirt?",
+                        answer,
+                        before);
         var findings = new ArrayList<Finding>(earth.findings());
         findings.addAll(places.findings());
         for (Finding finding : findings) {
@@ -39,17 +47,25 @@ final class VolumeSheet {
                 Told.brief(flow, finding, units);
             }
         }
-        flow.table(EarthListings.balance(earth, atLeast));
+        Listing balance = EarthListings.balance(earth, atLeast);
+        flow.table(balance);
         flow.note(
                 "Fill is balanced by the published change of volume of the soil named in the plan:"
                         + " what is dug swells on the truck and packs down in the fill. Topsoil and"
-                        + " soft soil never make fill. Truckloads are those of the truck that the"
-                        + " plan names, filled to its weight.");
-        flow.table(DigListings.stretches(sections, volumes));
+                        + " soft soil never make fill."
+                        + (has(flow, balance, "Truckloads")
+                                ? " Truckloads are those of the truck that the plan names, filled"
+                                        + " to its weight."
+                                : ""));
+        Listing depths = DigListings.stretches(sections, volumes);
+        flow.table(depths);
         flow.note(
                 "Strip from limit to limit: from the far edge of the slopes on one side, with the"
-                        + " margin of the plan, to that on the other. Soft soil is dug out under"
-                        + " stone and shoulders, so much below the earth as cut or stripped."
+                        + " margin of the plan, to that on the other."
+                        + (has(flow, depths, "Dig out soft soil, up to")
+                                ? " Soft soil is dug out under stone and shoulders, so much below"
+                                        + " the earth as cut or stripped."
+                                : "")
                         + (atLeast
                                 ? " A probe hole ended in topsoil: these depths and amounts are"
                                         + " at least so much."
@@ -67,11 +83,15 @@ final class VolumeSheet {
         if (!heaps.rows().isEmpty()) {
             flow.table(heaps);
         }
-        flow.table(SectionListings.areas(sections));
+        Listing areas = SectionListings.areas(sections);
+        flow.table(areas);
+        flow.note("Strip and put back: topsoil. Fill with edge: fill and edge refill together.");
         flow.table(VolumeListings.running(volumes));
-        flow.note(
-                "Fill in these two tables holds the edge refill, which only closes the edge of a cut"
-                        + " and is never ordered or balanced; everywhere else it is left out.");
+        if (has(flow, areas, "Edge refill")) {
+            flow.note(
+                    "Fill in these two tables holds the edge refill, which only closes the edge of a cut"
+                            + " and is never ordered or balanced; everywhere else it is left out.");
+        }
         flow.table(EarthListings.volumes(earth));
         flow.note(
                 "Used in this set: the mean area of two sections times the distance between them,"
@@ -80,5 +100,10 @@ final class VolumeSheet {
                         + " lane built of triangles on the triangles of the ground, without any"
                         + " section. That they agree is the check.");
         return flow.sheet();
+    }
+
+    /** Whether a column is shown, so that a note may speak of it. */
+    private static boolean has(Flow flow, Listing listing, String head) {
+        return flow.heads(listing).contains(head);
     }
 }

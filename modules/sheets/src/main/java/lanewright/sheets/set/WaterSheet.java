@@ -1,5 +1,6 @@
 package lanewright.sheets.set;
 
+import java.util.stream.Stream;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.measure.Finding;
@@ -10,15 +11,22 @@ import lanewright.planner.listing.WaterListings;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
 import lanewright.sheets.page.Sheet;
+import org.jspecify.annotations.Nullable;
 
 /** Where water sits, where it comes in and where each ditch sends it. */
 final class WaterSheet {
 
     private WaterSheet() {}
 
-    static Sheet of(WaterReport water, UnitSystem units, String answer) {
+    static Sheet of(WaterReport water, UnitSystem units, String answer, @Nullable Sheet before) {
         var flow =
-                new Flow(Paper.of(units).lying(), units, "Water", "Where does water go?", answer);
+                new Flow(
+                        Paper.of(units).lying(),
+                        units,
+                        "Water",
+                        "Where does water go?",
+                        answer,
+                        before);
         table(flow, WaterListings.places(water));
         if (water.places().stream().anyMatch(place -> place.pool() != null)) {
             flow.note(
@@ -43,13 +51,17 @@ final class WaterSheet {
                 entry(flow, finding, units);
             }
         }
-        table(flow, WaterListings.pools(water));
-        table(flow, WaterListings.gone(water));
-        table(flow, WaterListings.inflows(water));
-        table(flow, WaterListings.ditches(water));
-        table(flow, WaterListings.sags(water));
         Listing down = WaterListings.descents(water);
-        table(flow, down);
+        flow.tables(
+                Stream.of(
+                                WaterListings.pools(water),
+                                WaterListings.gone(water),
+                                WaterListings.inflows(water),
+                                WaterListings.sags(water),
+                                WaterListings.ditches(water),
+                                down)
+                        .filter(listing -> !listing.rows().isEmpty())
+                        .toList());
         if (!down.rows().isEmpty()) {
             flow.note(
                     "Lead it off every: the distance that a published table allows between drains"

@@ -27,7 +27,7 @@ class PaintersTest {
     private static byte[] pdf() throws IOException {
         var leaves = new ArrayList<PdfBook.Leaf>();
         for (Drawing page : Swatches.pages(UnitSystem.US)) {
-            leaves.add(new PdfBook.Leaf(leaves.isEmpty() ? "Swatches" : "", page));
+            leaves.add(new PdfBook.Leaf(leaves.isEmpty() ? List.of("Swatches") : List.of(), page));
         }
         var out = new ByteArrayOutputStream();
         PdfBook.write("Swatches", leaves, out);

@@ -88,6 +88,23 @@ class SamplePlansTest {
         }
     }
 
+    @Test
+    void theCoverIsOnePageWithTheListOfSheets() throws Exception {
+        for (String sample : SAMPLES) {
+            List<PdfBook.Leaf> leaves = PlanSet.of(outcome(sample));
+            assertEquals(List.of("Plan"), leaves.get(1).names(), sample);
+            String cover =
+                    words(leaves.get(0).drawing().marks()).stream()
+                            .map(Mark.Words::text)
+                            .collect(Collectors.joining(" "));
+            for (PdfBook.Leaf leaf : leaves.subList(1, leaves.size())) {
+                for (String name : leaf.names()) {
+                    assertTrue(cover.contains(name), sample + ": " + name);
+                }
+            }
+        }
+    }
+
     /**
      * Every number of every page, none excused: either the outcome has it anywhere in its answers,
      * findings, assumptions and tables, or in what it says of that very page.
@@ -284,8 +301,8 @@ class SamplePlansTest {
         for (int c = 0; c < listing.columns().size(); c++) {
             Listing.Column column = listing.columns().get(c);
             var all = new StringBuilder(column.head()).append(column.unit(units));
-            for (var row : listing.rows()) {
-                all.append(column.shown(row.get(c), units));
+            for (int row = 0; row < listing.rows().size(); row++) {
+                all.append(listing.shown(row, c, units));
             }
             columns.add(all.toString().replaceAll("[\\s()]", ""));
         }

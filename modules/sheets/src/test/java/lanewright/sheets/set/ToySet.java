@@ -57,6 +57,7 @@ public final class ToySet {
         sheets.add(
                 StoneSheet.of(
                         toy.stone,
+                        ToyPlan.findings(),
                         List.of(
                                 new LoadStrip.Note(0, 0, "road", false),
                                 new LoadStrip.Note(90, 110, "no tipping: wire", true)),
@@ -67,8 +68,8 @@ public final class ToySet {
                         say(
                                 units,
                                 "{} in {} loads.",
-                                Quantity.mass(toy.stone.orderMass()),
-                                Quantity.count(toy.stone.loadCount()))));
+                                Quantity.mass(toy.stone.toOrder()),
+                                Quantity.count(toy.stone.loadsToOrder()))));
         sheets.add(
                 LandSheet.of(
                         toy.survey,
@@ -101,7 +102,6 @@ public final class ToySet {
                         toy.design.alignment(),
                         toy.design.profile(),
                         lane,
-                        toy.water,
                         say(
                                 units,
                                 "Steepest {} near {}.",
@@ -120,7 +120,8 @@ public final class ToySet {
                                 "{} of topsoil off; {} dug, {} built up.",
                                 Quantity.volume(toy.volumes.strip().corrected()),
                                 Quantity.volume(toy.volumes.cut().corrected()),
-                                Quantity.volume(toy.volumes.fill().corrected()))));
+                                Quantity.volume(toy.volumes.fill().corrected())),
+                        null));
         var stakes =
                 Stakes.of(
                         toy.sections,
@@ -132,6 +133,9 @@ public final class ToySet {
         List<WorkStep> steps = WorkOrder.of(facts);
         sheets.add(
                 OrderSheet.of(
+                        List.of(
+                                "The public road's owner: permit, sight distance, pipe and width.",
+                                "The public marking service for buried lines."),
                         steps,
                         Cautions.of(facts, 0.43),
                         units,
@@ -142,7 +146,7 @@ public final class ToySet {
                         SettingOut.of(toy.design.alignment(), toy.survey, units, stakes),
                         units,
                         "Two stakes at every section."));
-        sheets.add(WaterSheet.of(toy.water, units, "Sits beside the lane in one place."));
+        sheets.add(WaterSheet.of(toy.water, units, "Sits beside the lane in one place.", null));
         sheets.add(
                 SectionSheet.of(
                         lane,
@@ -150,9 +154,12 @@ public final class ToySet {
                         toy.design.interval(),
                         ShapeListings.stretches(toy.design),
                         "Crowned, with ditches where it is cut."));
-        sheets.add(FindingsSheet.of(ToyPlan.findings(), units));
+        Sheet found = FindingsSheet.of(ToyPlan.findings(), units);
+        sheets.add(found);
         var assumptions = new ArrayList<Assumption>(toy.stone.assumptions());
-        sheets.add(AssumptionsSheet.of(assumptions, units));
+        Sheet rests = AssumptionsSheet.of(assumptions, units, found);
+        sheets.add(rests);
+        sheets.add(WordsSheet.of(units, rests));
         return Binder.bind(
                 "Marrow Fold lane",
                 "spring of 2031",
@@ -234,12 +241,8 @@ public final class ToySet {
                 ToyPlan.findings().stream()
                         .filter(finding -> finding.level() != Finding.Level.NOTE)
                         .toList(),
-                4,
-                List.of(
-                        "The public road's owner: permit, sight distance, pipe and width at the"
-                                + " road",
-                        "The public marking service for buried lines; mark private lines"
-                                + " yourself"));
+                7,
+                "Order of work");
     }
 
     private static String say(UnitSystem units, String pattern, Quantity... quantities) {
