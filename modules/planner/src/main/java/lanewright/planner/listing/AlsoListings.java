@@ -25,7 +25,7 @@ public final class AlsoListings {
         asked.put("ditch-wants-checks", "Stone check dams or thick grass in ditches");
         asked.put("ditch-wants-lining", "Stone lining of ditches");
         asked.put("water-down-ditch", "More turn-outs of ditches, or pipes across");
-        asked.put("water-down-lane", "Dips or bars across the lane");
+        asked.put("water-down-lane", "Dips across the lane");
         return asked;
     }
 

@@ -19,6 +19,7 @@ import lanewright.planner.run.Answer;
 import lanewright.planner.run.FirstLook;
 import lanewright.planner.run.Outcome;
 import lanewright.planner.work.Hazard;
+import lanewright.planner.work.Hazards;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.figure.LoadStrip;
 import lanewright.sheets.figure.SectionSheet;
@@ -83,6 +84,7 @@ public final class PlanSet {
                         outcome.design().profile(),
                         lane,
                         outcome.water(),
+                        outcome.laid(),
                         says(Topic.GRADE)));
         sheets.add(
                 SectionSheet.of(
@@ -105,6 +107,10 @@ public final class PlanSet {
                 StoneSheet.of(
                         outcome.stone(),
                         alongTheLoads(),
+                        Hazards.belowWires(
+                                outcome.sections(),
+                                outcome.hazards(),
+                                outcome.plan().stone().raisedBed()),
                         outcome.design().length(),
                         outcome.plan().currency(),
                         AlsoListings.of(outcome.findings(), outcome.order(), outcome.earth()),

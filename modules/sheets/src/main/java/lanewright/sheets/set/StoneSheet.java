@@ -5,6 +5,7 @@ import java.util.List;
 import lanewright.measure.Finding;
 import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.listing.StoneListings;
@@ -24,6 +25,7 @@ final class StoneSheet {
     static Sheet of(
             StoneReport stone,
             List<LoadStrip.Note> notes,
+            List<Saying> wires,
             double length,
             String currency,
             Listing also,
@@ -54,6 +56,9 @@ final class StoneSheet {
             flow.figure(
                     LoadStrip.height(strip.size()),
                     (pen, box) -> LoadStrip.draw(strip, notes, length, units, pen, box));
+            for (Saying wire : wires) {
+                flow.note("Danger: " + wire.in(units) + ".");
+            }
             flow.table(StoneListings.loads(stone));
         }
         return flow.sheet();
