@@ -144,7 +144,9 @@ final class LandWater {
         land.label(
                 "pipe at "
                         + Words.fine(Quantity.station(culvert.station()), units)
-                        + (cure.raise() > 0 ? ", lane raised first" : ""),
+                        + (cure.raise() > 0
+                                ? ", lane raised first"
+                                : cure.dig() > 0 ? ", dug deeper first" : ""),
                 line.x(to),
                 line.y(to),
                 Role.TEXT,

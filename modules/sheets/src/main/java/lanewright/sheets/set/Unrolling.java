@@ -58,8 +58,8 @@ final class Unrolling {
     }
 
     /**
-     * Pipes that are there, and those that the water report proposes and that fit under the lane
-     * as drawn.
+     * Pipes that are there, and those that the water report proposes and that fit under the lane as
+     * drawn.
      */
     private static List<PipeUnder> pipes(Alignment line, WaterReport water, UnitSystem units) {
         var pipes = new ArrayList<PipeUnder>();
