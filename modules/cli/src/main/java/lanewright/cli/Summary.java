@@ -83,14 +83,20 @@ final class Summary {
                 .forEach(finding -> finding(out, finding, units));
         int more = look.size() - Math.min(MOST, look.size());
         int notes = outcome.findings().size() - look.size();
-        if (more > 0 || notes > 0) {
-            out.println(
-                    "  and "
-                            + more
-                            + " more to look at and "
-                            + notes
-                            + " notes, all in the findings sheet");
+        String rest = rest(more, notes);
+        if (!rest.isEmpty()) {
+            out.println("  " + rest);
         }
+    }
+
+    /** What the list leaves out, in words; empty if it leaves out nothing. */
+    static String rest(int more, int notes) {
+        String look = more > 0 ? more + " more to look at" : "";
+        String know = notes > 0 ? notes + (notes == 1 ? " note" : " notes") : "";
+        String between = more > 0 && notes > 0 ? " and " : "";
+        return more > 0 || notes > 0
+                ? "and " + look + between + know + ", all in the findings sheet"
+                : "";
     }
 
     private static void finding(PrintWriter out, Finding finding, UnitSystem units) {

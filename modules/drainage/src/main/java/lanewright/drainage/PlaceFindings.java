@@ -119,10 +119,10 @@ final class PlaceFindings {
                                     Quantity.area(end.fallingToRoad() * width)),
                             Saying.plain(
                                     "No lane water may run onto the road. Build the first stretch so"
-                                            + " that it falls away from the road, or lead the water"
-                                            + " off sideways to lower ground before it gets there,"
-                                            + " by a dip or a bar across the lane. The road's owner"
-                                            + " decides.")));
+                                            + " that it falls away from the road. Where it cannot,"
+                                            + " lead the water off sideways to lower ground before"
+                                            + " it gets there, by a dip across the lane. The road's"
+                                            + " owner decides.")));
         }
         if (end.fallingToEnd() > 0) {
             findings.add(

@@ -160,7 +160,7 @@ final class Water {
         stretches.addAll(EdgeHeights.wet(edges, ditches, tables.limits()));
         stretches.addAll(Sags.wet(sags));
         List<WetPlace> places =
-                new WetPlaces(lane, tables.limits(), pools, ditches)
+                new WetPlaces(lane, tables.limits(), pools, ditches, open)
                         .of(stretches, inflows, roadEnd);
 
         List<Finding> findings = new ArrayList<>();

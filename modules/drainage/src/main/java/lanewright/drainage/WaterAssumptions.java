@@ -28,43 +28,41 @@ final class WaterAssumptions {
                                         + " that deep.")));
         all.add(
                 rule(
-                        "Low spots listed",
+                        "Low spots",
                         Saying.of(
-                                "From {} deep and {} wide; smaller ones are counted.",
+                                "Listed from {} deep and {} wide, smaller ones counted; measured"
+                                        + " full to where they spill, with no soaking away and no"
+                                        + " evaporation.",
                                 Quantity.depth(options.listed().depth()),
                                 Quantity.area(options.listed().area()))));
-        all.add(
-                rule(
-                        "Low spots full",
-                        Saying.plain(
-                                "Measured full to where they spill, with no soaking away and no"
-                                        + " evaporation.")));
+        String grown = cell > wanted * (1 + 1e-9) ? ", grown so that there are not too many" : "";
         all.add(
                 rule(
                         "Ways of water",
                         Saying.of(
                                 "Shown and flagged where at least {} of surveyed land drains"
-                                        + " through them.",
-                                Quantity.land(options.flowArea()))));
-        all.add(
-                rule(
-                        "Cells for ways of water",
-                        cell > wanted * (1 + 1e-9)
-                                ? Saying.of(
-                                        "{} wide, grown from {} so that there are not too many;"
-                                                + " ditches and ridges keep their exact heights.",
-                                        Quantity.length(cell),
-                                        Quantity.length(wanted))
-                                : Saying.of(
-                                        "{} wide; ditches and ridges keep their exact heights.",
-                                        Quantity.length(cell))));
+                                        + " through them; followed over cells {} wide"
+                                        + grown
+                                        + ", ditches and ridges with their exact heights.",
+                                Quantity.land(options.flowArea()),
+                                Quantity.length(cell))));
         all.add(
                 rule(
                         "Pipes under the lane",
                         Saying.plain(
                                 "Length only, from foreslope to foreslope along an invert at the"
-                                        + " low ground or the ditch bottom, square to the lane. How"
-                                        + " wide a pipe must be is not worked out here.")));
+                                        + " low ground or the ditch bottom. Square to the lane, or"
+                                        + " slanted by at most 45° where only that gives it fall."
+                                        + " How wide a pipe must be is not worked out here.")));
+        all.add(
+                rule(
+                        "Lane raised for a pipe",
+                        Saying.of(
+                                "In steps of {}, by at most {}, and where that bends the grade by"
+                                        + " no more than {} towards the nearer end.",
+                                Quantity.depth(Cures.STEP),
+                                Quantity.length(Cures.MOST_RAISE),
+                                Quantity.grade(Cures.MOST_BEND))));
         all.add(
                 switch (options.soil()) {
                     case FIRM -> soil("Firm: coarse rock, gravel, some clay.", Mark.YOURS);

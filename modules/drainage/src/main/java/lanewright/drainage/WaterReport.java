@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.IntUnaryOperator;
 import lanewright.drainage.along.Clearance;
 import lanewright.drainage.along.CrossSlopes.CrossSlope;
-import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Descents.Descent;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.EdgeHeights.EdgeHeight;
@@ -93,14 +92,6 @@ public record WaterReport(
         }
         return null;
     }
-
-    /** Whether the smallest pipe and the earth over it find room under the lane's edge. */
-    public boolean hasRoomFor(CulvertLine pipe) {
-        return pipe.room() >= WaterTables.published().limits().pipeRoom().value() - SAME_HEIGHT;
-    }
-
-    /** Heights closer than this are the same, m: far under what can be measured. */
-    private static final double SAME_HEIGHT = 1e-6;
 
     /** The low spots that the lane makes, or makes deeper. */
     public List<Pool> made() {

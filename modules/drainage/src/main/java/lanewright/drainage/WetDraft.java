@@ -25,6 +25,7 @@ final class WetDraft {
     double station = Double.NaN;
     double from = Double.NaN;
     double to = Double.NaN;
+    double depth = Double.NaN;
     @Nullable Pool pool;
     DitchReach.@Nullable Outlet outlet;
     double drained = Double.NaN;
@@ -35,7 +36,8 @@ final class WetDraft {
     @Nullable Quantity measured;
     @Nullable Limit limit;
     Saying remedy = Saying.plain("");
-    Saying brief = Saying.plain("");
+    Saying fit = Saying.plain("");
+    Cure cure = Cure.of(Cure.Kind.KEEP, Saying.plain("look at it after rain"));
 
     WetDraft(double x, double y) {
         this.x = x;

@@ -19,12 +19,16 @@ import org.jspecify.annotations.Nullable;
  * @param to station where it ends, m; the same for a single place
  * @param x local easting of the place itself, m
  * @param y local northing of the place itself, m
+ * @param depth greatest depth of standing water, or of the road's own ditch below its lower bank,
+ *     m; NaN if none was measured
  * @param pool the water that stands there, or null if none was measured
  * @param drained land whose water comes to it, m²; NaN if that was not worked out
  * @param isLeast whether more land may drain to it from beyond the survey
- * @param pipe a pipe that would drain it, or null where none would help or none is asked for
+ * @param pipe the pipe that was looked at first, as it would lie under the lane as drawn; null
+ *     where none would help or none is asked for
+ * @param fit whether that pipe fits, and why not; empty without one
  * @param finding what is found there and what to do, in full
- * @param brief what to do, in a few words
+ * @param cure the one thing to do, which every sheet says
  */
 public record WetPlace(
         int number,
@@ -35,12 +39,14 @@ public record WetPlace(
         double to,
         double x,
         double y,
+        double depth,
         @Nullable Pool pool,
         double drained,
         boolean isLeast,
         @Nullable CulvertLine pipe,
+        Saying fit,
         Finding finding,
-        Saying brief) {
+        Cure cure) {
 
     /** What sort of place it is. */
     public enum Kind {
@@ -80,9 +86,9 @@ public record WetPlace(
         return "W" + number;
     }
 
-    /** Greatest depth of standing water, m; NaN if none was measured. */
-    public double depth() {
-        return pool == null ? Double.NaN : pool.spot().depth();
+    /** What to do, in one sentence that follows "what to do:" and has no full stop. */
+    public Saying brief() {
+        return cure.says();
     }
 
     /** Area of standing water, m²; NaN if none was measured. */

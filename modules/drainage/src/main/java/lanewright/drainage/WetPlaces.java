@@ -3,12 +3,12 @@ package lanewright.drainage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.LaneLine;
 import lanewright.drainage.along.Limits;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.along.WetStretch;
+import lanewright.drainage.pond.ExistingPipe;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.lane.line.Place;
 import lanewright.lane.section.Section;
@@ -36,14 +36,19 @@ final class WetPlaces {
     private static final double SINGLE = 0.5;
 
     private final Lane lane;
-    private final Limits limits;
-    private final List<DitchReach> ditches;
+    private final WetWords words;
+    private final Cures cures;
     private final List<WetDraft> drafts = new ArrayList<>();
 
-    WetPlaces(Lane lane, Limits limits, List<Pool> pools, List<DitchReach> ditches) {
+    WetPlaces(
+            Lane lane,
+            Limits limits,
+            List<Pool> pools,
+            List<DitchReach> ditches,
+            List<ExistingPipe> open) {
         this.lane = lane;
-        this.limits = limits;
-        this.ditches = ditches;
+        words = new WetWords(lane, limits, ditches);
+        cures = new Cures(lane, limits, ditches, open);
         for (Pool pool : pools) {
             Pool.Beside beside = pool.beside();
             if (pool.isMade() || (beside != null && beside.inLimits())) {
@@ -95,10 +100,12 @@ final class WetPlaces {
                 draft.to,
                 draft.x,
                 draft.y,
+                draft.depth,
                 draft.pool,
                 draft.drained,
                 draft.isLeast,
                 draft.pipe,
+                draft.fit,
                 new Finding(
                         draft.code,
                         draft.level,
@@ -109,25 +116,26 @@ final class WetPlaces {
                         draft.limit == null ? null : draft.limitShown(),
                         draft.limit == null ? "" : draft.limit.source(),
                         draft.remedy),
-                draft.brief);
+                draft.cure);
     }
 
     private WetDraft standing(Pool pool, Pool.@Nullable Beside beside) {
         LowSpot spot = pool.spot();
         var draft = new WetDraft(spot.x(), spot.y());
+        draft.depth = spot.depth();
         draft.pool = pool;
         draft.measured = Quantity.depth(spot.depth());
         draft.drained = pool.drained();
         draft.isLeast = pool.isLeast();
-        var words = new WetWords(lane, limits, ditches);
         if (beside == null) {
             draft.kind = WetPlace.Kind.DAMMED;
             draft.code = "lane-dams-water";
             draft.says = words.pastTheEnd(pool);
-            draft.remedy =
-                    Saying.plain(
-                            "Shape the ground there so that it runs off, or end the lane lower.");
-            draft.brief = Saying.plain("shape the ground so that it runs off");
+            draft.cure =
+                    Cure.of(
+                            Cure.Kind.SHAPE,
+                            Saying.plain("shape the ground there so that it runs off"));
+            draft.remedy = WetWords.todo(draft.cure);
             return draft;
         }
         draft.side = beside.zone() == Pool.Zone.LANE ? null : beside.side();
@@ -140,10 +148,11 @@ final class WetPlaces {
             draft.level = Level.NOTE;
             draft.says = words.hollow(pool, beside);
             draft.remedy =
-                    Saying.plain(
-                            "Look at it after rain. Ground that stays wet may be a wetland: ask"
-                                    + " before filling it.");
-            draft.brief = Saying.plain("look at it after rain");
+                    WetWords.then(
+                            WetWords.todo(draft.cure),
+                            Saying.plain(
+                                    "Ground that stays wet may be a wetland: ask before filling"
+                                            + " it."));
             return draft;
         }
         draft.kind =
@@ -162,9 +171,10 @@ final class WetPlaces {
         draft.level = dam ? Level.STOP : Level.LOOK;
         draft.says = words.made(pool, beside);
         draft.last = dam ? WetWords.DAM : Saying.plain("");
-        draft.pipe = pool.culvert();
-        draft.remedy = words.remedy(pool, beside);
-        draft.brief = words.brief(pool, beside);
+        draft.cure = cures.standing(pool, beside);
+        draft.pipe = pool.culvert() == null ? pool.across() : pool.culvert();
+        draft.fit = words.fit(draft.pipe);
+        draft.remedy = words.remedy(pool, beside, draft.cure);
         return draft;
     }
 
@@ -200,8 +210,8 @@ final class WetPlaces {
         draft.says = stretch.says();
         draft.measured = stretch.measured();
         draft.limit = stretch.limit();
-        draft.remedy = stretch.remedy();
-        draft.brief = WetWords.brief(stretch, limits);
+        draft.cure = cures.along(stretch);
+        draft.remedy = words.remedy(draft.cure);
         drafts.add(draft);
     }
 
@@ -243,21 +253,18 @@ final class WetPlaces {
         draft.station = ditch.station();
         draft.from = ditch.station();
         draft.to = ditch.station();
+        draft.depth = ditch.depth();
+        draft.measured = Quantity.depth(ditch.depth());
         draft.pipe = ditch.entrance();
+        draft.fit = words.fit(draft.pipe);
+        draft.cure = cures.entrance(ditch);
         draft.says =
                 Saying.of(
                         "At {} the lane crosses a low line {} deep by the road: it looks like the"
                                 + " road's own ditch. Its water must pass under the lane.",
                         Quantity.station(ditch.station()),
                         Quantity.depth(ditch.depth()));
-        draft.remedy = new WetWords(lane, limits, ditches).entrance(ditch.entrance());
-        CulvertLine pipe = ditch.entrance();
-        draft.brief =
-                pipe == null
-                        ? Saying.plain("pipe, as the road's owner asks")
-                        : Saying.of(
-                                "pipe, {} or as the road's owner asks",
-                                Quantity.length(pipe.length()));
+        draft.remedy = words.entrance(ditch.entrance(), draft.cure);
         drafts.add(draft);
     }
 
@@ -298,11 +305,8 @@ final class WetPlaces {
                                 + (inflow.isLeast() ? WetWords.OR_MORE : "."),
                         Quantity.station(inflow.station()),
                         WetWords.land(inflow.drained()));
-        draft.remedy =
-                Saying.plain(
-                        "Give it a way past the lane: a ditch that leads it on, a pipe, or a"
-                                + " hardened dip.");
-        draft.brief = Saying.plain("ditch, pipe or hardened dip");
+        draft.cure = cures.watercourse(inflow);
+        draft.remedy = words.remedy(draft.cure);
         drafts.add(draft);
     }
 }

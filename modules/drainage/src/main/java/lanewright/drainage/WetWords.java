@@ -6,13 +6,10 @@ import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.LaneLine;
 import lanewright.drainage.along.Limits;
-import lanewright.drainage.along.Side;
-import lanewright.drainage.along.WetStretch;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.lane.line.Place;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
-import lanewright.lane.section.SideResult;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import org.jspecify.annotations.Nullable;
@@ -44,12 +41,6 @@ final class WetWords {
 
     /** Heights closer than this are equal, m. */
     private static final double SAME = 0.001;
-
-    /** Lower ground is worth a slanted pipe from this much on, m. Our choice. */
-    private static final double WORTH = 0.1;
-
-    /** Water this near to an end of the lane lies where its ditch stops, m. Our choice. */
-    private static final double AT_END = 1;
 
     private final Lane lane;
     private final Limits limits;
@@ -233,148 +224,124 @@ final class WetWords {
     /** Asked this far in from a section, for the water's edge runs along the lane's ends, m. */
     private static final double INWARD = 0.01;
 
-    Saying remedy(Pool pool, Pool.Beside beside) {
+    /** "What to do" and the one thing that holds. */
+    static Saying todo(Cure cure) {
+        return new Saying("What to do: " + cure.says().pattern() + ".", cure.says().quantities());
+    }
+
+    /** What to do where no water was measured. */
+    Saying remedy(Cure cure) {
+        return then(todo(cure), laid(cure));
+    }
+
+    /** What to do about standing water. */
+    Saying remedy(Pool pool, Pool.Beside beside, Cure cure) {
+        Saying says = isDam(pool) ? Saying.plain("Do not build it so.") : Saying.plain("");
+        says = then(says, todo(cure));
         CulvertLine across = pool.across();
         if (beside.zone() == Pool.Zone.LANE || across == null) {
-            return Saying.plain(
-                    "Give the lane a cross slope and a grade that lead the water off here.");
+            return says;
         }
-        Saying says = Saying.plain("");
-        if (isDam(pool)) {
-            says = Saying.plain("Do not build it so.");
+        if (!across.fits(limits)) {
+            says = then(says, whyNot(across));
         }
-        CulvertLine pipe = pool.culvert();
-        if (beside.zone() == Pool.Zone.DITCH && beside.station() < AT_END) {
+        CulvertLine pipe = cure.pipe();
+        boolean up =
+                beside.zone() == Pool.Zone.DITCH
+                        && pipe != null
+                        && pipe.station() != across.station();
+        if (up) {
+            says = then(says, Saying.plain("Lead on what gathers in the ditch below that place."));
+        }
+        says = then(says, laid(cure));
+        if (beside.zone() == Pool.Zone.DITCH && beside.station() < Cures.AT_END) {
             says =
-                    Saying.plain(
-                            "The ditch ends against the ground where the lane leaves the road. Its"
-                                    + " water may go into the road's own ditch only with the leave"
-                                    + " of the road's owner.");
+                    then(
+                            says,
+                            Saying.plain(
+                                    "The ditch ends where the lane leaves the road: its water may"
+                                            + " go into the road's own ditch only with the leave of"
+                                            + " the road's owner."));
         }
+        return isDam(pool) ? then(says, damLaw(pool)) : says;
+    }
+
+    /** Why a pipe straight under the lane cannot be laid as things are. */
+    private Saying whyNot(CulvertLine across) {
+        Saying why = lacks(across);
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.station(across.station()));
+        quantities.addAll(why.quantities());
+        return new Saying(
+                "A pipe straight under the lane as drawn, at {}, does not fit: "
+                        + why.pattern()
+                        + ".",
+                quantities);
+    }
+
+    /** What a pipe lacks, without a full stop. */
+    private Saying lacks(CulvertLine pipe) {
+        Saying fall =
+                pipe.fallsEnough(limits)
+                        ? Saying.plain("")
+                        : pipe.falls()
+                                ? Saying.of(
+                                        "it would fall only {}, under the {} that keep it from"
+                                                + " silting up",
+                                        Quantity.grade(pipe.grade()),
+                                        Quantity.grade(limits.ditchLeast().value()))
+                                : Saying.plain("the ground at its outlet is not lower");
+        Saying room =
+                pipe.hasRoom(limits)
+                        ? Saying.plain("")
+                        : Saying.of(
+                                "it would have {} under the lane's edge, of the {} that the"
+                                        + " smallest pipe and the earth over it need",
+                                Quantity.depth(Math.max(0, pipe.room())),
+                                Quantity.depth(limits.pipeRoom().value()));
+        boolean both = !fall.pattern().isEmpty() && !room.pattern().isEmpty();
+        return then(both ? new Saying(fall.pattern() + ", and", fall.quantities()) : fall, room);
+    }
+
+    /** Whether a pipe fits, as a cell of a table. */
+    Saying fit(@Nullable CulvertLine pipe) {
         if (pipe == null) {
-            says = then(says, leadOn(across, pool, beside));
-        } else {
-            if (pipe.station() != across.station()) {
-                says = then(says, Saying.plain("No pipe straight across would drain it:"));
-                says = then(says, why(across));
-                says =
-                        then(
-                                says,
-                                Saying.of(
-                                        "Take the ditch's water across before it gets there, at {}."
-                                                + " Lead on what gathers below that place.",
-                                        Quantity.station(pipe.station())));
-            }
-            says = then(says, laid(pipe));
-            says = then(says, slanted(pipe, pool, beside));
+            return Saying.plain("");
         }
-        if (isDam(pool)) {
-            says = then(says, damLaw(pool));
+        if (pipe.fits(limits)) {
+            return Saying.plain("fits");
         }
-        return says;
+        Saying fall =
+                pipe.fallsEnough(limits)
+                        ? Saying.plain("")
+                        : Saying.of(
+                                "falls less than {}", Quantity.grade(limits.ditchLeast().value()));
+        Saying room =
+                pipe.hasRoom(limits)
+                        ? Saying.plain("")
+                        : Saying.of(
+                                "{} too little room",
+                                Quantity.depth(limits.pipeRoom().value() - pipe.room()));
+        boolean both = !fall.pattern().isEmpty() && !room.pattern().isEmpty();
+        Saying lacks =
+                then(both ? new Saying(fall.pattern() + ",", fall.quantities()) : fall, room);
+        return new Saying("does not fit: " + lacks.pattern(), lacks.quantities());
     }
 
-    private static Saying why(CulvertLine across) {
-        return across.falls()
-                ? Saying.of(
-                        "it would fall only {} in {}.",
-                        Quantity.depth(across.fall()),
-                        Quantity.length(across.length()))
-                : Saying.plain("the ground across the lane is not lower.");
-    }
-
-    private Saying leadOn(CulvertLine across, Pool pool, Pool.Beside beside) {
-        Quantity at = Quantity.station(across.station());
-        Quantity bottom = Quantity.height(pool.spot().bottom());
-        String no = "A pipe would not drain it: across the lane at {} the ground is not lower. ";
-        if (beside.zone() != Pool.Zone.DITCH) {
-            return Saying.of(
-                    no
-                            + "Lead the water on along the lane to ground lower than {}, the bottom"
-                            + " of the water, or fill the hollow with earth.",
-                    at,
-                    bottom);
-        }
-        if (beside.station() > lane.line().length() - AT_END) {
-            return Saying.of(
-                    no
-                            + "The ditch ends against the ground at the end of the lane: dig it on"
-                            + " past the end until its bottom comes out on ground lower than {}, or"
-                            + " turn it out sideways before.",
-                    at,
-                    bottom);
-        }
-        return Saying.of(
-                no + "Lead the ditch on to ground lower than {}, the bottom of the water.",
-                at,
-                bottom);
-    }
-
-    /** How a pipe lies. */
-    private Saying laid(CulvertLine pipe) {
-        Saying says =
-                Saying.of(
-                        "Lay a pipe of about {} under the lane at {}: from {} at its inlet to {} at"
-                                + " its outlet it falls {} ({}), and the lane's edge stands {} above"
-                                + " its bottom.",
-                        Quantity.length(pipe.length()),
-                        Quantity.station(pipe.station()),
+    /** How the pipe of a cure lies once all is done. */
+    private static Saying laid(Cure cure) {
+        CulvertLine pipe = cure.pipe();
+        return pipe == null
+                ? Saying.plain("")
+                : Saying.of(
+                        "The pipe lies from {} at its inlet to {} at its outlet and falls {} ({})."
+                                + " The lane's edge then stands {} above its bottom. How wide it"
+                                + " must be is sized later.",
                         Quantity.height(pipe.inlet().height()),
                         Quantity.height(pipe.outlet().height()),
                         Quantity.depth(pipe.fall()),
                         Quantity.grade(pipe.grade()),
                         Quantity.depth(pipe.room()));
-        double least = limits.ditchLeast().value();
-        if (pipe.grade() < least) {
-            says =
-                    then(
-                            says,
-                            Saying.of(
-                                    "That fall is less than {}: it will silt up.",
-                                    Quantity.grade(least)));
-        }
-        return then(then(says, room(pipe)), Saying.plain("How wide it must be is sized later."));
-    }
-
-    private Saying room(CulvertLine pipe) {
-        double needed = limits.pipeRoom().value();
-        return pipe.room() >= needed - SAME
-                ? Saying.plain("")
-                : Saying.of(
-                        "That is less room than the {} that the smallest pipe and the earth over it"
-                                + " need: raise the lane there, or build a hardened dip.",
-                        Quantity.depth(needed));
-    }
-
-    /** Lower ground across, somewhere along the pool, where a straight pipe falls little. */
-    private Saying slanted(CulvertLine pipe, Pool pool, Pool.Beside beside) {
-        if (beside.zone() != Pool.Zone.GROUND) {
-            return Saying.plain("");
-        }
-        Section lowest = null;
-        double height = pipe.outlet().height() - WORTH;
-        for (Section section : lane.sections()) {
-            Corner foot = foot(section, beside.side().across());
-            if (section.station() >= beside.from()
-                    && section.station() <= beside.to()
-                    && foot != null
-                    && foot.height() < height) {
-                lowest = section;
-                height = foot.height();
-            }
-        }
-        return lowest == null || height >= pool.spot().bottom()
-                ? Saying.plain("")
-                : Saying.of(
-                        "Lower ground across, {}, lies at {}: slant the pipe that way for more"
-                                + " fall.",
-                        Quantity.height(height),
-                        Quantity.station(lowest.station()));
-    }
-
-    private static @Nullable Corner foot(Section section, Side side) {
-        SideResult result = side.of(section);
-        return result.kind() == SideResult.Kind.FILL ? result.catchPoint() : null;
     }
 
     private Saying damLaw(Pool pool) {
@@ -392,64 +359,24 @@ final class WetWords {
                         + " A house or a road below makes any dam dangerous.");
     }
 
-    Saying entrance(@Nullable CulvertLine pipe) {
-        if (pipe == null) {
-            return Saying.plain(
-                    "Ask the road's owner for the permit and for the pipe to be used. Its length"
-                            + " cannot be worked out from this survey.");
+    /** What to do about the road's own ditch. */
+    Saying entrance(@Nullable CulvertLine pipe, Cure cure) {
+        Saying says = todo(cure);
+        if (pipe != null && !pipe.fits(limits)) {
+            Saying why = lacks(pipe);
+            says =
+                    then(
+                            says,
+                            new Saying(
+                                    "Under the lane as drawn a pipe does not fit: "
+                                            + why.pattern()
+                                            + ".",
+                                    why.quantities()));
         }
-        Saying says =
-                Saying.of(
+        return then(
+                then(says, laid(cure)),
+                Saying.plain(
                         "Ask the road's owner for the permit and for the pipe to be used; most want"
-                                + " the entrance wider than the lane. Under the lane as drawn it is"
-                                + " {} long,",
-                        Quantity.length(pipe.length()));
-        Saying lies =
-                pipe.falls()
-                        ? Saying.of(
-                                "from {} to {}, falls {} ({}),",
-                                Quantity.height(pipe.inlet().height()),
-                                Quantity.height(pipe.outlet().height()),
-                                Quantity.depth(pipe.fall()),
-                                Quantity.grade(pipe.grade()))
-                        : Saying.of("and level, at {},", Quantity.height(pipe.inlet().height()));
-        Saying under =
-                Saying.of(
-                        "and the lane's edge stands {} above its bottom.",
-                        Quantity.depth(pipe.room()));
-        return then(then(then(says, lies), under), room(pipe));
-    }
-
-    Saying brief(Pool pool, Pool.Beside beside) {
-        CulvertLine pipe = pool.culvert();
-        if (pipe != null && pipe.grade() < limits.ditchLeast().value()) {
-            return Saying.of(
-                    "a straight pipe at {} falls too little, read on",
-                    Quantity.station(pipe.station()));
-        }
-        if (pipe != null) {
-            return Saying.of(
-                    "pipe, {} at {}",
-                    Quantity.length(pipe.length()),
-                    Quantity.station(pipe.station()));
-        }
-        return Saying.plain(
-                switch (beside.zone()) {
-                    case LANE -> "give the lane a fall here";
-                    case DITCH -> "lead the ditch on";
-                    case GROUND -> "lead the water on";
-                });
-    }
-
-    static Saying brief(WetStretch stretch, Limits limits) {
-        boolean ditch = stretch.ditch() != null;
-        return switch (stretch.kind()) {
-            case DEAD_END -> Saying.plain("give the ditch an outlet");
-            case LEVEL ->
-                    Saying.of("give its bottom {}", Quantity.grade(limits.ditchLeast().value()));
-            case EDGE, TROUGH ->
-                    Saying.plain(ditch ? "give the ditch an outlet" : "raise the lane, or a ditch");
-            case SAG -> Saying.plain("lead it away by a ditch");
-        };
+                                + " the entrance wider than the lane, and its pipe longer."));
     }
 }

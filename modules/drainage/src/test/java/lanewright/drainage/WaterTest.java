@@ -126,6 +126,108 @@ class WaterTest {
     }
 
     @Test
+    void whereAStraightPipeFitsThePipeIsWhatToDo() {
+        DoubleBinaryOperator v = (x, y) -> 0.2 * Math.abs(x - 50) + 0.075 * y;
+        WetPlace place = dammed(new StraightLane(100, v, s -> 2.2, 4, 0, 2, 0));
+        assertEquals(Cure.Kind.PIPE, place.cure().kind());
+        assertEquals(place.pipe(), place.cure().pipe());
+        // From toe to toe: y = 3.45 / 0.575 and o = 3.45 / 0.425 out, and 7.5 % of that in height.
+        double across = 3.45 / 0.575 + 3.45 / 0.425;
+        assertEquals(
+                "a pipe under the lane at 0+050.0, %.1f m long"
+                        .formatted(Math.hypot(across, 0.075 * across)),
+                place.brief().in(UnitSystem.METRIC));
+        assertEquals("fits", place.fit().in(UnitSystem.METRIC));
+    }
+
+    @Test
+    void wherePipeHasNoRoomTheLaneIsRaisedByWhatIsMissingAndThenItFits() {
+        DoubleBinaryOperator v = (x, y) -> 0.2 * Math.abs(x - 50) + 0.075 * y;
+        double low = 0.5;
+        WetPlace place = dammed(new StraightLane(100, v, s -> low, 4, 0, 2, 0));
+        assertEquals(Cure.Kind.RAISE, place.cure().kind(), place.toString());
+        // Under the far edge, 2 m out, the valley's floor lies 0.15 m under its height at the line:
+        // 0.5 + 0.15 m there, but only 0.5 - 0.15 m under the near edge, of 0.6096 m.
+        double missing = 0.6096 - (low - 0.15);
+        double raise = place.cure().raise();
+        assertTrue(raise >= missing - 1e-9 && raise < missing + 2 * 0.0254, "raised " + raise);
+        assertEquals(0, Math.IEEEremainder(raise, 0.0254), 1e-9, "in whole inches");
+        String fit = place.fit().in(UnitSystem.METRIC);
+        assertTrue(fit.startsWith("does not fit: "), fit);
+        assertFalse(place.cure().hasPipeNow());
+        WetPlace then = dammed(new StraightLane(100, v, s -> low + raise, 4, 0, 2, 0));
+        assertEquals(Cure.Kind.PIPE, then.cure().kind(), "what was said holds");
+        assertEquals(place.cure().pipe().length(), then.cure().pipe().length(), 0.1, "and so long");
+    }
+
+    @Test
+    void whereAStraightPipeIsTooFlatItIsSlantedToLowerGroundAcross() {
+        // Upstream a valley lowest at x = 50; across the lane the ground falls only along it.
+        DoubleBinaryOperator turned =
+                (x, y) ->
+                        y > 0
+                                ? 0.05 * Math.abs(x - 50) + Math.max(0.001 * y, 0.05 * (y - 10))
+                                : x < 50 ? 0.05 * (50 - x) : -0.03 * (x - 50);
+        WetPlace place = dammed(new StraightLane(100, turned, s -> 2.2, 4, 0, 2, 0));
+        assertTrue(place.fit().in(UnitSystem.US).contains("falls less than 0.5 %"));
+        CulvertLine pipe = place.cure().pipe();
+        assertNotNull(pipe);
+        assertEquals(Cure.Kind.PIPE, place.cure().kind());
+        assertTrue(pipe.isSlanted());
+        assertTrue(pipe.outletStation() > 50, "down the ground: " + pipe);
+        // Its outlet lies on the ground there, and it falls by at least 0.5 % of its own length.
+        assertEquals(-0.03 * (pipe.outletStation() - 50), pipe.outlet().height(), 0.01);
+        double plan =
+                Math.hypot(
+                        pipe.outletStation() - pipe.station(),
+                        pipe.outlet().offset() - pipe.inlet().offset());
+        assertEquals(Math.hypot(plan, pipe.fall()), pipe.length(), 1e-6);
+        assertTrue(pipe.fall() >= 0.005 * pipe.length());
+        assertTrue(pipe.room() > 0.6096);
+        String says = place.brief().in(UnitSystem.METRIC);
+        assertTrue(says.startsWith("a pipe slanted under the lane from 0+050.0 left to "), says);
+    }
+
+    @Test
+    void whereNothingLiesLowerALaneIsNotToBeADam() {
+        // A bowl: the ground across the lane is as high as on this side, and so it is all along.
+        DoubleBinaryOperator bowl = (x, y) -> 0.04 * Math.abs(x - 50) + 0.05 * Math.abs(y);
+        WetPlace place = dammed(new StraightLane(100, bowl, s -> 2.2, 4, 0, 2, 0));
+        assertTrue(place.isDam());
+        assertEquals(Cure.Kind.MOVE, place.cure().kind(), place.toString());
+        assertNull(place.cure().pipe());
+        String remedy = place.finding().remedy().in(UnitSystem.METRIC);
+        assertTrue(remedy.startsWith("Do not build it so. What to do: move the lane off"), remedy);
+        assertTrue(remedy.contains("a licensed engineer must design the dam"), remedy);
+    }
+
+    @Test
+    void everyWetPlaceSaysOneThingThatHolds() {
+        DoubleBinaryOperator rough = (x, y) -> 0.4 * Math.sin(x / 7) * Math.cos(y / 9) + 0.02 * x;
+        for (double high : new double[] {0, 0.4, 1.5}) {
+            var lane = new StraightLane(100, rough, s -> high + 0.01 * s, 4, 0.02, 2, 0.3);
+            for (WetPlace place : report(lane, List.of()).places()) {
+                String says = place.brief().in(UnitSystem.US);
+                assertFalse(says.isEmpty() || says.contains(". ") || says.endsWith("."), says);
+                String remedy = place.finding().remedy().in(UnitSystem.US);
+                assertTrue(remedy.contains("What to do: " + says + "."), remedy);
+                CulvertLine pipe = place.cure().pipe();
+                if (pipe != null) {
+                    assertTrue(pipe.fall() >= 0.005 * pipe.length() - 1e-9, place.toString());
+                    assertTrue(pipe.room() >= 0.6096 - 1e-9, place.toString());
+                }
+            }
+        }
+    }
+
+    private static WetPlace dammed(StraightLane lane) {
+        return report(lane, List.of()).places().stream()
+                .filter(place -> place.kind() == WetPlace.Kind.DAMMED)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
     void everyPlaceHasOneFindingAndItsOwnName() {
         DoubleBinaryOperator rough = (x, y) -> 0.4 * Math.sin(x / 7) * Math.cos(y / 9) + 0.02 * x;
         var lane = new StraightLane(100, rough, s -> 0.01 * s, 4, 0.02, 2, 0.3);

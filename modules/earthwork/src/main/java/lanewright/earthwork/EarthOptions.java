@@ -23,10 +23,17 @@ public record EarthOptions(
     /**
      * Where a plan says nothing: common earth, heaps no steeper than 2:1 and no higher than 2 m so
      * that the soil stays alive and a tractor can get at it, 150 mm lifts; all common practice.
+     * Taken as 6.5 ft, a hair lower, so that in feet too no height reads as more than the limit.
      */
     public static final EarthOptions USUAL =
             new EarthOptions(
-                    "common earth", "common earth", "common earth, dry", 2, 2, 0.15, Double.NaN);
+                    "common earth",
+                    "common earth",
+                    "common earth, dry",
+                    2,
+                    6.5 * 0.3048,
+                    0.15,
+                    Double.NaN);
 
     /** Checks the ranges. */
     public EarthOptions {

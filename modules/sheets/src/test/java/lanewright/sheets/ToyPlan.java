@@ -3,6 +3,7 @@ package lanewright.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import lanewright.drainage.Cure;
 import lanewright.drainage.Inflow;
 import lanewright.drainage.Pool;
 import lanewright.drainage.RoadEnd;
@@ -225,7 +226,16 @@ public final class ToyPlan {
                                 List.of(Sags.WayOut.values()).get(1))),
                 List.of(
                         new Descents.Descent(
-                                Descents.Way.LANE, 190, 120, 70, 4.9, 60, 12, "A table, 1998")),
+                                Descents.Way.LANE,
+                                190,
+                                120,
+                                70,
+                                4.9,
+                                60,
+                                12,
+                                "A table, 1998",
+                                List.of(155.0),
+                                Descents.Across.CROWN)),
                 new RoadEnd(null, 0, 20, 0, 0),
                 List.of(place(made)),
                 List.of(new PlacedPipe(pipe, List.of(PlacedPipe.State.values()).get(1), null)),
@@ -299,12 +309,19 @@ public final class ToyPlan {
                 beside.to(),
                 pool.spot().x(),
                 pool.spot().y(),
+                pool.spot().depth(),
                 pool,
                 pool.drained(),
                 true,
                 pool.culvert(),
+                Saying.plain("fits"),
                 findings().get(0),
-                Saying.of("pipe at {}", Quantity.station(beside.station())));
+                new Cure(
+                        Cure.Kind.PIPE,
+                        pool.culvert(),
+                        0,
+                        0,
+                        Saying.of("a pipe at {}", Quantity.station(beside.station()))));
     }
 
     /** Findings of every level. */

@@ -13,7 +13,7 @@ import javafx.scene.layout.VBox;
 import lanewright.desktop.session.Ghost;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
-import lanewright.drainage.Pool;
+import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
@@ -106,9 +106,8 @@ final class Proposals {
             }
         } else {
             Outcome outcome = shown.outcome();
-            Pool pool = outcome == null ? null : dammed(outcome);
-            if (outcome != null && pool != null && pool.culvert() != null) {
-                CulvertLine culvert = pool.culvert();
+            CulvertLine culvert = outcome == null ? null : fitting(outcome);
+            if (outcome != null && culvert != null) {
                 UnitSystem units = shown.file().plan().units();
                 offer(
                         place,
@@ -122,23 +121,23 @@ final class Proposals {
         }
     }
 
-    private static @Nullable Pool dammed(Outcome outcome) {
-        Pool deepest = null;
-        for (Pool pool : outcome.water().made()) {
-            CulvertLine culvert = pool.culvert();
-            if (culvert != null
-                    && culvert.falls()
-                    && (deepest == null || pool.spot().depth() > deepest.spot().depth())) {
-                deepest = pool;
+    /** The pipe that fits as the lane is drawn and drains the deepest water, or null. */
+    private static @Nullable CulvertLine fitting(Outcome outcome) {
+        WetPlace deepest = null;
+        for (WetPlace place : outcome.water().places()) {
+            if (place.pool() != null
+                    && place.cure().hasPipeNow()
+                    && (deepest == null || place.depth() > deepest.depth())) {
+                deepest = place;
             }
         }
-        return deepest;
+        return deepest == null ? null : deepest.cure().pipe();
     }
 
     private static Plan piped(Plan plan, Outcome outcome, CulvertLine culvert) {
         Alignment line = outcome.design().alignment();
         Place in = new Place(culvert.station(), culvert.inlet().offset());
-        Place out = new Place(culvert.station(), culvert.outlet().offset());
+        Place out = new Place(culvert.outletStation(), culvert.outlet().offset());
         List<WaterPart.Pipe> pipes = new ArrayList<>(plan.water().pipes());
         double wide = plan.units() == UnitSystem.US ? 18 * 0.0254 : 0.45;
         pipes.add(

@@ -1,6 +1,7 @@
 package lanewright.drainage.along;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
@@ -8,6 +9,7 @@ import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.Where;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Water that runs down the lane, or down its ditches, rather than across.
@@ -30,6 +32,9 @@ public final class Descents {
      * @param spacing distance that the table allows on its grades between dips or pipes, m
      * @param bars distance that it allows between bars across the lane, m; NaN in a ditch
      * @param source source of that distance
+     * @param turnOuts where it must be led off so that no part is longer than the table allows,
+     *     from the top down: evenly, as far as the grades allow, m; none if it is short enough
+     * @param across how the travelled way falls across there; null in a ditch
      */
     public record Descent(
             Way way,
@@ -39,16 +44,53 @@ public final class Descents {
             double fall,
             double spacing,
             double bars,
-            String source) {
+            String source,
+            List<Double> turnOuts,
+            @Nullable Across across) {
+
+        /** Copies the list. */
+        public Descent {
+            turnOuts = List.copyOf(turnOuts);
+        }
 
         /** Whether it is longer than the table allows. */
         public boolean isTooLong() {
-            return length > spacing * (1 + 1e-9);
+            return length > spacing * (1 + LONGER);
         }
 
         /** Mean grade, rise over run, never negative. */
         public double grade() {
             return length > 0 ? fall / length : 0;
+        }
+    }
+
+    /** How the travelled way falls across. */
+    public enum Across {
+        /** To both sides. */
+        CROWN("keep its crown"),
+        /** To the left in one plane. */
+        LEFT("keep its fall to the left in one plane"),
+        /** To the right in one plane. */
+        RIGHT("keep its fall to the right in one plane"),
+        /** Not alike all along. */
+        MIXED("keep its fall across");
+
+        private final String keep;
+
+        Across(String keep) {
+            this.keep = keep;
+        }
+
+        /** How two stretches together fall. */
+        Across with(@Nullable Across other) {
+            return other == null || other == this ? this : MIXED;
+        }
+
+        /** How a section falls. */
+        static Across of(CrossSlopes.CrossSlope slope) {
+            boolean left = slope.left() > 0;
+            boolean right = slope.right() > 0;
+            return left && right ? CROWN : left ? LEFT : right ? RIGHT : MIXED;
         }
     }
 
@@ -76,10 +118,19 @@ public final class Descents {
     /** Sections this close are two sides of a change, and no way lies between them, m. */
     private static final double NO_WAY = 0.001;
 
+    /** Lengths are compared to this part, so that one just as long as allowed is not too long. */
+    private static final double LONGER = 1e-9;
+
+    /** So many places are named; of more, the first. Our choice: what can be read at once. */
+    private static final int NAMED = 8;
+
     private final Spacing spacing;
     private final Spacing bars;
     private final boolean erosive;
     private final List<Descent> found = new ArrayList<>();
+
+    /** The pieces of the way, each {@code {from, to, share of the allowed distance}}. */
+    private final List<double[]> pieces = new ArrayList<>();
 
     private Way way = Way.LANE;
     private double start = Double.NaN;
@@ -90,6 +141,7 @@ public final class Descents {
     private double usedByBars;
     private int direction;
     private String source = "";
+    private @Nullable Across across;
 
     private Descents(Spacing spacing, Spacing bars, boolean erosive) {
         this.spacing = spacing;
@@ -131,6 +183,7 @@ public final class Descents {
             double cross = Math.min(slopes.get(i - 1).gentler(), slopes.get(i).gentler());
             if (Math.abs(grade) > cross) {
                 run(from, to, to - from, grade);
+                across = Across.of(slopes.get(i)).with(across);
             } else {
                 close();
             }
@@ -160,6 +213,7 @@ public final class Descents {
         length += distance;
         fall += Math.abs(grade) * distance;
         used += distance / allowed(row);
+        pieces.add(new double[] {from, to, distance / allowed(row)});
         usedByBars += distance / allowed(bars.row(grade));
         source = row.source();
     }
@@ -180,14 +234,38 @@ public final class Descents {
                             fall,
                             length / used,
                             way == Way.LANE ? length / usedByBars : Double.NaN,
-                            source));
+                            source,
+                            turnOuts(up),
+                            way == Way.LANE ? across : null));
         }
         start = Double.NaN;
+        across = null;
+        pieces.clear();
         direction = 0;
         length = 0;
         fall = 0;
         used = 0;
         usedByBars = 0;
+    }
+
+    /** Where the way is led off, from its top down, so that each part uses up as much. */
+    private List<Double> turnOuts(boolean up) {
+        int parts = (int) Math.ceil(used - LONGER);
+        List<Double> at = new ArrayList<>();
+        double before = 0;
+        int next = 1;
+        for (double[] piece : pieces) {
+            while (next < parts && before + piece[2] >= used * next / parts) {
+                double share = (used * next / parts - before) / piece[2];
+                at.add(piece[0] + share * (piece[1] - piece[0]));
+                next++;
+            }
+            before += piece[2];
+        }
+        if (up) {
+            Collections.reverse(at);
+        }
+        return at;
     }
 
     /** Those that are longer than the table allows. */
@@ -208,12 +286,11 @@ public final class Descents {
                             Saying.of(
                                     "Water runs {} down "
                                             + descent.way().words()
-                                            + " at {}; it should be led off every {}.",
+                                            + " at {} without a way out.",
                                     Quantity.length(descent.length()),
-                                    Quantity.grade(descent.grade()),
-                                    Quantity.length(descent.spacing())),
+                                    Quantity.grade(descent.grade())),
                             Quantity.length(descent.length()),
-                            Quantity.length(descent.spacing()),
+                            null,
                             descent.source(),
                             remedy(descent)));
         }
@@ -221,13 +298,28 @@ public final class Descents {
     }
 
     private static Saying remedy(Descent descent) {
-        return descent.way() == Way.LANE
-                ? Saying.of(
-                        "Lead it off sideways: keep the crown, and set dips across the lane, or"
-                                + " bars every {}.",
-                        Quantity.length(descent.bars()))
-                : Saying.plain(
-                        "Turn the ditch out to lower ground, or take it under the lane, more"
-                                + " often.");
+        int count = descent.turnOuts().size();
+        Across across = descent.across();
+        String what =
+                descent.way() == Way.LANE
+                        ? "Set {} " + Saying.number(count, "dip", "dips") + " across the lane"
+                        : "Turn the ditch out to lower ground, or take it under the lane, at {} "
+                                + Saying.number(count, "place", "places");
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.count(count));
+        var pattern = new StringBuilder(what);
+        for (int i = 0; i < Math.min(count, NAMED); i++) {
+            pattern.append(i == 0 ? ": " : i == count - 1 ? " and " : ", ").append("{}");
+            quantities.add(Quantity.station(descent.turnOuts().get(i)));
+        }
+        pattern.append(count > NAMED ? " and so on" : "")
+                .append(
+                        "; then no part is longer than the table allows on its own grade, {} on the"
+                                + " whole.");
+        quantities.add(Quantity.length(descent.spacing()));
+        if (across != null) {
+            pattern.append(" Between them ").append(across.keep).append('.');
+        }
+        return new Saying(pattern.toString(), quantities);
     }
 }

@@ -131,10 +131,7 @@ public final class DitchChecks {
                                             + " go from there.",
                                     Quantity.station(outlet.station())),
                             null,
-                            null,
-                            Saying.plain(
-                                    "Lead it on to lower ground, or take it under the lane to the"
-                                            + " other side.")));
+                            null));
         }
     }
 
@@ -172,11 +169,7 @@ public final class DitchChecks {
                             reach.outletFrom(run.get(0).from()),
                             says,
                             Quantity.grade(Math.abs(worst.grade())),
-                            least,
-                            Saying.of(
-                                    "Give the ditch bottom its own grade of at least {}, deeper"
-                                            + " towards its outlet.",
-                                    Quantity.grade(least.value()))));
+                            least));
         }
     }
 

@@ -155,16 +155,7 @@ public final class EdgeHeights {
                                             + ": the lane itself becomes the ditch.",
                                     Quantity.depth(-lowest)),
                             Quantity.depth(lowest),
-                            limits.edgeAbove(),
-                            ditched
-                                    ? Saying.plain(
-                                            "Lead the ditches on to lower ground, or take them"
-                                                    + " under the lane by a pipe.")
-                                    : Saying.of(
-                                            "Raise the lane until its edges stand {} above the"
-                                                    + " ground, or dig ditches that lead to lower"
-                                                    + " ground.",
-                                            Quantity.depth(limits.edgeAbove().value()))));
+                            limits.edgeAbove()));
         }
     }
 
@@ -191,14 +182,7 @@ public final class EdgeHeights {
                                             + ": water comes onto the lane.",
                                     Quantity.depth(-lowest)),
                             Quantity.depth(lowest),
-                            limits.edgeAbove(),
-                            dead.ditched()
-                                    ? Saying.plain(
-                                            "Give the ditch an outlet: lead it on to lower ground,"
-                                                    + " or take it under the lane by a pipe.")
-                                    : Saying.plain(
-                                            "Raise the lane here, or dig a ditch on this side that"
-                                                    + " leads to lower ground.")));
+                            limits.edgeAbove()));
         }
     }
 

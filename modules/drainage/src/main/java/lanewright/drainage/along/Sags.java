@@ -158,10 +158,7 @@ public final class Sags {
                                             + " there.",
                                     Quantity.station(sag.station())),
                             null,
-                            null,
-                            Saying.plain(
-                                    "Lead it away by a ditch that falls to lower ground, or move"
-                                            + " the low point of the grade.")));
+                            null));
         }
         return wet;
     }

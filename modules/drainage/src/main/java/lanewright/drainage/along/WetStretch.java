@@ -16,7 +16,6 @@ import org.jspecify.annotations.Nullable;
  * @param says what was found
  * @param measured the measured value, or null if there is none
  * @param limit what it was held against, or null if there is nothing
- * @param remedy what to do
  */
 public record WetStretch(
         Kind kind,
@@ -27,8 +26,7 @@ public record WetStretch(
         DitchReach.@Nullable Outlet outlet,
         Saying says,
         @Nullable Quantity measured,
-        @Nullable Limit limit,
-        Saying remedy) {
+        @Nullable Limit limit) {
 
     /** What is wrong with it. */
     public enum Kind {

@@ -346,7 +346,40 @@ class AlongTest {
         // Half at 5 % (50 m allowed), half at 8 % (40 m): 50/50 + 50/40 lengths used up.
         DoubleUnaryOperator grade = s -> s < 50 ? 0.05 * s : 2.5 + 0.08 * (s - 50);
         StraightLane lane = lane((x, y) -> grade.applyAsDouble(x) - 1, grade, 0);
-        assertEquals(100 / 2.25, descents(lane, true).get(0).spacing(), 1e-9);
+        Descents.Descent descent = descents(lane, true).get(0);
+        assertEquals(100 / 2.25, descent.spacing(), 1e-9);
+        // Three parts of 0.75 each: the upper two at 8 % are 0.75 x 40 m = 30 m long, so at 70 and,
+        // 20 m of it left at 8 % (0.5) and 0.25 x 50 m at 5 %, at 37.5.
+        assertEquals(2, descent.turnOuts().size());
+        assertEquals(70, descent.turnOuts().get(0), 1e-9);
+        assertEquals(37.5, descent.turnOuts().get(1), 1e-9);
+    }
+
+    @Test
+    void theRemedyForWaterDownTheLaneNamesOneSpacingAndKeepsTheShapeThatIsThere() {
+        StraightLane crown = lane((x, y) -> 0.08 * x - 1, s -> 0.08 * s, 0);
+        Finding finding = Descents.check(descents(crown, true)).get(0);
+        // 100 m where 40 m are allowed: three parts, so two dips.
+        assertEquals(
+                "Set 2 dips across the lane: 0+066.7 and 0+033.3; then no part is longer than the"
+                        + " table allows on its own grade, 40 m on the whole. Between them keep its crown.",
+                finding.remedy().in(UnitSystem.METRIC));
+        assertNull(finding.limit(), "a second target for one thing");
+        var shed = new CrossSlopes.CrossSlope(0, -0.04, 0.04, 0.09);
+        var there = new CrossSlopes.CrossSlope(100, -0.04, 0.04, 0.09);
+        String says =
+                Descents.check(
+                                Descents.of(
+                                        List.of(shed, there),
+                                        List.of(0.0, 8.0),
+                                        List.of(),
+                                        SPACING,
+                                        SPACING,
+                                        true))
+                        .get(0)
+                        .remedy()
+                        .in(UnitSystem.METRIC);
+        assertTrue(says.endsWith("keep its fall to the right in one plane."), says);
     }
 
     @Test

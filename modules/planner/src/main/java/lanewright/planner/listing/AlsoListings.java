@@ -21,9 +21,6 @@ import lanewright.planner.work.WorkStep;
 /** What this plan needs besides the stone of its layers, and what no order of stone holds. */
 public final class AlsoListings {
 
-    /** A hair of rounding above a whole drain does not call another. */
-    private static final double ROUNDING = 1e-9;
-
     private static final String CHECKS = "ditch-wants-checks";
     private static final String LINING = "ditch-wants-lining";
 
@@ -189,24 +186,18 @@ public final class AlsoListings {
                             case LEFT_DITCH -> "left";
                             case RIGHT_DITCH -> "right";
                         };
-                double more = more(descent);
                 row(
                         lane
-                                ? "Dips or bars across the lane"
+                                ? "Dips across the lane"
                                 : "Turn-outs of the ditch, or pipes across",
                         from,
                         to,
                         side,
                         Saying.of(
-                                "at least {}, one every {}",
-                                Quantity.count(more),
+                                "{}, no farther apart than {}",
+                                Quantity.count(descent.turnOuts().size()),
                                 Quantity.length(descent.spacing())));
             }
         }
-    }
-
-    /** So many places where water is led off leave no piece longer than the table allows. */
-    static double more(Descent descent) {
-        return Math.ceil(descent.length() / descent.spacing() - ROUNDING) - 1;
     }
 }

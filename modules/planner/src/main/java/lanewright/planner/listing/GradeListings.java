@@ -11,6 +11,7 @@ import lanewright.measure.Listing;
 import lanewright.measure.Listing.Column;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
+import lanewright.planner.proposal.GradeProposal;
 
 /** The lane's line and grade as rows. */
 public final class GradeListings {
@@ -53,6 +54,18 @@ public final class GradeListings {
                         Column.of("Finished height", Kind.HEIGHT),
                         Column.of("Curve", Kind.LENGTH),
                         Column.of("Grade to the next", Kind.GRADE)),
+                rows,
+                0);
+    }
+
+    /** Why a laid grade lies as it does, a sentence to a row. */
+    public static Listing reasons(GradeProposal laid) {
+        var rows = new ArrayList<List<Saying>>();
+        laid.reasons().forEach(reason -> rows.add(List.of(reason)));
+        return new Listing(
+                "grade-reasons",
+                "Why the proposed grade lies so",
+                List.of(Column.words("Why")),
                 rows,
                 0);
     }

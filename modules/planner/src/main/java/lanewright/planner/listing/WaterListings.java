@@ -1,7 +1,9 @@
 package lanewright.planner.listing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import lanewright.drainage.Cure;
 import lanewright.drainage.Inflow;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
@@ -27,6 +29,9 @@ public final class WaterListings {
     /** Land smaller than this is told as an area, m²: a tenth of an acre. */
     private static final double SMALL_LAND = 404.68564224;
 
+    /** Why there is no figure of standing water. */
+    private static final Saying NONE_STANDS = Listing.cell("– none stands");
+
     private WaterListings() {}
 
     /** Every wet place once, in station order. */
@@ -40,18 +45,16 @@ public final class WaterListings {
                             stretch(place),
                             Listing.cell(side(place)),
                             Listing.cell(place.kind().words()),
+                            depth(place),
                             pool == null
-                                    ? Listing.BLANK
-                                    : Saying.of("{}", Quantity.depth(place.depth())),
-                            pool == null
-                                    ? Listing.BLANK
+                                    ? NONE_STANDS
                                     : Saying.of("{}", Quantity.area(place.area())),
                             pool == null
-                                    ? Listing.BLANK
+                                    ? NONE_STANDS
                                     : Saying.of("{}", Quantity.volume(place.volume())),
-                            pool == null ? Listing.BLANK : pool.spill().words(),
+                            pool == null ? NONE_STANDS : pool.spill().words(),
                             Double.isNaN(place.drained())
-                                    ? Listing.BLANK
+                                    ? Listing.cell("– not surveyed")
                                     : Saying.of(
                                             place.isLeast() ? "{} or more" : "{}",
                                             land(place.drained())),
@@ -73,6 +76,15 @@ public final class WaterListings {
                         Column.words("What to do")),
                 rows,
                 0);
+    }
+
+    /** Depth of the water, or of the road's own ditch. */
+    private static Saying depth(WetPlace place) {
+        return Double.isNaN(place.depth())
+                ? NONE_STANDS
+                : Saying.of(
+                        place.pool() == null ? "{}, the ditch" : "{}",
+                        Quantity.depth(place.depth()));
     }
 
     private static Saying stretch(WetPlace place) {
@@ -110,23 +122,20 @@ public final class WaterListings {
                 quantities);
     }
 
-    /** Pipes that would drain wet places, as the ground gives them. */
+    /**
+     * Pipes at the wet places: as they would lie under the lane as drawn, with whether they fit,
+     * and where one does not, the one that fits once all is done that the place asks for.
+     */
     public static Listing pipes(WaterReport water) {
         var rows = new ArrayList<List<Saying>>();
         for (WetPlace place : water.places()) {
             CulvertLine pipe = place.pipe();
+            CulvertLine cured = place.cure().pipe();
             if (pipe != null) {
-                rows.add(
-                        List.of(
-                                Listing.cell(place.name()),
-                                Listing.cell(Quantity.station(pipe.station())),
-                                Listing.cell(pipe.from().word()),
-                                Listing.cell(Quantity.height(pipe.inlet().height())),
-                                Listing.cell(Quantity.height(pipe.outlet().height())),
-                                Listing.cell(Quantity.depth(pipe.fall())),
-                                Listing.cell(Quantity.grade(pipe.grade())),
-                                Listing.cell(Quantity.length(pipe.length())),
-                                Listing.cell(Quantity.length(pipe.room()))));
+                rows.add(row(place, pipe, place.fit()));
+            }
+            if (cured != null && !cured.equals(pipe)) {
+                rows.add(row(place, cured, then(place.cure())));
             }
         }
         return new Listing(
@@ -136,14 +145,42 @@ public final class WaterListings {
                         Column.words("For"),
                         Column.of("Station", Kind.STATION),
                         Column.words("Water from"),
-                        Column.of("Inlet ground", Kind.HEIGHT),
-                        Column.of("Outlet ground", Kind.HEIGHT),
+                        Column.of("Inlet", Kind.HEIGHT),
+                        Column.of("Outlet", Kind.HEIGHT),
                         Column.of("Fall", Kind.DEPTH),
                         Column.of("Fall", Kind.GRADE),
                         Column.of("Length", Kind.LENGTH),
-                        Column.of("Room, bottom to lane edge", Kind.LENGTH)),
+                        Column.of("Room, bottom to lane edge", Kind.LENGTH),
+                        Column.words("Does it fit?")),
                 rows,
                 0);
+    }
+
+    private static List<Saying> row(WetPlace place, CulvertLine pipe, Saying fit) {
+        return List.of(
+                Listing.cell(place.name()),
+                Listing.cell(Quantity.station(pipe.station())),
+                Listing.cell(pipe.from().word()),
+                Listing.cell(Quantity.height(pipe.inlet().height())),
+                Listing.cell(Quantity.height(pipe.outlet().height())),
+                Listing.cell(Quantity.depth(pipe.fall())),
+                Listing.cell(Quantity.grade(pipe.grade())),
+                Listing.cell(Quantity.length(pipe.length())),
+                Listing.cell(Quantity.length(pipe.room())),
+                fit);
+    }
+
+    /** When the pipe of a cure fits. */
+    private static Saying then(Cure cure) {
+        CulvertLine pipe = cure.pipe();
+        if (cure.hasPipeNow()) {
+            return pipe != null && pipe.isSlanted()
+                    ? Saying.of("fits, slanted to {}", Quantity.station(pipe.outletStation()))
+                    : Saying.plain("fits");
+        }
+        return cure.raise() > 0
+                ? Saying.of("fits once the lane is {} higher", Quantity.depth(cure.raise()))
+                : Saying.of("fits once the ground is dug {} lower", Quantity.depth(cure.dig()));
     }
 
     /** Low spots of the land that the work does not reach, as they will be. */
@@ -344,7 +381,7 @@ public final class WaterListings {
                             Listing.cell(Quantity.length(descent.length())),
                             Listing.cell(Quantity.grade(descent.grade())),
                             Listing.cell(Quantity.length(descent.spacing())),
-                            Listing.cell(descent.isTooLong() ? "too long" : "")));
+                            turnOuts(descent)));
         }
         return new Listing(
                 "ways-down",
@@ -356,8 +393,15 @@ public final class WaterListings {
                         Column.of("Length", Kind.LENGTH),
                         Column.of("Grade", Kind.GRADE),
                         Column.of("Lead it off every", Kind.LENGTH),
-                        Column.words("Note")),
+                        Column.words("Where it is led off")),
                 rows,
                 0);
+    }
+
+    private static Saying turnOuts(Descents.Descent descent) {
+        var quantities = new ArrayList<Quantity>();
+        descent.turnOuts().forEach(at -> quantities.add(Quantity.station(at)));
+        return new Saying(
+                String.join(", ", Collections.nCopies(quantities.size(), "{}")), quantities);
     }
 }

@@ -3,7 +3,6 @@ package lanewright.planner.proposal;
 import java.util.ArrayList;
 import java.util.List;
 import lanewright.lane.line.Profile;
-import lanewright.lane.line.VerticalPoint;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 
@@ -53,22 +52,11 @@ final class GradeReasons {
     }
 
     private Saying steepest() {
-        double steepest = 0;
-        double at = 0;
-        List<VerticalPoint> points = profile.points();
-        for (int i = 1; i < points.size(); i++) {
-            VerticalPoint a = points.get(i - 1);
-            VerticalPoint b = points.get(i);
-            double grade = (b.height() - a.height()) / (b.station() - a.station());
-            if (Math.abs(grade) > Math.abs(steepest)) {
-                steepest = grade;
-                at = a.station();
-            }
-        }
+        Steepest steepest = Steepest.of(profile);
         return Saying.of(
                 "Steepest at {}, with {}; {} is allowed.",
-                Quantity.station(at),
-                Quantity.grade(steepest),
+                Quantity.station(steepest.station()),
+                Quantity.grade(steepest.grade()),
                 Quantity.grade(limits.steepest()));
     }
 }

@@ -22,6 +22,7 @@ import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.planner.listing.DigListings;
+import lanewright.planner.proposal.Steepest;
 import lanewright.planner.work.Stakes;
 import lanewright.planner.work.WorkStep;
 import lanewright.stone.LayerStone;
@@ -51,17 +52,9 @@ final class Answers {
             List<WorkStep> order,
             Stakes stakes) {
         var made = new Answers(findings);
-        made.add(
-                Topic.GROUND,
-                "Can I trust the ground?",
-                made.ground(survey),
-                survey.probes().isEmpty());
+        made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey));
         made.add(Topic.LINE, "Where does the lane run?", line(design));
-        made.add(
-                Topic.GRADE,
-                "What grade does it take?",
-                grade(design.profile(), proposed),
-                proposed);
+        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile(), proposed));
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
         made.add(Topic.WATER, "Where does water go?", water(water));
         made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
@@ -82,36 +75,20 @@ final class Answers {
             EarthworkReport earth,
             StoneReport stone) {
         var made = new Answers(findings);
-        made.add(
-                Topic.GROUND,
-                "Can I trust the ground?",
-                made.ground(survey),
-                survey.probes().isEmpty());
+        made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey));
         made.add(Topic.LINE, "Where does the lane run?", line(design));
-        made.add(
-                Topic.GRADE,
-                "What grade does it take?",
-                grade(design.profile(), proposed),
-                proposed);
+        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile(), proposed));
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
         made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
         made.add(Topic.STONE, "How much stone?", stone(stone));
         return made.answers;
     }
 
+    /** An answer; marked as one to look at where a finding of its topic says what to look at. */
     private void add(Topic topic, String question, Saying says) {
-        add(topic, question, says, false);
-    }
-
-    /** An answer; {@code unsure} marks it as one to look at, whatever was found. */
-    private void add(Topic topic, String question, Saying says, boolean unsure) {
         boolean look =
-                unsure
-                        || findings.stream()
-                                .anyMatch(
-                                        each ->
-                                                each.topic() == topic
-                                                        && each.level() != Level.NOTE);
+                findings.stream()
+                        .anyMatch(each -> each.topic() == topic && each.level() != Level.NOTE);
         answers.add(
                 new Answer(topic, question, says, look ? Answer.Mark.LOOK : Answer.Mark.ANSWERED));
     }
@@ -174,32 +151,16 @@ final class Answers {
 
     /** The steepest grade, uphill or down, and where it is. */
     static Saying grade(Profile profile, boolean proposed) {
-        double steepest = 0;
-        double at = profile.from();
-        List<Double> stations = new ArrayList<>();
-        stations.add(profile.from());
-        for (double join : profile.joins()) {
-            stations.add(join);
-        }
-        stations.add(profile.to());
-        for (double station : stations) {
-            for (double grade :
-                    new double[] {profile.grade(station), profile.gradeBefore(station)}) {
-                if (Math.abs(grade) > Math.abs(steepest) + 1e-9) {
-                    steepest = grade;
-                    at = station;
-                }
-            }
-        }
+        Steepest steepest = Steepest.of(profile);
         return Saying.of(
                 "At most {}, "
-                        + (steepest < 0 ? "downhill" : "uphill")
+                        + (steepest.grade() < 0 ? "downhill" : "uphill")
                         + " at {}; it begins at {} and ends at {}."
                         + (proposed
                                 ? " Proposed by this program: agree on it before" + " building."
                                 : ""),
-                Quantity.grade(Math.abs(steepest)),
-                Quantity.station(at),
+                Quantity.grade(Math.abs(steepest.grade())),
+                Quantity.station(steepest.station()),
                 Quantity.height(profile.height(profile.from())),
                 Quantity.height(profile.height(profile.to())));
     }
@@ -234,10 +195,14 @@ final class Answers {
                             + " watercourse meets it.");
         }
         StringBuilder pattern =
-                new StringBuilder(
-                        places.size() == 1 ? "{} wet place to settle" : "{} wet places to settle");
+                new StringBuilder("{} " + Saying.number(places.size(), "wet place", "wet places"));
         List<Quantity> quantities = new ArrayList<>();
         quantities.add(Quantity.count(places.size()));
+        long settle = toSettle(places);
+        if (settle > 0) {
+            pattern.append(", {} to settle before building");
+            quantities.add(Quantity.count((double) settle));
+        }
         String between = ": ";
         for (WetPlace place : places.subList(0, Math.min(NAMED, places.size()))) {
             Side side = place.side();
@@ -261,6 +226,11 @@ final class Answers {
             quantities.add(Quantity.count((double) places.size() - NAMED));
         }
         return new Saying(pattern.append('.').toString(), quantities);
+    }
+
+    /** How many must be settled or nothing is built: those whose finding says stop. */
+    private static long toSettle(List<WetPlace> places) {
+        return places.stream().filter(place -> place.finding().level() == Level.STOP).count();
     }
 
     private Saying earth(SectionSet sections, LaneVolumes volumes, EarthworkReport earth) {
@@ -396,8 +366,14 @@ final class Answers {
         quantities.add(Quantity.count(stone.loadsToOrder()));
         pattern.append(", ").append(least(atLeast)).append("{} of topsoil to strip, and ");
         quantities.add(Quantity.volume(volumes.strip().corrected()));
-        pattern.append(wet == 1 ? "{} wet place to settle." : "{} wet places to settle.");
+        pattern.append("{} ").append(Saying.number(wet, "wet place", "wet places"));
         quantities.add(Quantity.count(wet));
+        long settle = toSettle(water.places());
+        if (settle > 0) {
+            pattern.append(", {} to settle before building");
+            quantities.add(Quantity.count((double) settle));
+        }
+        pattern.append('.');
         return new Saying(pattern.toString(), quantities);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import lanewright.drainage.along.Clearance.Edge;
 import lanewright.drainage.along.Clearance.State;
@@ -46,37 +47,39 @@ final class ClearanceWords {
                                 + " the way.",
                         Quantity.depth(wanted),
                         Quantity.share(share(State.HIGH))));
-        if (!runs(State.DRAINED).isEmpty()) {
-            words.add(drained());
+        var along = new TreeMap<Double, Saying>(); // no two begin at one station
+        for (List<Stretch> run : runs(State.DRAINED)) {
+            along.put(run.get(0).from(), drained(run));
         }
-        if (!runs(State.NEAR).isEmpty()) {
-            var near = new Sentence("Along {} it stands less than that over the ground");
-            near.put(Quantity.share(share(State.NEAR)));
-            near.where(runs(State.NEAR));
-            words.add(near.end());
+        for (List<Stretch> run : runs(State.NEAR)) {
+            along.put(
+                    run.get(0).from(),
+                    stretch(run, "From {} to {} it stands less than that over the ground").end());
         }
         for (List<Stretch> run : runs(State.UNDRAINED)) {
-            words.add(undrained(run));
+            along.put(run.get(0).from(), undrained(run));
         }
+        words.addAll(along.values());
         return words;
     }
 
-    private Saying drained() {
-        var words = new Sentence("Along {} it lies lower beside a ditch that drains");
-        words.put(Quantity.share(share(State.DRAINED)));
-        words.where(runs(State.DRAINED));
-        words.places("; these run out on lower ground at ", places(Why.RUNS_OUT));
-        words.places("; these lead to a pipe that is there at ", places(Why.PIPE));
-        words.places(
-                "; these lead to where water must pass under the lane at ", places(Why.CROSSING));
+    private static Saying drained(List<Stretch> run) {
+        var words = stretch(run, "From {} to {} it lies lower beside a ditch that drains");
+        words.places("; it runs out at ", places(run, Why.RUNS_OUT));
+        words.places("; it leads to the pipe at ", places(run, Why.PIPE));
+        words.places("; its water must pass under the lane at ", places(run, Why.CROSSING));
         return words.end();
     }
 
-    private Saying undrained(List<Stretch> run) {
-        var words = new Sentence("");
-        words.add("From {} to {} it lies lower, and no ditch drains it: ");
+    private static Sentence stretch(List<Stretch> run, String begin) {
+        var words = new Sentence(begin);
         words.put(Quantity.station(run.get(0).from()));
         words.put(Quantity.station(run.get(run.size() - 1).to()));
+        return words;
+    }
+
+    private static Saying undrained(List<Stretch> run) {
+        var words = stretch(run, "From {} to {} it lies lower, and no ditch drains it: ");
         Set<String> said = new LinkedHashSet<>();
         for (Side side : Side.values()) {
             for (Stretch stretch : run) {
@@ -105,14 +108,12 @@ final class ClearanceWords {
         };
     }
 
-    private Set<Double> places(Why why) {
+    private static Set<Double> places(List<Stretch> run, Why why) {
         Set<Double> places = new TreeSet<>();
-        for (Stretch stretch : stretches) {
-            if (stretch.state() == State.DRAINED) {
-                for (Side side : Side.values()) {
-                    if (stretch.edge(side).why() == why) {
-                        places.add(stretch.edge(side).place());
-                    }
+        for (Stretch stretch : run) {
+            for (Side side : Side.values()) {
+                if (stretch.edge(side).why() == why) {
+                    places.add(stretch.edge(side).place());
                 }
             }
         }
@@ -162,18 +163,6 @@ final class ClearanceWords {
 
         void put(Quantity quantity) {
             quantities.add(quantity);
-        }
-
-        void where(List<List<Stretch>> runs) {
-            for (int i = 0; i < runs.size(); i++) {
-                List<Stretch> run = runs.get(i);
-                add(
-                        i == 0
-                                ? ", from {} to {}"
-                                : i == runs.size() - 1 ? " and {} to {}" : ", {} to {}");
-                put(Quantity.station(run.get(0).from()));
-                put(Quantity.station(run.get(run.size() - 1).to()));
-            }
         }
 
         void places(String begin, Set<Double> places) {

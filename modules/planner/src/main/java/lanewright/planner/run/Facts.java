@@ -14,6 +14,7 @@ import lanewright.measure.Saying;
 import lanewright.planner.document.Plan;
 import lanewright.planner.listing.WaterListings;
 import lanewright.planner.work.Hazard;
+import lanewright.planner.work.Hazards;
 import lanewright.planner.work.HeapPlaces;
 import lanewright.planner.work.WorkFacts;
 import lanewright.stone.StoneReport;
@@ -56,7 +57,7 @@ final class Facts {
                 Math.max(0, disturbed - stoneLand),
                 has(hazards, Hazard.Kind.BURIED_PUBLIC),
                 has(hazards, Hazard.Kind.BURIED_PRIVATE),
-                has(hazards, Hazard.Kind.WIRE),
+                Hazards.belowWires(sections, hazards, plan.stone().raisedBed()),
                 true);
     }
 

@@ -10,6 +10,7 @@ import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.Where;
+import lanewright.survey.Survey;
 
 /** Says where the lane runs over ground that was measured too thinly. */
 final class GroundTrust {
@@ -61,5 +62,33 @@ final class GroundTrust {
                         Saying.of(
                                 "Shoot more points near {}, at breaks of slope first.",
                                 Quantity.station(at))));
+    }
+
+    /** Probe holes along the lane this far apart tell topsoil and firm soil, m. Our choice. */
+    private static final double HOLES = 30;
+
+    /** A finding if nobody has dug a hole to see how deep the topsoil is and what bears. */
+    static List<Finding> underTheGrass(Survey survey, double length) {
+        if (!survey.probes().isEmpty()) {
+            return List.of();
+        }
+        double holes = Math.floor(length / HOLES) + 1;
+        return List.of(
+                Finding.of(
+                        "no-probe-holes",
+                        Level.LOOK,
+                        Topic.GROUND,
+                        Where.stretch(0, length),
+                        Saying.plain(
+                                "No probe hole was dug: nobody has seen how deep the topsoil is or"
+                                        + " where firm soil begins."),
+                        Saying.of(
+                                "Dig {} "
+                                        + Saying.number(holes, "hole", "holes")
+                                        + " with a spade or auger along the lane, one every {~}, and"
+                                        + " note at each how deep topsoil and firm soil lie. Until"
+                                        + " then topsoil and soft soil are a guess.",
+                                Quantity.count(holes),
+                                Quantity.length(HOLES))));
     }
 }

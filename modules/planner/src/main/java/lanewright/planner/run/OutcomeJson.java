@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import lanewright.drainage.Cure;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
@@ -117,6 +118,10 @@ public final class OutcomeJson {
         List<Listing> all = new ArrayList<>();
         all.add(ShapeListings.stretches(outcome.design()));
         all.add(GradeListings.points(outcome.design().profile()));
+        GradeProposal laid = outcome.laid();
+        if (laid != null) {
+            all.add(GradeListings.reasons(laid));
+        }
         all.add(GradeListings.bends(outcome.design().alignment()));
         all.add(SectionListings.areas(outcome.sections().sections()));
         all.add(SectionListings.catchPoints(outcome.sections().sections()));
@@ -374,6 +379,8 @@ public final class OutcomeJson {
             json.writeBooleanField("drainedIsLeast", place.isLeast());
             json.writeFieldName("pipe");
             pipe(place.pipe());
+            json.writeFieldName("fit");
+            saying(place.fit());
             json.writeStringField("finding", place.finding().code());
             json.writeFieldName("says");
             saying(place.finding().says());
@@ -381,9 +388,20 @@ public final class OutcomeJson {
             saying(place.finding().remedy());
             json.writeFieldName("brief");
             saying(place.brief());
+            cure(place.cure());
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private void cure(Cure cure) throws IOException {
+        json.writeObjectFieldStart("cure");
+        json.writeStringField("kind", cure.kind().word());
+        number("raise", cure.raise());
+        number("dig", cure.dig());
+        json.writeFieldName("pipe");
+        pipe(cure.pipe());
+        json.writeEndObject();
     }
 
     private void pipe(@Nullable CulvertLine pipe) throws IOException {
@@ -393,6 +411,7 @@ public final class OutcomeJson {
         }
         json.writeStartObject();
         number("station", pipe.station());
+        number("outletStation", pipe.outletStation());
         json.writeStringField("from", pipe.from().word());
         json.writeFieldName("inlet");
         json.writeArray(new double[] {pipe.inlet().offset(), pipe.inlet().height()}, 0, 2);

@@ -25,8 +25,8 @@ final class Premises {
     /** A default of the plan, and the name under which a room says the same with its effect. */
     private static final List<List<String>> SAME =
             List.of(
-                    List.of("low spots less deep are not listed", "Low spots listed"),
-                    List.of("smaller low spots are not listed", "Low spots listed"),
+                    List.of("low spots less deep are not listed", "Low spots"),
+                    List.of("smaller low spots are not listed", "Low spots"),
                     List.of("land that drains through a way of water", "Ways of water"),
                     List.of("how easily the soil washes", "Soil that water runs over"),
                     List.of(

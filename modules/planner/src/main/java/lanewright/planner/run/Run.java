@@ -211,9 +211,10 @@ public final class Run {
         findings.addAll(depth.findings());
         findings.addAll(depth.alongLane(line, cut.sections()));
         findings.addAll(GroundTrust.alongLane(land, line));
+        findings.addAll(GroundTrust.underTheGrass(measured, line.length()));
         if (laid != null) {
             findings.addAll(laid.collisions());
-            findings.add(LaidFinding.of(laid, lane));
+            findings.add(LaidFinding.of(lane, Saying.plain("")));
         }
         findings.addAll(cut.findings());
         List<Assumption> assumptions = new ArrayList<>(file.assumed());
@@ -302,7 +303,7 @@ public final class Run {
         for (Finding finding : draft.findings()) {
             findings.add(
                     laid != null && finding.code().equals(LaidFinding.CODE)
-                            ? LaidFinding.of(laid, lane)
+                            ? LaidFinding.of(lane, clear(plan, cut, flows).get(0))
                             : finding);
         }
         findings.addAll(surface.findings());
@@ -629,12 +630,17 @@ public final class Run {
     /** A laid grade that also says how its edges are kept clear of water. */
     private static GradeProposal reasoned(
             Plan plan, GradeProposal laid, SectionSet cut, WaterReport flows) {
-        double wanted = plan.grade().edgeAboveGround();
         GradeProposal reasoned = laid;
-        for (Saying says : ClearanceWords.of(flows.clearance(cut.sections(), wanted), wanted)) {
+        for (Saying says : clear(plan, cut, flows)) {
             reasoned = reasoned.because(says);
         }
         return reasoned;
+    }
+
+    /** How the lane's edges are kept clear of the ground's water, how much of them first. */
+    private static List<Saying> clear(Plan plan, SectionSet cut, WaterReport flows) {
+        double wanted = plan.grade().edgeAboveGround();
+        return ClearanceWords.of(flows.clearance(cut.sections(), wanted), wanted);
     }
 
     /** Lays a grade, and says what it moves beside a straight one. */

@@ -47,6 +47,7 @@ public final class Hazards {
     private final Geometry work;
     private final Geometry lane;
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Saying> below = new ArrayList<>();
 
     private Hazards(SectionSet set, double raisedBed) {
         this.set = set;
@@ -66,10 +67,26 @@ public final class Hazards {
      * @param raisedBed height of a truck's raised bed over the lane, m
      */
     public static List<Finding> of(SectionSet set, List<Hazard> hazards, double raisedBed) {
-        if (hazards.isEmpty() || set.sections().isEmpty()) {
-            return List.of();
-        }
+        return List.copyOf(checked(set, hazards, raisedBed).findings);
+    }
+
+    /**
+     * What whoever drives or tips stone must heed below each wire that hangs too low for a raised
+     * bed: where, and how high truck and load may stand with the bed down.
+     *
+     * @param set the sections of the lane
+     * @param hazards what the owner knows of
+     * @param raisedBed height of a truck's raised bed over the lane, m
+     */
+    public static List<Saying> belowWires(SectionSet set, List<Hazard> hazards, double raisedBed) {
+        return List.copyOf(checked(set, hazards, raisedBed).below);
+    }
+
+    private static Hazards checked(SectionSet set, List<Hazard> hazards, double raisedBed) {
         Hazards check = new Hazards(set, raisedBed);
+        if (set.sections().isEmpty()) {
+            return check;
+        }
         for (Hazard hazard : hazards) {
             if (hazard.kind() == Hazard.Kind.WIRE) {
                 check.wire(hazard);
@@ -79,7 +96,7 @@ public final class Hazards {
                 check.keepOff(hazard);
             }
         }
-        return List.copyOf(check.findings);
+        return check;
     }
 
     private void wire(Hazard hazard) {
@@ -94,6 +111,8 @@ public final class Hazards {
             return;
         }
         boolean known = !Double.isNaN(lowest);
+        Saying driving = driving(hazard, stretch, lowest);
+        below.add(driving);
         findings.add(
                 new Finding(
                         "load-under-wire",
@@ -121,10 +140,46 @@ public final class Hazards {
                         known ? Quantity.length(lowest) : null,
                         Quantity.length(needed),
                         WIRE_RULE,
-                        Saying.of(
-                                "Raise no bed from {} to {}: tip before it or past it and push the stone in with a blade or loader. Ask the wire's owner about its height and voltage before any truck or digger passes below it, and to have it raised, buried or switched off.",
-                                Quantity.station(stretch[0]),
-                                Quantity.station(stretch[1]))));
+                        remedy(stretch, lowest)));
+    }
+
+    private Saying remedy(double[] stretch, double lowest) {
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.station(stretch[0]));
+        quantities.add(Quantity.station(stretch[1]));
+        Saying down = bedDown(lowest);
+        quantities.addAll(down.quantities());
+        return new Saying(
+                "Raise no bed from {} to {}: tip before it or past it and push the stone in with a blade or loader. Driving below: "
+                        + down.pattern()
+                        + ". Ask the wire's owner about its height and voltage before any truck or digger passes below it, and to have it raised, buried or switched off.",
+                quantities);
+    }
+
+    private Saying driving(Hazard hazard, double[] stretch, double lowest) {
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.station(stretch[0]));
+        quantities.add(Quantity.station(stretch[1]));
+        Saying down = bedDown(lowest);
+        quantities.addAll(down.quantities());
+        return new Saying(
+                named(hazard).replace("{", "(").replace("}", ")")
+                        + ", {} to {}: raise no bed there; driving below, "
+                        + down.pattern(),
+                quantities);
+    }
+
+    /** How high what passes below may stand, the safe distance kept. */
+    private static Saying bedDown(double lowest) {
+        double clear = lowest - WIRE_CLEARANCE;
+        return Double.isNaN(lowest)
+                ? Saying.plain("nothing passes until its owner has said how high it hangs")
+                : clear > 0
+                        ? Saying.of(
+                                "with the bed down, truck and load may stand no higher than {}, which keeps {} from the wire",
+                                Quantity.length(clear),
+                                Quantity.length(WIRE_CLEARANCE))
+                        : Saying.plain("nothing passes until it is raised or switched off");
     }
 
     /** Height of a wire over the finished lane where the lane rises most over the ground, m. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiPredicate;
 import lanewright.drainage.Pool;
+import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.flow.FlowPath;
 import lanewright.drainage.pond.PlacedPipe;
@@ -173,6 +174,7 @@ final class HeapBars {
         land.water().pathsBefore().forEach(found::path);
         land.water().pathsAfter().forEach(found::path);
         land.water().pipes().forEach(found::pipe);
+        land.water().places().forEach(found::place);
     }
 
     /** Turns what drainage found into bars. */
@@ -191,10 +193,13 @@ final class HeapBars {
                                 FROM_WATER,
                                 null));
             }
-            CulvertLine culvert = pool.culvert();
-            if (culvert != null) {
-                Place in = new Place(culvert.station(), culvert.inlet().offset());
-                Place out = new Place(culvert.station(), culvert.outlet().offset());
+        }
+
+        void place(WetPlace place) {
+            CulvertLine pipe = place.cure().pipe();
+            if (pipe != null) {
+                Place in = new Place(pipe.station(), pipe.inlet().offset());
+                Place out = new Place(pipe.outletStation(), pipe.outlet().offset());
                 mouths(line.x(in), line.y(in), line.x(out), line.y(out));
             }
         }

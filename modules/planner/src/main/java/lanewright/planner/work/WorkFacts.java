@@ -29,7 +29,7 @@ import lanewright.stone.LayerStone;
  * @param seeded land to be seeded, m²
  * @param buriedPublic whether the plan knows of a buried line that a utility owns
  * @param buriedPrivate whether the plan knows of a buried line of the owner's own
- * @param wires whether the plan knows of an overhead wire
+ * @param wires what to heed below each wire that hangs too low for a raised bed
  * @param onRoad whether the lane leaves a public road
  */
 public record WorkFacts(
@@ -53,12 +53,13 @@ public record WorkFacts(
         double seeded,
         boolean buriedPublic,
         boolean buriedPrivate,
-        boolean wires,
+        List<Saying> wires,
         boolean onRoad) {
     /** Copies the lists. */
     public WorkFacts {
         waterWork = List.copyOf(waterWork);
         stone = List.copyOf(stone);
+        wires = List.copyOf(wires);
     }
 
     /** Length of ditch on both sides together, m. */

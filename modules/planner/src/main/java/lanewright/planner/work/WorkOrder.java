@@ -265,9 +265,8 @@ public final class WorkOrder {
         step.hurt(
                 "a truck that falls over with its bed up. Tip with the truck standing level across and on firm ground, on the middle of the lane or at its level end; where neither is to be had, tip in a heap there and carry the stone in with the loader. Keep people away from the tailgate");
         step.hurt("stone dust in the lungs. Wet it, stay upwind, wear a mask made for it");
-        if (facts.wires()) {
-            step.hurt(
-                    "a raised bed that meets a wire. Tip before or after the wire and push the stone in; the findings say from where to where");
+        for (Saying wire : facts.wires()) {
+            step.hurt(wire.pattern(), wire.quantities().toArray(Quantity[]::new));
         }
         steps.add(step.done());
     }

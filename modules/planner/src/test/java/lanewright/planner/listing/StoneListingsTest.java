@@ -3,8 +3,6 @@ package lanewright.planner.listing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import lanewright.drainage.along.Descents.Descent;
-import lanewright.drainage.along.Descents.Way;
 import lanewright.lane.volume.Running;
 import lanewright.lane.volume.State;
 import lanewright.measure.Assumption;
@@ -70,12 +68,5 @@ class StoneListingsTest {
         assertEquals("to order; tip before 0+025.0, push under the wire", cell(loads, 3, "Note"));
         assertEquals("to order", cell(loads, 4, "Note"));
         assertEquals("", cell(StoneListings.loads(report(Double.NaN), List.of(wire)), 0, "Note"));
-    }
-
-    @Test
-    void noPieceBetweenTurnOutsIsLongerThanTheTableAllows() {
-        // 100 m with one every 40 m: after two of them 20 m are left. 80 m need one, not two.
-        assertEquals(2, AlsoListings.more(new Descent(Way.LEFT_DITCH, 0, 100, 100, 5, 40, 0, "")));
-        assertEquals(1, AlsoListings.more(new Descent(Way.LEFT_DITCH, 0, 80, 80, 5, 40, 0, "")));
     }
 }

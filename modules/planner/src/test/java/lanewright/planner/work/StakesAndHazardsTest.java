@@ -279,6 +279,27 @@ class StakesAndHazardsTest {
     }
 
     @Test
+    void whatMayPassBelowAWireWithTheBedDownIsANumberInTheStepOfTheOrderToo() {
+        List<Spot> across = List.of(new Spot(40, -20), new Spot(40, 20));
+        Hazard wire = new Hazard(Kind.WIRE, "yard wire", across, 7, 0, 0);
+        // It hangs 7 m over the ground, 6.5 m over the lane, less 10 ft (29 CFR 1926.1408, table
+        // A).
+        String clear = "no higher than 3.45 m";
+        assertEquals(3.45, 7 - 0.5 - 10 * 0.3048, 0.005);
+        List<Saying> below = Hazards.belowWires(set(), List.of(wire), 6);
+        assertEquals(1, below.size());
+        String says = below.get(0).in(UnitSystem.METRIC);
+        assertTrue(says.startsWith("yard wire, 0+037.0 to 0+043.0: raise no bed there; "), says);
+        assertTrue(says.contains(clear), says);
+        String remedy = check(wire).get(0).remedy().in(UnitSystem.METRIC);
+        assertTrue(remedy.contains(clear), remedy);
+        var unknown = new Hazard(Kind.WIRE, "old wire", across, Double.NaN, 0, 0);
+        String not = Hazards.belowWires(set(), List.of(unknown), 6).get(0).in(UnitSystem.METRIC);
+        assertTrue(not.contains("nothing passes until its owner has said"), not);
+        assertEquals(List.of(), Hazards.belowWires(set(), List.of(), 6));
+    }
+
+    @Test
     void aBuriedLineUnderTheStripIsFound() {
         List<Spot> across = List.of(new Spot(60, -20), new Spot(60, 20));
         Finding shallow =
@@ -341,7 +362,7 @@ class StakesAndHazardsTest {
                         300,
                         true,
                         true,
-                        true,
+                        List.of(Saying.plain("a wire: raise no bed")),
                         true);
         WorkFacts bare =
                 new WorkFacts(
@@ -365,7 +386,7 @@ class StakesAndHazardsTest {
                         300,
                         false,
                         false,
-                        false,
+                        List.of(),
                         false);
         List<String> names = WorkOrder.of(full).stream().map(WorkStep::name).toList();
         assertEquals(
@@ -412,7 +433,7 @@ class StakesAndHazardsTest {
                         300,
                         false,
                         false,
-                        false,
+                        List.of(),
                         false);
         List<String> wet = Cautions.of(facts, 0.6).stream().map(Caution::name).toList();
         assertTrue(wet.contains("lane-as-dam"));
@@ -466,7 +487,7 @@ class StakesAndHazardsTest {
                         300,
                         false,
                         false,
-                        false,
+                        List.of(),
                         false);
         return Cautions.of(facts, 0).get(1).says().in(UnitSystem.METRIC);
     }

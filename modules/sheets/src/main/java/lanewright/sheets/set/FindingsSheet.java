@@ -1,5 +1,6 @@
 package lanewright.sheets.set;
 
+import java.util.ArrayList;
 import java.util.List;
 import lanewright.measure.Finding;
 import lanewright.measure.Quantity;
@@ -38,12 +39,21 @@ final class FindingsSheet {
         if (findings.isEmpty()) {
             return "Nothing: every check that was made is within its limit.";
         }
-        return count(findings, Finding.Level.STOP, units)
-                + " that must be settled or nothing is built, "
-                + count(findings, Finding.Level.LOOK, units)
-                + " to look at and decide before building, "
-                + count(findings, Finding.Level.NOTE, units)
-                + " good to know.";
+        List<String> counts = new ArrayList<>();
+        for (Finding.Level level : Finding.Level.values()) {
+            if (findings.stream().anyMatch(f -> f.level() == level)) {
+                counts.add(count(findings, level, units) + counted(level));
+            }
+        }
+        return String.join(", ", counts) + ". Every wet place is counted here once.";
+    }
+
+    private static String counted(Finding.Level level) {
+        return switch (level) {
+            case STOP -> " to settle before building";
+            case LOOK -> " to look at and decide before building";
+            case NOTE -> " good to know";
+        };
     }
 
     private static String count(List<Finding> findings, Finding.Level level, UnitSystem units) {

@@ -1,6 +1,7 @@
 package lanewright.sheets.set;
 
 import java.util.ArrayList;
+import lanewright.drainage.Cure;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
@@ -53,9 +54,9 @@ final class LandWater {
                     pool.isMade() ? 0 : 3);
         }
         for (WetPlace place : water.places()) {
-            CulvertLine culvert = place.pipe();
+            CulvertLine culvert = place.cure().pipe();
             if (culvert != null) {
-                culvert(culvert);
+                culvert(culvert, place.cure());
             }
             if (place.pool() == null) {
                 land.label(
@@ -133,15 +134,19 @@ final class LandWater {
         return mean;
     }
 
-    private void culvert(CulvertLine culvert) {
+    private void culvert(CulvertLine culvert, Cure cure) {
         Place from = new Place(culvert.station(), culvert.inlet().offset());
-        Place to = new Place(culvert.station(), culvert.outlet().offset());
+        Place to = new Place(culvert.outletStation(), culvert.outlet().offset());
         land.line(
                 Role.PIPE,
                 new double[] {line.x(from), line.x(to)},
                 new double[] {line.y(from), line.y(to)});
         land.label(
-                "pipe at " + Words.fine(Quantity.station(culvert.station()), units),
+                "pipe at "
+                        + Words.fine(Quantity.station(culvert.station()), units)
+                        + (cure.raise() > 0
+                                ? ", lane raised first"
+                                : cure.dig() > 0 ? ", dug deeper first" : ""),
                 line.x(to),
                 line.y(to),
                 Role.TEXT,

@@ -21,6 +21,7 @@ import lanewright.planner.run.Answer;
 import lanewright.planner.run.FirstLook;
 import lanewright.planner.run.Outcome;
 import lanewright.planner.work.Hazard;
+import lanewright.planner.work.Hazards;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.figure.LoadStrip;
 import lanewright.sheets.figure.SectionSheet;
@@ -84,6 +85,7 @@ public final class PlanSet {
                         outcome.design().alignment(),
                         outcome.design().profile(),
                         lane,
+                        outcome.laid(),
                         says(Topic.GRADE));
         sheets.add(profile);
         // Both lie across the paper, so that water may begin where the tables of the grade end.
@@ -111,6 +113,10 @@ public final class PlanSet {
                         outcome.stone(),
                         outcome.findings(),
                         alongTheLoads(),
+                        Hazards.belowWires(
+                                outcome.sections(),
+                                outcome.hazards(),
+                                outcome.plan().stone().raisedBed()),
                         outcome.design().length(),
                         outcome.plan().currency(),
                         also(),

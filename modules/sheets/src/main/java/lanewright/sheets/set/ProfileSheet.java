@@ -8,6 +8,7 @@ import lanewright.lane.line.Profile;
 import lanewright.measure.Listing;
 import lanewright.measure.Words;
 import lanewright.planner.listing.GradeListings;
+import lanewright.planner.proposal.GradeProposal;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Pen;
@@ -19,6 +20,7 @@ import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
 import lanewright.sheets.page.Sheet;
 import lanewright.sheets.page.Type;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The lane unrolled, in as many drawings as its length asks for, and its grade points in figures.
@@ -30,7 +32,12 @@ final class ProfileSheet {
 
     private ProfileSheet() {}
 
-    static Sheet of(Alignment alignment, Profile profile, Unrolled lane, String answer) {
+    static Sheet of(
+            Alignment alignment,
+            Profile profile,
+            Unrolled lane,
+            @Nullable GradeProposal laid,
+            String answer) {
         var flow =
                 new Flow(
                         Paper.of(lane.units()).lying(),
@@ -59,6 +66,9 @@ final class ProfileSheet {
         }
         var tables = new ArrayList<Listing>();
         tables.add(GradeListings.points(profile));
+        if (laid != null) {
+            tables.add(GradeListings.reasons(laid));
+        }
         if (!alignment.arcs().isEmpty()) {
             tables.add(GradeListings.bends(alignment));
         }

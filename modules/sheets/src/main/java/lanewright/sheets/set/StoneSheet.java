@@ -5,6 +5,7 @@ import java.util.List;
 import lanewright.measure.Finding;
 import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.listing.StoneListings;
@@ -25,6 +26,7 @@ final class StoneSheet {
             StoneReport stone,
             List<Finding> findings,
             List<LoadStrip.Note> notes,
+            List<Saying> wires,
             double length,
             String currency,
             Listing also,
@@ -57,6 +59,9 @@ final class StoneSheet {
             flow.gap(6);
             flow.figure(
                     height, (pen, box) -> LoadStrip.draw(strip, notes, length, units, pen, box));
+            for (Saying wire : wires) {
+                flow.note("Danger: " + wire.in(units) + ".");
+            }
             flow.table(StoneListings.loads(stone, findings));
         }
         return flow.sheet();

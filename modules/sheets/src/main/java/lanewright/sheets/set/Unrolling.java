@@ -58,8 +58,8 @@ final class Unrolling {
     }
 
     /**
-     * Pipes that are there, and those that the water report proposes and that have room under the
-     * lane.
+     * Pipes that are there, and those that the water report proposes and that fit under the lane as
+     * drawn.
      */
     private static List<PipeUnder> pipes(Alignment line, WaterReport water, UnitSystem units) {
         var pipes = new ArrayList<PipeUnder>();
@@ -70,8 +70,10 @@ final class Unrolling {
             }
         }
         for (WetPlace place : water.places()) {
-            CulvertLine pipe = place.pipe();
-            if (pipe != null && water.hasRoomFor(pipe)) {
+            CulvertLine pipe = place.cure().pipe();
+            if (pipe != null && place.cure().hasPipeNow()) {
+                double part =
+                        pipe.inlet().offset() / (pipe.inlet().offset() - pipe.outlet().offset());
                 pipes.add(
                         new PipeUnder(
                                 "pipe at "
@@ -82,7 +84,7 @@ final class Unrolling {
                                         + ", out "
                                         + Words.number(
                                                 Quantity.height(pipe.outlet().height()), units),
-                                pipe.station(),
+                                pipe.station() + part * (pipe.outletStation() - pipe.station()),
                                 pipe.inlet(),
                                 pipe.outlet(),
                                 Double.NaN));

@@ -37,9 +37,10 @@ final class WaterSheet {
         table(flow, WaterListings.pipes(water));
         if (water.places().stream().anyMatch(place -> place.pipe() != null)) {
             flow.note(
-                    "Straight and square to the lane, from the ground at its inlet to the ground at"
-                            + " its outlet. How wide it must be is sized later: ask a person"
-                            + " licensed or named to size pipes where you build, with the land that drains to it.");
+                    "Straight, and square to the lane unless it says slanted, from the ground at"
+                            + " its inlet to the ground at its outlet. Buy none that does not fit."
+                            + " How wide it must be is sized later: ask a person licensed or named"
+                            + " to size pipes where you build, with the land that drains to it.");
         }
         for (WetPlace place : water.places()) {
             entry(flow, place.finding(), units);
@@ -65,7 +66,8 @@ final class WaterSheet {
         if (!down.rows().isEmpty()) {
             flow.note(
                     "Lead it off every: the distance that a published table allows between drains"
-                            + " on such grades. "
+                            + " on such grades; where it is led off: places that keep to it, from"
+                            + " the top down. "
                             + water.descents().get(0).source()
                             + ".");
         }

@@ -61,6 +61,7 @@ public final class ToySet {
                         List.of(
                                 new LoadStrip.Note(0, 0, "road", false),
                                 new LoadStrip.Note(90, 110, "no tipping: wire", true)),
+                        List.of(Saying.plain("the wire: raise no bed there")),
                         toy.design.length(),
                         "dollars",
                         ALSO,
@@ -102,6 +103,7 @@ public final class ToySet {
                         toy.design.alignment(),
                         toy.design.profile(),
                         lane,
+                        null,
                         say(
                                 units,
                                 "Steepest {} near {}.",
@@ -201,7 +203,7 @@ public final class ToySet {
                 1500,
                 true,
                 true,
-                true,
+                List.of(Saying.plain("the wire: raise no bed there")),
                 true);
     }
 

@@ -96,12 +96,12 @@ final class PointChecks {
                 "same-place-twice",
                 Level.NOTE,
                 pair ->
-                        Saying.plain(
-                                "One place was shot twice with the same height ("
-                                        + source(pair[0])
-                                        + " and "
-                                        + source(pair[1])
-                                        + ")"),
+                        Saying.of(
+                                "One place was shot twice with the same height"
+                                        + coded(pair[0], pair[1])
+                                        + ", {} east and {} north",
+                                Quantity.length(survey.x(pair[0]) + survey.originX()),
+                                Quantity.length(survey.y(pair[0]) + survey.originY())),
                 "places were shot twice with the same height",
                 "Nothing to do: they count as one");
     }
@@ -170,6 +170,14 @@ final class PointChecks {
                         Where.ANYWHERE,
                         Saying.plain("Every height in the survey is 0"),
                         Saying.plain("Check that heights were exported and are in their column")));
+    }
+
+    /** What the crew wrote beside two points. */
+    private String coded(int one, int other) {
+        String first = survey.code(one);
+        String second = survey.code(other);
+        String both = first.equals(second) || second.isEmpty() ? first : first + ", " + second;
+        return both.isEmpty() ? "" : " (" + Gathering.inSaying(both) + ")";
     }
 
     private String source(int point) {

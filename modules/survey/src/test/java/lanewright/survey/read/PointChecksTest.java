@@ -142,6 +142,21 @@ class PointChecksTest {
     }
 
     @Test
+    void aPlaceShotTwiceIsToldByItsCodeAndItsPlaceAndNotByALineOfAFile() {
+        Survey survey =
+                Survey.builder()
+                        .point(500, 200, 10, "gate post")
+                        .point(500, 200, 10, "gate post")
+                        .point(520, 240, 10, "ground")
+                        .point(560, 210, 10, "ground")
+                        .build();
+        assertEquals(
+                "One place was shot twice with the same height (gate post), 500 m east and 200 m"
+                        + " north",
+                PointChecks.of(survey).get(0).says().in(UnitSystem.METRIC));
+    }
+
+    @Test
     void linesThatMeetAreNoDuplicates() {
         Survey survey =
                 Survey.builder()
