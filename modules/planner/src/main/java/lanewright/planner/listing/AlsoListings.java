@@ -21,6 +21,9 @@ import lanewright.planner.work.WorkStep;
 /** What this plan needs besides the stone of its layers, and what no order of stone holds. */
 public final class AlsoListings {
 
+    /** Stretches that touch only within rounding do not overlap, m. */
+    private static final double ROUNDING = 1e-9;
+
     private static final String CHECKS = "ditch-wants-checks";
     private static final String LINING = "ditch-wants-lining";
 
@@ -187,9 +190,7 @@ public final class AlsoListings {
                             case RIGHT_DITCH -> "right";
                         };
                 row(
-                        lane
-                                ? "Dips across the lane"
-                                : "Turn-outs of the ditch, or pipes across",
+                        lane ? "Dips across the lane" : "Turn-outs of the ditch, or pipes across",
                         from,
                         to,
                         side,
