@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ForkJoinPool;
 import lanewright.planner.run.Outcome;
 import lanewright.sheets.folder.PlanFolder;
 import lanewright.sheets.set.PlanFiles;
@@ -51,6 +52,7 @@ final class MakeCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         Path folder = into == null ? Desk.folder(plan.path()).resolve("plan-folder") : into;
+        ForkJoinPool.commonPool().execute(PlanFiles::ready);
         Outcome outcome = new Desk(err).run(plan.path());
         try (ProgressLine progress = new ProgressLine(err)) {
             PlanFolder.write(folder, PlanFiles.of(outcome), progress);

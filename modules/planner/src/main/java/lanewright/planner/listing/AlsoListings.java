@@ -21,7 +21,7 @@ import lanewright.planner.work.WorkStep;
 /** What this plan needs besides the stone of its layers, and what no order of stone holds. */
 public final class AlsoListings {
 
-    /** Stretches that touch only within rounding do not overlap, m. */
+    /** Grades that differ by this little are one. */
     private static final double ROUNDING = 1e-9;
 
     private static final String CHECKS = "ditch-wants-checks";

@@ -3,6 +3,7 @@ package lanewright.sheets.folder;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -15,8 +16,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import lanewright.measure.Progress;
+import lanewright.measure.SideBySide;
 
 /**
  * Writes a plan folder whole or not at all: everything goes into a new folder beside the old one,
@@ -101,21 +104,43 @@ public final class PlanFolder {
         Path fresh = besides("new");
         try {
             var names = new TreeSet<String>();
-            for (int i = 0; i < entries.size(); i++) {
-                progress.check();
-                Entry entry = entries.get(i);
-                progress.report((double) i / entries.size(), "Writing " + entry.name());
+            for (Entry entry : entries) {
                 if (!names.add(entry.name())) {
                     throw new IllegalArgumentException("two files named " + entry.name());
                 }
-                save(fresh.resolve(entry.name()), entry.content());
             }
+            Thread caller = Thread.currentThread();
+            var begun = new AtomicInteger();
+            SideBySide.each(
+                    entries.size(),
+                    () -> fresh,
+                    (into, i) -> {
+                        progress.check();
+                        Entry entry = entries.get(i);
+                        int before = begun.getAndIncrement();
+                        if (Thread.currentThread() == caller) {
+                            progress.report(
+                                    (double) before / entries.size(), "Writing " + entry.name());
+                        }
+                        saveBeside(into.resolve(entry.name()), entry.content());
+                    });
             save(fresh.resolve(CONTENTS), out -> out.write(contents(names)));
             progress.check();
             swap(fresh);
             progress.report(1, "Plan folder written");
+        } catch (UncheckedIOException failed) {
+            throw failed.getCause();
         } finally {
             remove(fresh);
+        }
+    }
+
+    /** Files are saved side by side, where only unchecked exceptions come through. */
+    private static void saveBeside(Path file, Content content) {
+        try {
+            save(file, content);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
         }
     }
 

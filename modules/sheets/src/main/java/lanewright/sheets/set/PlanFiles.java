@@ -11,6 +11,7 @@ import lanewright.planner.run.DrawnSheet;
 import lanewright.planner.run.Outcome;
 import lanewright.planner.run.OutcomeJson;
 import lanewright.sheets.drawing.Drawing;
+import lanewright.sheets.drawing.Face;
 import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.folder.CsvTable;
 import lanewright.sheets.folder.GeoJson;
@@ -27,6 +28,12 @@ public final class PlanFiles {
     private static final double POINT = 0.0254 / 72;
 
     private PlanFiles() {}
+
+    /** Loads the fonts, which takes a while the first time; for a thread that has time. */
+    public static void ready() {
+        Face.of(false);
+        Face.of(true);
+    }
 
     /**
      * The outcome as JSON, the sheets as one PDF, the tables as CSV, the map layers as GeoJSON,

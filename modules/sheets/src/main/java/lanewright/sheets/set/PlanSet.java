@@ -1,13 +1,16 @@
 package lanewright.sheets.set;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.function.Supplier;
 import lanewright.drainage.along.Sags.Sag;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Topic;
 import lanewright.measure.Listing;
+import lanewright.measure.SideBySide;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Where;
 import lanewright.planner.document.Benchmark;
@@ -68,18 +71,41 @@ public final class PlanSet {
                         outcome.ground(),
                         outcome.water(),
                         units);
-        var sheets = new ArrayList<Sheet>();
-        sheets.add(
-                LandSheet.of(
-                        outcome.survey(),
-                        outcome.ground(),
-                        beside,
-                        outcome.water(),
-                        outcome.heaps().heaps(),
-                        things(),
-                        outcome.findings(),
-                        units,
-                        says(Topic.LINE)));
+        List<LandSheet.Thing> things = things();
+        Listing out =
+                SettingOut.of(
+                        outcome.design().alignment(), outcome.survey(), units, outcome.stakes());
+        List<Supplier<List<Sheet>>> parts =
+                List.of(
+                        () -> List.of(land(beside, things)),
+                        () -> along(lane),
+                        () -> across(lane),
+                        () -> lists(out));
+        var made = new ArrayList<List<Sheet>>(Collections.nCopies(parts.size(), List.of()));
+        SideBySide.each(
+                parts.size(), () -> made, (into, part) -> into.set(part, parts.get(part).get()));
+        return Binder.bind(
+                outcome.plan().name(),
+                outcome.plan().date(),
+                index -> CoverSheet.of(cover(), index, units),
+                made.stream().flatMap(List::stream).toList());
+    }
+
+    private Sheet land(Beside beside, List<LandSheet.Thing> things) {
+        return LandSheet.of(
+                outcome.survey(),
+                outcome.ground(),
+                beside,
+                outcome.water(),
+                outcome.heaps().heaps(),
+                things,
+                outcome.findings(),
+                units,
+                says(Topic.LINE));
+    }
+
+    /** Both lie across the paper, so that water may begin where the tables of the grade end. */
+    private List<Sheet> along(Unrolled lane) {
         Sheet profile =
                 ProfileSheet.of(
                         outcome.design().alignment(),
@@ -87,9 +113,10 @@ public final class PlanSet {
                         lane,
                         outcome.laid(),
                         says(Topic.GRADE));
-        sheets.add(profile);
-        // Both lie across the paper, so that water may begin where the tables of the grade end.
-        sheets.add(WaterSheet.of(outcome.water(), units, says(Topic.WATER), profile));
+        return List.of(profile, WaterSheet.of(outcome.water(), units, says(Topic.WATER), profile));
+    }
+
+    private List<Sheet> across(Unrolled lane) {
         Sheet across =
                 SectionSheet.of(
                         lane,
@@ -97,8 +124,7 @@ public final class PlanSet {
                         outcome.design().interval(),
                         ShapeListings.stretches(outcome.design()),
                         says(Topic.SHAPE));
-        sheets.add(across);
-        sheets.add(
+        Sheet volumes =
                 VolumeSheet.of(
                         outcome.earth(),
                         outcome.heaps(),
@@ -107,8 +133,12 @@ public final class PlanSet {
                         DigListings.isAtLeast(outcome.findings()),
                         units,
                         says(Topic.EARTH),
-                        across));
-        sheets.add(
+                        across);
+        return List.of(across, volumes);
+    }
+
+    private List<Sheet> lists(Listing out) {
+        Sheet stone =
                 StoneSheet.of(
                         outcome.stone(),
                         outcome.findings(),
@@ -121,30 +151,15 @@ public final class PlanSet {
                         outcome.plan().currency(),
                         also(),
                         units,
-                        says(Topic.STONE)));
-        sheets.add(
+                        says(Topic.STONE));
+        Sheet order =
                 OrderSheet.of(
-                        askFirst(), outcome.order(), outcome.cautions(), units, says(Topic.ORDER)));
-        sheets.add(
-                StakeSheet.of(
-                        outcome.stakes(),
-                        SettingOut.of(
-                                outcome.design().alignment(),
-                                outcome.survey(),
-                                units,
-                                outcome.stakes()),
-                        units,
-                        says(Topic.FIELD)));
+                        askFirst(), outcome.order(), outcome.cautions(), units, says(Topic.ORDER));
+        Sheet stakes = StakeSheet.of(outcome.stakes(), out, units, says(Topic.FIELD));
         Sheet findings = FindingsSheet.of(outcome.findings(), units);
-        sheets.add(findings);
         Sheet assumptions = AssumptionsSheet.of(outcome.assumptions(), units, findings);
-        sheets.add(assumptions);
-        sheets.add(WordsSheet.of(units, assumptions));
-        return Binder.bind(
-                outcome.plan().name(),
-                outcome.plan().date(),
-                index -> CoverSheet.of(cover(), index, units),
-                sheets);
+        return List.of(
+                stone, order, stakes, findings, assumptions, WordsSheet.of(units, assumptions));
     }
 
     /** What whoever spreads the loads must know of: where nothing is tipped, and low points. */
