@@ -37,11 +37,14 @@ import lanewright.survey.SurveyException;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * One plan edited a thousand times, each answer against one that begins anew. Both begin with the
  * same survey and ground, which no edit here touches.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class EditsTest {
 
     private static final int EDITS = 1000;
