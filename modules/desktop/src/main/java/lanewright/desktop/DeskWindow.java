@@ -160,6 +160,7 @@ public final class DeskWindow implements AutoCloseable {
         dark.setId("dark");
         dark.getStyleClass().add("quiet");
         dark.setOnAction(event -> setTheme(dark.isSelected() ? Theme.DARK : Theme.LIGHT));
+        dark.setAccessibleText("Dark colours, on or off");
         doing.getStyleClass().add("note");
         bar.setPrefWidth(120);
         HBox foot = new HBox(10, readout, gap, doing, bar, tape, whole, nearer, farther, dark);

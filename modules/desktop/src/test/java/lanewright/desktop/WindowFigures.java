@@ -16,6 +16,7 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.robot.Robot;
 import lanewright.desktop.files.Home;
 import lanewright.desktop.lane.Handles;
 import lanewright.desktop.look.Type;
@@ -147,7 +148,7 @@ class WindowFigures {
         for (int round = 0; round < 3; round++) {
             dragCorner(hand, session, window, round);
         }
-        pan(hand);
+        pan(hand, window);
         System.gc();
         Runtime memory = Runtime.getRuntime();
         say(
@@ -230,9 +231,10 @@ class WindowFigures {
                     session.shown().addListener(listener);
                     return null;
                 });
-        hand.moveTo(board, at[0], at[1]);
-        hand.robot().press(MouseButton.PRIMARY);
-        hand.moveTo(board, at[0] + 4 * Math.signum(dx), at[1] + 4 * Math.signum(dy));
+        Robot pointer = Hand.on(Robot::new);
+        move(pointer, board, at[0], at[1]);
+        press(pointer, true);
+        move(pointer, board, at[0] + 4 * Math.signum(dx), at[1] + 4 * Math.signum(dy));
         Hand.pause(200);
         Hand.on(
                 () -> {
@@ -242,12 +244,12 @@ class WindowFigures {
         fresh();
         for (int i = 1; i <= 120; i++) {
             double k = 60 - Math.abs(60 - i);
-            hand.moveTo(board, at[0] + 4 * dx + dx * k, at[1] + 4 * dy + dy * k);
+            move(pointer, board, at[0] + 4 * dx + dx * k, at[1] + 4 * dy + dy * k);
             Hand.pause(12);
         }
         Hand.pause(200);
         long released = System.nanoTime();
-        hand.robot().release(MouseButton.PRIMARY);
+        press(pointer, false);
         hand.until("the whole outcome", () -> session.shown().get().settled());
         double settled = since(released);
         Hand.on(
@@ -261,22 +263,52 @@ class WindowFigures {
         say("  settled after release, ms", settled);
     }
 
+    /** The toolkit's own robot: the other one waits until the screen is at rest. */
+    private static void move(Robot pointer, Node board, double x, double y) {
+        Hand.on(
+                () -> {
+                    var bounds = board.localToScreen(board.getBoundsInLocal());
+                    pointer.mouseMove(bounds.getMinX() + x, bounds.getMinY() + y);
+                    return null;
+                });
+    }
+
+    private static void press(Robot pointer, boolean down) {
+        Hand.on(
+                () -> {
+                    if (down) {
+                        pointer.mousePress(MouseButton.PRIMARY);
+                    } else {
+                        pointer.mouseRelease(MouseButton.PRIMARY);
+                    }
+                    return null;
+                });
+    }
+
     private long moved;
 
     private void moves(MouseEvent event) {
         moved = System.nanoTime();
     }
 
-    private void pan(Hand hand) {
+    private void pan(Hand hand, DeskWindow window) {
         Node board = hand.see("land");
         fresh();
-        hand.drag(board, 900, 250, 300, 200, 60);
-        for (int i = 0; i < 30; i++) {
-            hand.robot().scroll(1, javafx.geometry.VerticalDirection.UP);
-            Hand.pause(15);
+        Robot pointer = Hand.on(Robot::new);
+        move(pointer, board, 900, 250);
+        press(pointer, true);
+        for (int i = 0; i <= 100; i++) {
+            move(pointer, board, 900 - 6 * i, 250 - i / 2.0);
+            Hand.pause(12);
         }
-        for (int i = 0; i < 30; i++) {
-            hand.robot().scroll(1, javafx.geometry.VerticalDirection.DOWN);
+        press(pointer, false);
+        for (int i = 0; i < 60; i++) {
+            boolean nearer = i < 30;
+            Hand.on(
+                    () -> {
+                        window.land().zoom(nearer ? 1.07 : 1 / 1.07);
+                        return null;
+                    });
             Hand.pause(15);
         }
         told("moving and zooming the land", true);

@@ -79,7 +79,7 @@ final class LandMarks {
                     double x = view.px(survey.x(i));
                     double y = view.py(survey.y(i));
                     pen.fill(Role.SHOT, new Box(x - 1, y - 1, 2, 2));
-                    if (codes && !survey.code(i).isBlank()) {
+                    if (codes && !survey.code(i).isBlank() && !shots.isCommon(survey.code(i))) {
                         label(Role.NOTE, survey.code(i), x, y, false);
                     }
                 });

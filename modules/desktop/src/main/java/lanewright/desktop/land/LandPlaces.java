@@ -24,7 +24,9 @@ public final class LandPlaces {
         Double to = where.to();
         double station = to == null ? from : (from + to) / 2;
         Double offset = where.offset();
-        Place place = new Place(station, offset == null ? 0 : offset);
+        // While the lane is dragged, findings are still of the one before, which may be longer.
+        double on = Math.max(0, Math.min(line.length(), station));
+        Place place = new Place(on, offset == null ? 0 : offset);
         return new double[] {line.x(place), line.y(place)};
     }
 }

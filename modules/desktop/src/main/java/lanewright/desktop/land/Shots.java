@@ -1,5 +1,7 @@
 package lanewright.desktop.land;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.IntConsumer;
 import lanewright.survey.Survey;
 
@@ -8,6 +10,9 @@ import lanewright.survey.Survey;
  * can show.
  */
 final class Shots {
+
+    /** A code that this part of the points carries tells nothing of one of them. */
+    private static final double COMMON = 0.2;
 
     /** Points in a square, about. */
     private static final double EACH = 16;
@@ -20,6 +25,7 @@ final class Shots {
     private final int rows;
     private final int[] first;
     private final int[] sorted;
+    private final Map<String, Integer> codes = new HashMap<>();
 
     /** Sorts the points of a survey. */
     Shots(Survey survey) {
@@ -45,6 +51,7 @@ final class Shots {
         first = new int[columns * rows + 1];
         for (int i = 0; i < survey.size(); i++) {
             first[square(i) + 1]++;
+            codes.merge(survey.code(i), 1, Integer::sum);
         }
         for (int k = 0; k < columns * rows; k++) {
             first[k + 1] += first[k];
@@ -54,6 +61,11 @@ final class Shots {
         for (int i = 0; i < survey.size(); i++) {
             sorted[next[square(i)]++] = i;
         }
+    }
+
+    /** Whether so many points carry a code that it need not be written at each. */
+    boolean isCommon(String code) {
+        return codes.getOrDefault(code, 0) > COMMON * survey.size();
     }
 
     private int square(int i) {

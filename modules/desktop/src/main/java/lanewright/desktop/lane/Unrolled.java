@@ -242,7 +242,8 @@ record Unrolled(Frame f, Draft draft, @Nullable Outcome outcome, UnitSystem unit
                 String deep = Words.of(Quantity.depth(place.depth()), units) + " deep";
                 name(pen, room, place.name() + ": " + deep, beside.station(), pool.spot().level());
             } else if (!Double.isNaN(place.station())) {
-                double height = draft.design().profile().height(place.station());
+                Profile profile = draft.design().profile();
+                double height = profile.height(bounded(profile, place.station()));
                 name(pen, room, place.name(), place.station(), height);
             }
         }

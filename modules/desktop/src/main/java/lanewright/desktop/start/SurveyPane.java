@@ -104,10 +104,10 @@ final class SurveyPane implements AutoCloseable {
                         bar,
                         draw,
                         files,
+                        codes,
                         named("The lane is called", name),
                         named("Answers in", units),
                         named("Flat map", frame),
-                        codes,
                         other);
         side.getStyleClass().add("page");
         side.setPrefWidth(380);
@@ -527,7 +527,13 @@ final class SurveyPane implements AutoCloseable {
         List<String> chosen = chosenCodes();
         codes.getChildren().clear();
         if (!found.isEmpty()) {
-            codes.getChildren().add(new Label("Codes whose shots make a line, in order:"));
+            Label asks =
+                    new Label(
+                            "Which codes were walked along a line, shot after shot, such as the"
+                                    + " edge of a road or the bottom of a ditch? The ground bends"
+                                    + " there and nowhere between.");
+            asks.setWrapText(true);
+            codes.getChildren().add(asks);
             for (String code : found) {
                 var box = new javafx.scene.control.CheckBox(code);
                 box.setId("code-" + code);
@@ -548,8 +554,11 @@ final class SurveyPane implements AutoCloseable {
                 Words.of(Quantity.count(measured.size()), system())
                         + " points and "
                         + Words.of(Quantity.count(measured.lines().size()), system())
-                        + " lines make the ground. Look whether the picture is your land, then draw"
-                        + " the lane.");
+                        + " lines make the ground."
+                        + (measured.lines().isEmpty() && !codes.getChildren().isEmpty()
+                                ? " No line bends it yet: tick the codes below that run along one."
+                                : "")
+                        + " Look whether the picture is your land, then draw the lane.");
         land.show(measured, ground, system());
         draw.setDisable(false);
     }
