@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import javafx.application.Platform;
 import javafx.scene.input.KeyCode;
@@ -55,12 +54,6 @@ class DeskWindowTest {
             hand.look(sample + "-" + name);
         }
         assertTrue(session.shown().get().settled());
-        hand.click("dark");
-        for (String question : List.of("line", "shape", "stone")) {
-            hand.open("question-" + question);
-            Hand.pause(250);
-            hand.look(sample + "-dark-" + question);
-        }
         Hand.on(
                 () -> {
                     window.close();
