@@ -69,6 +69,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         root.getStyleClass().add("desk");
         root.getStylesheets()
                 .add(Desk.class.getResource("/lanewright/desktop/look.css").toExternalForm());
+        theme().dress(root);
         root.setOnDragOver(
                 event -> {
                     if (event.getDragboard().hasFiles()) {
@@ -121,10 +122,15 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
                 });
     }
 
+    /** Light or dark, as it was remembered. */
+    private Theme theme() {
+        return remembered.word("theme", "light").equals("dark") ? Theme.DARK : Theme.LIGHT;
+    }
+
     /** Shows the start: recent plans, survey files, samples, stone without a survey. */
     public void start() {
         leavePlan();
-        StartPane pane = new StartPane(this, chooser, home, remembered, found());
+        StartPane pane = new StartPane(this, chooser, home, theme(), remembered, found());
         start = pane;
         title.set("Lanewright");
         root.getChildren().setAll(pane.node());
@@ -233,7 +239,13 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
                 new Session(file, folder == null ? Path.of("") : folder, Platform::runLater);
         DeskWindow made = new DeskWindow(session);
         window = made;
-        made.setTheme(remembered.word("theme", "light").equals("dark") ? Theme.DARK : Theme.LIGHT);
+        made.themeProperty()
+                .addListener(
+                        (seen, was, now) -> {
+                            remembered.put("theme", now == Theme.DARK ? "dark" : "light");
+                            now.dress(root);
+                        });
+        made.setTheme(theme());
         actions(made, session);
         session.shown()
                 .addListener(
@@ -365,7 +377,6 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
     private void leavePlan() {
         DeskWindow open = window;
         if (open != null) {
-            remembered.put("theme", open.theme() == Theme.DARK ? "dark" : "light");
             copies.flush();
             open.close();
             window = null;

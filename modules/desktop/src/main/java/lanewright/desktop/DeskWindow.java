@@ -1,6 +1,8 @@
 package lanewright.desktop;
 
 import java.util.List;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -56,7 +58,8 @@ public final class DeskWindow implements AutoCloseable {
     private final Button undo = new Button("Undo");
     private final Button redo = new Button("Redo");
     private final HBox actions = new HBox(6);
-    private Theme theme = Theme.LIGHT;
+    private final Button dark = new Button("Dark");
+    private final ReadOnlyObjectWrapper<Theme> theme = new ReadOnlyObjectWrapper<>(Theme.LIGHT);
 
     /** The window of a plan. */
     public DeskWindow(Session session) {
@@ -156,11 +159,9 @@ public final class DeskWindow implements AutoCloseable {
         nearer.setOnAction(event -> land.zoom(1.4));
         Button farther = quiet("Farther", "farther");
         farther.setOnAction(event -> land.zoom(1 / 1.4));
-        ToggleButton dark = new ToggleButton("Dark");
         dark.setId("dark");
         dark.getStyleClass().add("quiet");
-        dark.setOnAction(event -> setTheme(dark.isSelected() ? Theme.DARK : Theme.LIGHT));
-        dark.setAccessibleText("Dark colours, on or off");
+        dark.setOnAction(event -> setTheme(theme() == Theme.DARK ? Theme.LIGHT : Theme.DARK));
         doing.getStyleClass().add("note");
         bar.setPrefWidth(120);
         HBox foot = new HBox(10, readout, gap, doing, bar, tape, whole, nearer, farther, dark);
@@ -184,11 +185,10 @@ public final class DeskWindow implements AutoCloseable {
 
     /** Light or dark, everywhere. */
     public void setTheme(Theme now) {
-        theme = now;
-        root.getStyleClass().remove("dark");
-        if (now == Theme.DARK) {
-            root.getStyleClass().add("dark");
-        }
+        theme.set(now);
+        now.dress(root);
+        // The button says what pressing it does.
+        dark.setText(now == Theme.DARK ? "Light" : "Dark");
         for (Board board : List.of(land, unrolled, across, loads)) {
             board.themeProperty().set(now);
         }
@@ -196,7 +196,12 @@ public final class DeskWindow implements AutoCloseable {
 
     /** Light or dark. */
     public Theme theme() {
-        return theme;
+        return theme.get();
+    }
+
+    /** Light or dark, for what is laid over the plan. */
+    public ReadOnlyObjectProperty<Theme> themeProperty() {
+        return theme.getReadOnlyProperty();
     }
 
     /** The views that a question needs, the land always among them. */

@@ -1,7 +1,9 @@
 package lanewright.desktop.land;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import lanewright.desktop.look.Type;
@@ -37,6 +39,9 @@ final class LandMarks {
 
     private static final double FOOT = 0.3048;
 
+    /** Least distance between two points whose same code is written beside both, px. */
+    private static final double ALIKE_APART = 130;
+
     /** Where the sign of a finding is tried, px from its place: on it, then round about it. */
     private static final double[][] LOOKS = {
         {0, 0},
@@ -70,8 +75,18 @@ final class LandMarks {
         return pen.marks();
     }
 
-    /** Measured points, few or many. */
+    /**
+     * Measured points, few or many. A code that many of them carry is not written but told once; of
+     * the others, one is written where the same would crowd.
+     */
     void shots(Survey survey, Shots shots, boolean codes) {
+        String usual = codes ? String.join(", ", shots.common()) : "";
+        if (!usual.isBlank()) {
+            String words = "points without a word: " + usual;
+            double half = Face.of(false).width(words, Type.NOTE) / 2 + 6;
+            plate(Role.NOTE, words, view.width() - half, view.height() - 8, false);
+        }
+        Map<String, List<double[]>> written = new HashMap<>();
         shots.seen(
                 view,
                 7,
@@ -79,8 +94,14 @@ final class LandMarks {
                     double x = view.px(survey.x(i));
                     double y = view.py(survey.y(i));
                     pen.fill(Role.SHOT, new Box(x - 1, y - 1, 2, 2));
-                    if (codes && !survey.code(i).isBlank() && !shots.isCommon(survey.code(i))) {
-                        label(Role.NOTE, survey.code(i), x, y, false);
+                    String code = codes ? survey.code(i) : "";
+                    if (!code.isBlank() && !shots.isCommon(code)) {
+                        List<double[]> there =
+                                written.computeIfAbsent(code, each -> new ArrayList<>());
+                        if (there.stream().noneMatch(at -> near(at, x, y))
+                                && label(Role.NOTE, code, x, y, false)) {
+                            there.add(new double[] {x, y});
+                        }
                     }
                 });
         survey.probes()
@@ -91,6 +112,10 @@ final class LandMarks {
                             pen.area(Role.PLATE, Outline.circle(x, y, 4, 12))
                                     .line(Role.BREAKLINE, Outline.circle(x, y, 4, 12));
                         });
+    }
+
+    private static boolean near(double[] at, double x, double y) {
+        return Math.hypot(at[0] - x, at[1] - y) < ALIKE_APART;
     }
 
     /** The lane: what is dug and built up, its surface, edges and limits. */
@@ -246,15 +271,44 @@ final class LandMarks {
             }
             area(Role.HEAP, xy);
             lines(Role.HEAP, closed(xy));
-            plate(
-                    Role.TEXT,
-                    "topsoil "
-                            + heap.number()
-                            + ": "
-                            + Words.fine(Quantity.volume(heap.form().volume()), units),
-                    view.px(heap.x()),
-                    view.py(heap.y()) + 4,
-                    false);
+        }
+        for (HeapPlace heap : heaps) {
+            heapWords(heap);
+        }
+    }
+
+    /** A heap's number and volume: on it, else beside it, else its number alone. */
+    private void heapWords(HeapPlace heap) {
+        double x = view.px(heap.x());
+        double y = view.py(heap.y());
+        if (!view.sees(heap.x(), heap.y())) {
+            return;
+        }
+        String number = "topsoil " + heap.number();
+        String whole =
+                number + ": " + Words.fine(Quantity.volume(heap.form().volume()), units) + " loose";
+        double out = heap.reach() * view.scale() + 12;
+        for (String words : List.of(whole, number)) {
+            double half = Face.of(false).width(words, Type.NOTE) / 2 + 3;
+            if (plate(Role.TEXT, words, x, y + 4, false)) {
+                return;
+            }
+            for (double away = out; away < out + 80; away += 13) {
+                double[][] tries = {
+                    {0, -away},
+                    {0, away},
+                    {half, -away},
+                    {-half, -away},
+                    {half, away},
+                    {-half, away}
+                };
+                for (double[] by : tries) {
+                    if (plate(Role.TEXT, words, x + by[0], y + by[1] + 4, false)) {
+                        pen.line(Role.TICK, x, y, x + by[0], y + by[1] + (by[1] < 0 ? 8 : -8));
+                        return;
+                    }
+                }
+            }
         }
     }
 
@@ -482,14 +536,15 @@ final class LandMarks {
         }
     }
 
-    private void label(Role role, String words, double x, double y, boolean bold) {
+    private boolean label(Role role, String words, double x, double y, boolean bold) {
         double half = Face.of(bold).width(words, Type.NOTE) / 2 + 6;
         double[][] tries = {{half, -5}, {-half, -5}, {half, 13}, {-half, 13}};
         for (double[] by : tries) {
             if (plate(role, words, x + by[0], y + by[1], bold)) {
-                return;
+                return true;
             }
         }
+        return false;
     }
 
     /** Words on a plate, in the middle of a place, if there is room. */

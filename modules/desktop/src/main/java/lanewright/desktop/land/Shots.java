@@ -1,6 +1,7 @@
 package lanewright.desktop.land;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.IntConsumer;
 import lanewright.survey.Survey;
@@ -66,6 +67,14 @@ final class Shots {
     /** Whether so many points carry a code that it need not be written at each. */
     boolean isCommon(String code) {
         return codes.getOrDefault(code, 0) > COMMON * survey.size();
+    }
+
+    /** The codes that need not be written at each of their points, by the alphabet. */
+    List<String> common() {
+        return codes.keySet().stream()
+                .filter(code -> !code.isBlank() && isCommon(code))
+                .sorted()
+                .toList();
     }
 
     private int square(int i) {

@@ -15,6 +15,7 @@ import lanewright.measure.Words;
 import lanewright.planner.run.Draft;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.figure.LoadStrip;
@@ -110,8 +111,14 @@ public final class LoadsBoard extends Board {
         LoadStrip.draw(layers, List.of(), draft.design().length(), units, pen, box);
         double at = Math.max(0, Math.min(draft.design().length(), session.marker().get()));
         double x = SIDE + 6 + at / draft.design().length() * (width - 2 * SIDE - 12);
-        pen.line(Role.PLATE_LINE, x, box.y(), x, Math.min(height, box.bottom()));
-        pen.line(Role.PLACE, x, box.y(), x, Math.min(height, box.bottom()));
+        for (int i = 0; i < layers.size(); i++) {
+            // On the bar alone: the words over it and the stations under it stay readable.
+            Box bar = LoadStrip.bar(box, i);
+            pen.line(Role.PLACE, x, bar.y() + 2, x, bar.bottom());
+            pen.area(
+                    Role.MARKER,
+                    Outline.closed(x - 4, bar.y() - 1, x + 4, bar.y() - 1, x, bar.y() + 6));
+        }
         CanvasBrush.paint(g, theme(), pen.drawing(width, Math.max(height, 1)));
     }
 }

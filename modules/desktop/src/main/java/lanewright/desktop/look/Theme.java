@@ -2,6 +2,7 @@ package lanewright.desktop.look;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import javafx.scene.Node;
 import javafx.scene.paint.Color;
 
 /**
@@ -23,6 +24,14 @@ public enum Theme {
     /** The colour on the screen of a colour on paper, 0xRRGGBB. */
     public Color colour(int paper) {
         return colours.computeIfAbsent(paper, this::turned);
+    }
+
+    /** Gives a part of the window, and all in it, the colours of this theme. */
+    public void dress(Node part) {
+        part.getStyleClass().remove("dark");
+        if (this == DARK) {
+            part.getStyleClass().add("dark");
+        }
     }
 
     private Color turned(int paper) {

@@ -56,6 +56,7 @@ public final class SheetsPane {
     /**
      * The sheets of a plan.
      *
+     * @param theme of what lies round the paper
      * @param back closes this
      */
     public SheetsPane(Session session, Chooser chooser, Theme theme, Runnable back) {
@@ -64,8 +65,7 @@ public final class SheetsPane {
         this.back = back;
         pane.getStyleClass().addAll("over");
         pane.setId("sheets-pane");
-        // Paper is paper, also in the evening.
-        page.themeProperty().set(Theme.LIGHT);
+        page.themeProperty().set(theme);
         pages.setId("pages");
         pages.setPrefWidth(240);
         pages.setAccessibleText("Sheets");
@@ -78,7 +78,7 @@ public final class SheetsPane {
                                 setText(
                                         empty || leaf == null
                                                 ? ""
-                                                : (getIndex() + 1) + "  " + leaf.name());
+                                                : (getIndex() + 1) + "  " + name(getIndex()));
                             }
                         });
         pages.getSelectionModel()
@@ -152,6 +152,20 @@ public final class SheetsPane {
                         Platform.runLater(() -> says.setText(e.what() + ". " + e.remedy()));
                     }
                 });
+    }
+
+    /** What a page is called; one that continues another has the other's last name. */
+    private String name(int index) {
+        List<PdfBook.Leaf> leaves = pages.getItems();
+        for (int i = Math.min(index, leaves.size() - 1); i >= 0; i--) {
+            List<String> names = leaves.get(i).names();
+            if (!names.isEmpty()) {
+                return i == index
+                        ? String.join(", ", names)
+                        : names.get(names.size() - 1) + ", continued";
+            }
+        }
+        return "";
     }
 
     private void pages(List<PdfBook.Leaf> leaves) {
@@ -255,9 +269,10 @@ public final class SheetsPane {
             }
             g.translate((width - k * shown.width()) / 2, (height - k * shown.height()) / 2);
             g.scale(k, k);
-            g.setFill(theme().colour(0xFFFFFF));
+            // Paper is paper, also in the evening.
+            g.setFill(Theme.LIGHT.colour(0xFFFFFF));
             g.fillRect(0, 0, shown.width(), shown.height());
-            CanvasBrush.paint(g, theme(), shown);
+            CanvasBrush.paint(g, Theme.LIGHT, shown);
         }
     }
 }

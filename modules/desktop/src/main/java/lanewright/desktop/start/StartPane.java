@@ -16,6 +16,7 @@ import lanewright.desktop.files.Chooser;
 import lanewright.desktop.files.Draftbook;
 import lanewright.desktop.files.Home;
 import lanewright.desktop.files.Remembered;
+import lanewright.desktop.look.Theme;
 import lanewright.planner.document.PlanFile;
 import org.jspecify.annotations.Nullable;
 
@@ -38,6 +39,7 @@ public final class StartPane implements AutoCloseable {
     private final Opening opening;
     private final Chooser chooser;
     private final Home home;
+    private final Theme theme;
     private final StackPane root = new StackPane();
     private final Label trouble = new Label();
     private @Nullable SurveyPane survey;
@@ -45,17 +47,20 @@ public final class StartPane implements AutoCloseable {
     /**
      * The start.
      *
+     * @param theme of the board of a survey
      * @param copies safe copies of edits that are in no plan file
      */
     public StartPane(
             Opening opening,
             Chooser chooser,
             Home home,
+            Theme theme,
             Remembered remembered,
             List<Draftbook.Copy> copies) {
         this.opening = opening;
         this.chooser = chooser;
         this.home = home;
+        this.theme = theme;
         root.getChildren().add(page(remembered, copies));
         root.setId("start");
     }
@@ -81,7 +86,7 @@ public final class StartPane implements AutoCloseable {
         }
         SurveyPane open = survey;
         if (open == null) {
-            SurveyPane made = new SurveyPane(opening, this::back);
+            SurveyPane made = new SurveyPane(opening, theme, this::back);
             survey = made;
             root.getChildren().setAll(made.node());
             made.add(there);

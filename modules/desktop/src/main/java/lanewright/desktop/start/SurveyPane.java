@@ -25,6 +25,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import lanewright.desktop.land.LandBoard;
+import lanewright.desktop.look.Theme;
 import lanewright.ground.Ground;
 import lanewright.measure.LengthUnit;
 import lanewright.measure.Progress;
@@ -71,8 +72,9 @@ final class SurveyPane implements AutoCloseable {
     private boolean filling;
     private @Nullable Survey survey;
 
-    SurveyPane(StartPane.Opening opening, Runnable back) {
+    SurveyPane(StartPane.Opening opening, Theme theme, Runnable back) {
         this.opening = opening;
+        land.themeProperty().set(theme);
         root.setId("survey-pane");
         Label title = new Label("What your files say");
         title.getStyleClass().add("plan-name");

@@ -62,6 +62,17 @@ public final class LoadStrip {
     }
 
     /**
+     * Where the bar of a layer lies, its band of marks above it included.
+     *
+     * @param box the same as for drawing
+     * @param layer counted from 0, in the order of laying
+     */
+    public static Box bar(Box box, int layer) {
+        double top = box.y() + layer * ROW + 2 * LINE + 2;
+        return new Box(box.x() + 6, top, box.width() - 12, BAND + BAR);
+    }
+
+    /**
      * Draws the strip.
      *
      * @param layers in the order of laying, lowest first
