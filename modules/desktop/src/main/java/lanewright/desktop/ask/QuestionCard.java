@@ -22,8 +22,11 @@ import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
 import lanewright.measure.UnitSystem;
+import lanewright.planner.listing.EarthListings;
 import lanewright.planner.run.Answer;
 import lanewright.planner.run.Numbered;
+import lanewright.planner.run.Outcome;
+import lanewright.planner.work.HeapPlace;
 import org.jspecify.annotations.Nullable;
 
 /** One question: its answer in a line, and when it is open, its controls and its evidence. */
@@ -46,6 +49,7 @@ final class QuestionCard {
     private final VBox controls = new VBox(8);
     private final VBox proposal = new VBox(6);
     private final VBox evidence = new VBox(8);
+    private final VBox heaps = new VBox(3);
     private final List<ControlRow> rows = new ArrayList<>();
     private List<Control> shownControls = List.of();
     private List<Finding> shownFindings = List.of();
@@ -86,6 +90,10 @@ final class QuestionCard {
                     }
                 });
         inside.getChildren().addAll(controls, proposal, evidence);
+        if (topic == Topic.EARTH) {
+            heaps.setId("heaps");
+            inside.getChildren().add(heaps);
+        }
         box.getChildren().add(head);
     }
 
@@ -145,6 +153,10 @@ final class QuestionCard {
         } else {
             rows.forEach(ControlRow::fill);
         }
+        Outcome outcome = shown.outcome();
+        if (outcome != null && topic == Topic.EARTH) {
+            heaps(outcome.heaps().heaps(), units);
+        }
         List<Finding> found =
                 shown.findings().stream().filter(each -> each.topic() == topic).toList();
         List<Finding> numbered = Numbered.of(shown.findings());
@@ -196,6 +208,29 @@ final class QuestionCard {
                     });
             evidence.getChildren().add(more);
         }
+    }
+
+    /** Where the topsoil is heaped, heap by heap. */
+    private void heaps(List<HeapPlace> places, UnitSystem units) {
+        List<Node> lines = new ArrayList<>();
+        if (!places.isEmpty()) {
+            Label title = new Label("Heaps of topsoil");
+            title.getStyleClass().addAll("level", "level-note");
+            lines.add(title);
+            for (HeapPlace heap : places) {
+                lines.add(line("topsoil " + EarthListings.heapLine(heap).in(units), "finding"));
+            }
+            lines.add(line(EarthListings.HEAPS_ARE_LOOSE, "remedy"));
+        }
+        heaps.getStyleClass().setAll(places.isEmpty() ? List.of() : List.of("evidence-note"));
+        heaps.getChildren().setAll(lines);
+    }
+
+    private static Label line(String words, String style) {
+        Label label = new Label(words);
+        label.setWrapText(true);
+        label.getStyleClass().add(style);
+        return label;
     }
 
     private Node one(Finding finding, UnitSystem units) {

@@ -13,7 +13,6 @@ import lanewright.desktop.look.Board;
 import lanewright.desktop.look.CanvasBrush;
 import lanewright.desktop.look.Type;
 import lanewright.desktop.session.Session;
-import lanewright.drainage.Pool;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SectionLine;
@@ -36,6 +35,7 @@ import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.figure.Scale;
 import lanewright.sheets.figure.SectionDrawing;
+import lanewright.sheets.figure.StandingWater;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -150,9 +150,6 @@ public final class AcrossBoard extends Board {
         f.offsets(pen, units());
         Pen inside = new Pen();
         Outcome outcome = session.shown().get().outcome();
-        if (outcome != null) {
-            water(inside, f, section, outcome);
-        }
         Scale scale =
                 Scale.in(
                         f.box(),
@@ -160,7 +157,11 @@ public final class AcrossBoard extends Board {
                         f.z0(),
                         f.box().width() / (f.a1() - f.a0()),
                         f.box().height() / (f.z1() - f.z0()));
-        SectionDrawing.draw(section, typical(draft, section), scale, inside, f.box());
+        List<StandingWater> water =
+                outcome == null
+                        ? List.of()
+                        : WaterAcross.of(section, draft.design().alignment(), outcome);
+        SectionDrawing.draw(section, typical(draft, section), water, scale, inside, f.box());
         Frame.Room room = new Frame.Room(f.box().inset(1));
         words(inside, f, section, room);
         if (session.open().get() == Topic.SHAPE) {
@@ -210,70 +211,6 @@ public final class AcrossBoard extends Board {
                 + Words.of(Quantity.depth(topsoil), units())
                 + " · stone "
                 + Words.of(Quantity.depth(stone), units());
-    }
-
-    private static void water(Pen pen, Frame f, Section section, Outcome outcome) {
-        for (Pool pool : outcome.water().after()) {
-            Pool.Beside beside = pool.beside();
-            if (beside == null
-                    || section.station() < beside.from()
-                    || section.station() > beside.to()) {
-                continue;
-            }
-            double level = pool.spot().level();
-            SectionLine top = outline(section);
-            List<double[]> wet = new ArrayList<>();
-            for (int i = 0; i < top.size(); i++) {
-                double offset = top.offset(i);
-                if (offset >= beside.leftmost() - 0.5
-                        && offset <= beside.rightmost() + 0.5
-                        && top.height(i) <= level) {
-                    wet.add(new double[] {offset, top.height(i)});
-                }
-            }
-            if (wet.size() > 1) {
-                double[] xy = new double[2 * wet.size() + 4];
-                xy[0] = f.x(wet.get(0)[0]);
-                xy[1] = f.y(level);
-                for (int i = 0; i < wet.size(); i++) {
-                    xy[2 * i + 2] = f.x(wet.get(i)[0]);
-                    xy[2 * i + 3] = f.y(wet.get(i)[1]);
-                }
-                xy[xy.length - 2] = f.x(wet.get(wet.size() - 1)[0]);
-                xy[xy.length - 1] = f.y(level);
-                pen.area(Role.WATER, Outline.closed(xy));
-            }
-        }
-    }
-
-    /** The finished line, and the ground beyond it. */
-    private static SectionLine outline(Section section) {
-        SectionLine finished = section.finished();
-        SectionLine ground = section.ground();
-        if (finished.size() < 2) {
-            return ground;
-        }
-        double from = finished.offset(0);
-        double to = finished.offset(finished.size() - 1);
-        double[] offsets = new double[finished.size() + ground.size()];
-        double[] heights = new double[offsets.length];
-        int n = 0;
-        for (int i = 0; i < ground.size() && ground.offset(i) < from; i++) {
-            offsets[n] = ground.offset(i);
-            heights[n++] = ground.height(i);
-        }
-        for (int i = 0; i < finished.size(); i++) {
-            offsets[n] = finished.offset(i);
-            heights[n++] = finished.height(i);
-        }
-        for (int i = 0; i < ground.size(); i++) {
-            if (ground.offset(i) > to) {
-                offsets[n] = ground.offset(i);
-                heights[n++] = ground.height(i);
-            }
-        }
-        return SectionLine.of(
-                java.util.Arrays.copyOf(offsets, n), java.util.Arrays.copyOf(heights, n));
     }
 
     private static void words(Pen pen, Frame f, Section section, Frame.Room room) {

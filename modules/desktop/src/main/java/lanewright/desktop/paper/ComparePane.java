@@ -3,9 +3,13 @@ package lanewright.desktop.paper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -26,12 +30,15 @@ import javafx.scene.layout.VBox;
 import lanewright.desktop.files.Chooser;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
+import lanewright.earthwork.EarthworkReport;
+import lanewright.earthwork.Hauled;
 import lanewright.measure.Finding;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
+import lanewright.planner.proposal.Steepest;
 import lanewright.planner.run.Outcome;
 import lanewright.stone.LayerStone;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +48,11 @@ public final class ComparePane {
 
     /** Plans that were kept while working, to look back at. */
     public static final class Copies {
+        private static final DateTimeFormatter CLOCK =
+                DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
         private final List<Copy> copies = new ArrayList<>();
+        private int kept;
 
         /**
          * Keeps what is shown now.
@@ -53,7 +64,12 @@ public final class ComparePane {
             if (outcome == null || !shown.settled()) {
                 return "nothing yet: the plan is still being worked out";
             }
-            String name = "copy " + (copies.size() + 1);
+            String name =
+                    "copy "
+                            + (kept + 1)
+                            + ", "
+                            + CLOCK.format(LocalTime.now(ZoneId.systemDefault()));
+            kept++;
             copies.add(new Copy(name, outcome));
             return name;
         }
@@ -244,7 +260,23 @@ public final class ComparePane {
         row(table, "", copy.name(), "now", "change", true);
         Outcome then = copy.outcome();
         number(table, "Length", then, now, units, o -> o.design().length(), Quantity::length);
+        number(
+                table,
+                "Steepest grade",
+                then,
+                now,
+                units,
+                o -> Math.abs(Steepest.of(o.design().profile()).grade()),
+                Quantity::grade);
         for (String role : roles(then, now)) {
+            number(
+                    table,
+                    "Needed of " + role,
+                    then,
+                    now,
+                    units,
+                    o -> layer(o, role, LayerStone::needed),
+                    Quantity::mass);
             number(
                     table,
                     "Order of " + role,
@@ -280,14 +312,9 @@ public final class ComparePane {
                 o -> o.volumes().cut().corrected(),
                 Quantity::volume);
         number(table, "Build up", then, now, units, o -> o.volumes().earthFill(), Quantity::volume);
-        number(
-                table,
-                "Left over (short if negative)",
-                then,
-                now,
-                units,
-                o -> o.earth().balance().over(),
-                Quantity::volume);
+        hauled(table, "Earth to haul away or spread", then, now, e -> e.balance().haulAway());
+        hauled(table, "Earth to bring in", then, now, e -> e.balance().bringIn());
+        hauled(table, "Earth to refill soft soil", then, now, EarthworkReport::refill);
         number(
                 table,
                 "Land disturbed",
@@ -305,8 +332,7 @@ public final class ComparePane {
                 o -> o.water().made().size(),
                 Quantity::count);
         body.getChildren().add(table);
-        body.getChildren().add(findings("Gone", then, now, units));
-        body.getChildren().add(findings("New", now, then, units));
+        body.getChildren().addAll(findings(then, now, units));
     }
 
     private static Set<String> roles(Outcome then, Outcome now) {
@@ -351,7 +377,7 @@ public final class ComparePane {
                 Words.of(kind.apply(after), units),
                 change == 0
                         ? "the same"
-                        : (change > 0 ? "+" : "−") + Words.of(kind.apply(Math.abs(change)), units),
+                        : (change > 0 ? "+" : "-") + Words.of(kind.apply(Math.abs(change)), units),
                 false);
     }
 
@@ -371,21 +397,72 @@ public final class ComparePane {
         table.addRow(row, labels);
     }
 
-    /** What is found of one plan and not of the other. */
-    private static Node findings(String title, Outcome of, Outcome not, UnitSystem units) {
-        Set<String> there = new LinkedHashSet<>();
-        not.findings().forEach(each -> there.add(each.says().in(units)));
+    /** Earth on trucks, and its loads as far as they are known; no rows where none is hauled. */
+    private static void hauled(
+            GridPane table,
+            String what,
+            Outcome then,
+            Outcome now,
+            Function<EarthworkReport, Hauled> which) {
+        UnitSystem units = now.plan().units();
+        Hauled before = which.apply(then.earth());
+        Hauled after = which.apply(now.earth());
+        if (before.loose() > 0 || after.loose() > 0) {
+            number(
+                    table,
+                    what + ", loose",
+                    then,
+                    now,
+                    units,
+                    o -> which.apply(o.earth()).loose(),
+                    Quantity::volume);
+        }
+        if (before.loads() > 0 || after.loads() > 0) {
+            number(
+                    table,
+                    what + ", loads",
+                    then,
+                    now,
+                    units,
+                    o -> which.apply(o.earth()).loads(),
+                    Quantity::count);
+        }
+    }
+
+    /** What is found of one plan only, and what is found of both in other words. */
+    private static List<Node> findings(Outcome then, Outcome now, UnitSystem units) {
+        SameFindings same = SameFindings.of(then.findings(), now.findings());
+        List<String> changed = new ArrayList<>();
+        for (SameFindings.Pair pair : same.both()) {
+            String was = pair.then().says().in(units);
+            String is = pair.now().says().in(units);
+            if (pair.now().level() != Finding.Level.NOTE && !was.equals(is)) {
+                changed.add(is);
+            }
+        }
+        return List.of(
+                listed("Gone", asked(same.gone(), units)),
+                listed("New", asked(same.come(), units)),
+                listed("In both, now with other numbers", changed));
+    }
+
+    /** What findings that ask for a look say. */
+    private static List<String> asked(List<Finding> findings, UnitSystem units) {
+        return findings.stream()
+                .filter(finding -> finding.level() != Finding.Level.NOTE)
+                .map(finding -> finding.says().in(units))
+                .toList();
+    }
+
+    private static Node listed(String title, List<String> says) {
         VBox list = new VBox(5);
         Label head = new Label(title);
         head.getStyleClass().add("proposal-title");
         list.getChildren().add(head);
-        for (Finding finding : of.findings()) {
-            String says = finding.says().in(units);
-            if (finding.level() != Finding.Level.NOTE && !there.contains(says)) {
-                list.getChildren().add(words("· " + says));
-            }
+        for (String each : says) {
+            list.getChildren().add(words("· " + each));
         }
-        if (list.getChildren().size() == 1) {
+        if (says.isEmpty()) {
             list.getChildren().add(words("nothing that asks for a look"));
         }
         return list;

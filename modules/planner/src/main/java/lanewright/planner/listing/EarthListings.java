@@ -124,24 +124,40 @@ public final class EarthListings {
         return Double.isNaN(value) ? Listing.BLANK : Listing.cell(Quantity.volume(value));
     }
 
+    /** Why the heaps add up to more than the topsoil stripped: said wherever they are listed. */
+    public static final String HEAPS_ARE_LOOSE =
+            "Heaps are told loose: stripped topsoil takes more room than it did in the ground, so"
+                    + " their sum is more than the topsoil in them was as it lay.";
+
+    /** A heap in a line: its number, how much it holds, loose, and where it stands. */
+    public static Saying heapLine(HeapPlace heap) {
+        Saying where = placeAndName(heap);
+        var quantities = new ArrayList<Quantity>();
+        quantities.add(Quantity.count(heap.number()));
+        quantities.add(Quantity.volume(heap.form().volume()));
+        quantities.addAll(where.quantities());
+        return new Saying("{}: {} loose, " + where.pattern(), quantities);
+    }
+
+    private static Saying placeAndName(HeapPlace heap) {
+        Saying where = heap.place();
+        String name = heap.name();
+        return name.isBlank() || Double.isNaN(heap.station())
+                ? where
+                : new Saying(
+                        where.pattern() + " (" + name.replace("{}", "{ }") + ")",
+                        where.quantities());
+    }
+
     /** Where each heap of topsoil stands, how big it is and why it stands there. */
     public static Listing heapPlaces(HeapPlaces places) {
         var rows = new ArrayList<List<Saying>>();
         for (HeapPlace heap : places.heaps()) {
-            Saying where = heap.place();
-            String name = heap.name();
             rows.add(
                     List.of(
                             Listing.cell(Quantity.count(heap.number())),
                             volume(heap.form().volume()),
-                            name.isBlank() || Double.isNaN(heap.station())
-                                    ? where
-                                    : new Saying(
-                                            where.pattern()
-                                                    + " ("
-                                                    + name.replace("{}", "{ }")
-                                                    + ")",
-                                            where.quantities()),
+                            placeAndName(heap),
                             Listing.cell(Quantity.station(heap.from())),
                             Listing.cell(Quantity.station(heap.to())),
                             Listing.cell(Quantity.length(heap.form().height())),

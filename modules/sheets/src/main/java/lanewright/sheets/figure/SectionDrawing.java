@@ -46,6 +46,21 @@ public final class SectionDrawing {
     }
 
     /**
+     * Draws the section and water that stands in it, without pipes.
+     *
+     * @param pools each where its water reaches in this section
+     */
+    public static void draw(
+            Section section,
+            TypicalSection typical,
+            List<StandingWater> pools,
+            Scale scale,
+            Pen pen,
+            Box box) {
+        draw(section, typical, new AtSection(pools, List.of(), null), scale, pen, box);
+    }
+
+    /**
      * Draws the section into {@code box} by {@code scale}.
      *
      * @param at what else is there

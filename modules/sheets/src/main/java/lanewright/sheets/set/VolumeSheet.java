@@ -74,7 +74,8 @@ final class VolumeSheet {
         if (!heapPlaces.rows().isEmpty()) {
             flow.table(heapPlaces);
             flow.note(
-                    "Stripped topsoil, loose. Each heap lies along the lane, its ends as flat as its"
+                    EarthListings.HEAPS_ARE_LOOSE
+                            + " Each heap lies along the lane, its ends as flat as its"
                             + " sides, outside stakes and limits. Look at every place before the"
                             + " first load: the survey does not know gates, wet ground, or lines"
                             + " that nobody named.");
