@@ -148,6 +148,13 @@ final class Hand {
         return null;
     }
 
+    /** How bright a place of the window is, of 1. */
+    double brightness(double x, double y) {
+        settle();
+        WritableImage image = on(() -> stage.getScene().snapshot(null));
+        return image.getPixelReader().getColor((int) x, (int) y).getBrightness();
+    }
+
     /** Takes a picture of the window. */
     void look(String name) {
         settle();

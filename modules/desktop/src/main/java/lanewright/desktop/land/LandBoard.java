@@ -325,10 +325,14 @@ public final class LandBoard extends Board implements AutoCloseable {
         Session opened = session;
         boolean trust = opened != null && opened.open().get() == Topic.GROUND;
         if (measured != null && sorted != null) {
-            marks.shots(measured, sorted, trust || view.scale() > 12);
+            marks.shots(measured, sorted);
         }
+        boolean named = trust || view.scale() > 12;
         Draft draft = draft();
         if (opened == null || draft == null) {
+            if (named && measured != null && sorted != null) {
+                marks.codes(measured, sorted);
+            }
             if (drawing != null) {
                 marks.tape(drawn, drawn.size() > 1 ? length(drawn) : "");
             } else if (opened != null && corners().size() > 1) {
@@ -352,6 +356,9 @@ public final class LandBoard extends Board implements AutoCloseable {
             if (opened.open().get() == Topic.FIELD) {
                 marks.stakes(outcome.stakes().stakes());
             }
+        }
+        if (named && measured != null && sorted != null) {
+            marks.codes(measured, sorted);
         }
         Ghost ghost = opened.ghost().get();
         Draft other = ghost == null ? null : ghost.draft();

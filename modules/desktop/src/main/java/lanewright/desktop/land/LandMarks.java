@@ -75,35 +75,15 @@ final class LandMarks {
         return pen.marks();
     }
 
-    /**
-     * Measured points, few or many. A code that many of them carry is not written but told once; of
-     * the others, one is written where the same would crowd.
-     */
-    void shots(Survey survey, Shots shots, boolean codes) {
-        String usual = codes ? String.join(", ", shots.common()) : "";
-        if (!usual.isBlank()) {
-            String words = "points without a word: " + usual;
-            double half = Face.of(false).width(words, Type.NOTE) / 2 + 6;
-            plate(Role.NOTE, words, view.width() - half, view.height() - 8, false);
-        }
-        Map<String, List<double[]>> written = new HashMap<>();
+    /** Measured points, few or many, and probe holes. */
+    void shots(Survey survey, Shots shots) {
         shots.seen(
                 view,
                 7,
-                i -> {
-                    double x = view.px(survey.x(i));
-                    double y = view.py(survey.y(i));
-                    pen.fill(Role.SHOT, new Box(x - 1, y - 1, 2, 2));
-                    String code = codes ? survey.code(i) : "";
-                    if (!code.isBlank() && !shots.isCommon(code)) {
-                        List<double[]> there =
-                                written.computeIfAbsent(code, each -> new ArrayList<>());
-                        if (there.stream().noneMatch(at -> near(at, x, y))
-                                && label(Role.NOTE, code, x, y, false)) {
-                            there.add(new double[] {x, y});
-                        }
-                    }
-                });
+                i ->
+                        pen.fill(
+                                Role.SHOT,
+                                new Box(view.px(survey.x(i)) - 1, view.py(survey.y(i)) - 1, 2, 2)));
         survey.probes()
                 .forEach(
                         probe -> {
@@ -112,6 +92,36 @@ final class LandMarks {
                             pen.area(Role.PLATE, Outline.circle(x, y, 4, 12))
                                     .line(Role.BREAKLINE, Outline.circle(x, y, 4, 12));
                         });
+    }
+
+    /**
+     * Codes of measured points, where there is room. One that many points carry is told once for
+     * all; of the others, one is written where the same would crowd.
+     */
+    void codes(Survey survey, Shots shots) {
+        String common = String.join(", ", shots.common());
+        if (!common.isBlank()) {
+            String words = "points without a word: " + common;
+            double half = Face.of(false).width(words, Type.NOTE) / 2 + 6;
+            plate(Role.NOTE, words, view.width() - half, view.height() - 8, false);
+        }
+        Map<String, List<double[]>> written = new HashMap<>();
+        shots.seen(
+                view,
+                7,
+                i -> {
+                    String code = survey.code(i);
+                    double x = view.px(survey.x(i));
+                    double y = view.py(survey.y(i));
+                    if (code.isBlank() || shots.isCommon(code)) {
+                        return;
+                    }
+                    List<double[]> there = written.computeIfAbsent(code, each -> new ArrayList<>());
+                    if (there.stream().noneMatch(at -> near(at, x, y))
+                            && label(Role.NOTE, code, x, y, false)) {
+                        there.add(new double[] {x, y});
+                    }
+                });
     }
 
     private static boolean near(double[] at, double x, double y) {
@@ -286,7 +296,7 @@ final class LandMarks {
         }
         String number = "topsoil " + heap.number();
         String whole =
-                number + ": " + Words.fine(Quantity.volume(heap.form().volume()), units) + " loose";
+                number + ": " + Words.of(Quantity.volume(heap.form().volume()), units) + " loose";
         double out = heap.reach() * view.scale() + 12;
         for (String words : List.of(whole, number)) {
             double half = Face.of(false).width(words, Type.NOTE) / 2 + 3;

@@ -116,7 +116,7 @@ public final class LoadsBoard extends Board {
             Box bar = LoadStrip.bar(box, i);
             pen.line(Role.PLACE, x, bar.y() + 2, x, bar.bottom());
             pen.area(
-                    Role.MARKER,
+                    Role.TICK,
                     Outline.closed(x - 4, bar.y() - 1, x + 4, bar.y() - 1, x, bar.y() + 6));
         }
         CanvasBrush.paint(g, theme(), pen.drawing(width, Math.max(height, 1)));

@@ -25,11 +25,14 @@ final class WaterAcross {
     /** Places across a piece of water that are looked up on the map. */
     private static final int LOOKS = 16;
 
+    /** Water shallower than this is none, m. */
+    private static final double HAIR = 1e-3;
+
     private WaterAcross() {}
 
     /** The pieces of water in a section, pool after pool, from left to right. */
     static List<StandingWater> of(Section section, Alignment line, Outcome outcome) {
-        List<StandingWater> found = new ArrayList<>();
+        List<StandingWater> pieces = new ArrayList<>();
         SectionLine top = top(section);
         for (Pool pool : outcome.water().after()) {
             Pool.Beside beside = pool.beside();
@@ -39,9 +42,15 @@ final class WaterAcross {
                 continue;
             }
             double level = pool.spot().level();
-            for (double[] piece : under(top, level)) {
-                if (covers(pool.spot().outline(), line, section.station(), piece)) {
-                    found.add(
+            // A pool that is full to a crest stands on this side of it alone.
+            for (double[] found : under(top, level - HAIR)) {
+                double[] piece = {
+                    Math.max(found[0], beside.leftmost() - NEAR),
+                    Math.min(found[1], beside.rightmost() + NEAR)
+                };
+                if (piece[0] < piece[1]
+                        && covers(pool.spot().outline(), line, section.station(), piece)) {
+                    pieces.add(
                             new StandingWater(
                                     beside.from(),
                                     beside.to(),
@@ -53,7 +62,7 @@ final class WaterAcross {
                 }
             }
         }
-        return found;
+        return pieces;
     }
 
     /**

@@ -143,7 +143,7 @@ public final class ComparePane {
         body.getStyleClass().add("page");
         ScrollPane scroll = new ScrollPane(body);
         scroll.setFitToWidth(true);
-        scroll.getStyleClass().add("questions-scroll");
+        scroll.getStyleClass().add("start-scroll");
         pane.setTop(head);
         pane.setCenter(scroll);
         pane.setOnKeyPressed(
@@ -392,6 +392,7 @@ public final class ComparePane {
             if (i > 0) {
                 labels[i].getStyleClass().add("number");
                 labels[i].setMinWidth(110);
+                labels[i].setMaxWidth(Double.MAX_VALUE);
             }
         }
         table.addRow(row, labels);
@@ -440,10 +441,13 @@ public final class ComparePane {
                 changed.add(is);
             }
         }
-        return List.of(
-                listed("Gone", asked(same.gone(), units)),
-                listed("New", asked(same.come(), units)),
-                listed("In both, now with other numbers", changed));
+        List<Node> lists = new ArrayList<>();
+        lists.add(listed("Gone", asked(same.gone(), units)));
+        lists.add(listed("New", asked(same.come(), units)));
+        if (!changed.isEmpty()) {
+            lists.add(listed("In both, now with other numbers", changed));
+        }
+        return lists;
     }
 
     /** What findings that ask for a look say. */

@@ -20,6 +20,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 import lanewright.desktop.files.Chooser;
 import lanewright.desktop.look.Board;
 import lanewright.desktop.look.CanvasBrush;
@@ -239,6 +240,9 @@ public final class SheetsPane {
 
     /** One page, as large as there is room. */
     private static final class Page extends Board {
+        /** Darker than anything about it, so that the white of the paper is all that shines. */
+        private static final Color DARK_TABLE = Color.web("#121618");
+
         private @Nullable Drawing drawing;
 
         Page() {
@@ -253,7 +257,7 @@ public final class SheetsPane {
 
         @Override
         protected void paint(GraphicsContext g, double width, double height) {
-            g.setFill(theme().colour(0xE1DCCF));
+            g.setFill(theme() == Theme.DARK ? DARK_TABLE : theme().colour(0xE1DCCF));
             g.fillRect(0, 0, width, height);
             Drawing shown = drawing;
             if (shown == null) {
