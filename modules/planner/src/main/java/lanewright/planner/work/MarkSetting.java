@@ -18,16 +18,42 @@ final class MarkSetting {
     /** How far outside the stone a load mark stands, m: 1 ft, our choice, clear of the spreader. */
     static final double OUTSIDE = 0.3048;
 
+    /** Least distance between two rows of stakes, m: 1 ft, our choice, room for a stake's hub. */
+    static final double APART = 0.3048;
+
     private MarkSetting() {}
 
-    /** The line and both edges at every section, in that order at each station. */
-    static List<LaneMark> onLane(SectionSet set, Ground ground, Stakes.@Nullable Levels levels) {
-        List<LaneMark> marks = new ArrayList<>();
-        Alignment line = set.design().alignment();
-        for (Section section : set.sections()) {
+    /**
+     * Sections that are staked: all but those that stand too close to the one before. The last, at
+     * the lane's end, is staked instead of the one before it.
+     */
+    static List<Section> staked(List<Section> sections) {
+        List<Section> staked = new ArrayList<>();
+        for (int i = 0; i < sections.size(); i++) {
+            Section section = sections.get(i);
             if (section.face() == Section.Face.AFTER) {
                 continue;
             }
+            boolean close =
+                    !staked.isEmpty()
+                            && section.station() - staked.get(staked.size() - 1).station() < APART;
+            boolean last = i == sections.size() - 1;
+            if (close && last && staked.size() > 1) {
+                staked.remove(staked.size() - 1);
+            }
+            if (!close || (last && !staked.isEmpty())) {
+                staked.add(section);
+            }
+        }
+        return staked;
+    }
+
+    /** The line and both edges at every section that is staked, in that order at each station. */
+    static List<LaneMark> onLane(
+            SectionSet set, List<Section> staked, Ground ground, Stakes.@Nullable Levels levels) {
+        List<LaneMark> marks = new ArrayList<>();
+        Alignment line = set.design().alignment();
+        for (Section section : staked) {
             for (LaneMark.Kind kind : LaneMark.Kind.values()) {
                 double offset =
                         switch (kind) {

@@ -62,7 +62,8 @@ public record Stakes(
     public record Levels(String name, double height, double instrument, double x, double y) {}
 
     /**
-     * Stakes at every section, and marks for every load.
+     * Stakes at every section, one row where two stand closer than stakes can, and marks for every
+     * load.
      *
      * @param set the sections
      * @param ground the ground that the stakes stand on
@@ -90,14 +91,14 @@ public record Stakes(
                             Saying.plain(
                                     "Choose a fixed point, measure its height, and have it named in the plan; until then the machine has no height to work to.")));
         }
-        for (Section section : set.sections()) {
-            if (section.face() != Section.Face.AFTER) {
-                add(set.design().alignment(), section, ground, levels, beyond, stakes, findings);
-            }
+        List<Section> staked = MarkSetting.staked(set.sections());
+        for (Section section : staked) {
+            add(set.design().alignment(), section, ground, levels, beyond, stakes, findings);
         }
+        shared(set.sections(), staked.size(), findings);
         return new Stakes(
                 stakes,
-                MarkSetting.onLane(set, ground, levels),
+                MarkSetting.onLane(set, staked, ground, levels),
                 MarkSetting.ofLoads(set, stone),
                 levels == null ? null : levels.name(),
                 levels == null ? Double.NaN : levels.height(),
@@ -115,6 +116,29 @@ public record Stakes(
      */
     public static double rod(double instrument, double height) {
         return instrument - height;
+    }
+
+    /** Says how many sections share the row of a neighbour, if any do. */
+    private static void shared(List<Section> sections, int rows, List<Finding> findings) {
+        long places =
+                sections.stream().filter(section -> section.face() != Section.Face.AFTER).count();
+        if (places > rows) {
+            long left = places - rows;
+            findings.add(
+                    Finding.of(
+                            "stakes-shared",
+                            Level.NOTE,
+                            Topic.FIELD,
+                            Where.ANYWHERE,
+                            Saying.of(
+                                    "{} "
+                                            + (left == 1 ? "section stands" : "sections stand")
+                                            + " closer than {} to another; one row of stakes is set"
+                                            + " for both.",
+                                    Quantity.count((double) left),
+                                    Quantity.length(MarkSetting.APART)),
+                            Saying.plain("Nothing to do.")));
+        }
     }
 
     private static void add(

@@ -57,6 +57,10 @@ class StakesAndHazardsTest {
     private static final StoneReport NO_STONE = StoneReport.of(List.of());
 
     private static SectionSet set() {
+        return set(100, 25);
+    }
+
+    private static SectionSet set(double length, double interval) {
         try {
             SideShape side = new SideShape(0.5, 3, Ditch.NONE, 2, 2);
             TypicalSection shape =
@@ -77,14 +81,14 @@ class StakesAndHazardsTest {
                                     Alignment.of(
                                             List.of(
                                                     new IntersectionPoint(0, 0, 0),
-                                                    new IntersectionPoint(100, 0, 0))),
+                                                    new IntersectionPoint(length, 0, 0))),
                                     Profile.of(
                                             List.of(
                                                     new VerticalPoint(0, 100.5, 0),
-                                                    new VerticalPoint(100, 100.5, 0))))
+                                                    new VerticalPoint(length, 100.5, 0))))
                             .typical(shape)
                             .margin(0.5)
-                            .interval(25)
+                            .interval(interval)
                             .build();
             return Sections.of(design, GROUND, GROUND.constant(0.15), null, Progress.NONE);
         } catch (DesignRefused e) {
@@ -94,6 +98,22 @@ class StakesAndHazardsTest {
 
     private static List<Finding> check(Hazard... hazards) {
         return Hazards.of(set(), List.of(hazards), 6);
+    }
+
+    @Test
+    void sectionsCloserThanStakesShareARow() {
+        Stakes stakes = Stakes.of(set(75.1, 25), GROUND, null, 1, NO_STONE);
+        List<Double> rows =
+                stakes.stakes().stream().map(Stake::station).distinct().sorted().toList();
+        assertEquals(List.of(0.0, 25.0, 50.0, 75.1), rows);
+        assertEquals(8, stakes.stakes().size());
+        assertEquals(12, stakes.marks().size());
+        assertEquals(
+                1,
+                stakes.findings().stream()
+                        .filter(each -> each.code().equals("stakes-shared"))
+                        .count());
+        assertEquals(10, Stakes.of(set(75.4, 25), GROUND, null, 1, NO_STONE).stakes().size());
     }
 
     @Test
