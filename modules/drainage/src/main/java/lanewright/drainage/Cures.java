@@ -7,7 +7,7 @@ import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Limits;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.along.WetStretch;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.lane.line.Place;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
@@ -54,9 +54,9 @@ final class Cures {
     private final Lane lane;
     private final Limits limits;
     private final List<DitchReach> ditches;
-    private final List<ExistingPipe> open;
+    private final List<GivenPipe> open;
 
-    Cures(Lane lane, Limits limits, List<DitchReach> ditches, List<ExistingPipe> open) {
+    Cures(Lane lane, Limits limits, List<DitchReach> ditches, List<GivenPipe> open) {
         this.lane = lane;
         this.limits = limits;
         this.ditches = ditches;
@@ -157,7 +157,7 @@ final class Cures {
 
     /** For a watercourse none of whose water stands. */
     Cure watercourse(Inflow inflow) {
-        for (ExistingPipe pipe : open) {
+        for (GivenPipe pipe : open) {
             Place in = lane.line().place(pipe.inletX(), pipe.inletY());
             if (in != null && Math.abs(in.station() - inflow.station()) <= AT_PIPE) {
                 return Cure.of(

@@ -8,7 +8,7 @@ import lanewright.drainage.along.LaneLine;
 import lanewright.drainage.along.Limits;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.along.WetStretch;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.lane.line.Place;
 import lanewright.lane.section.Section;
@@ -45,7 +45,7 @@ final class WetPlaces {
             Limits limits,
             List<Pool> pools,
             List<DitchReach> ditches,
-            List<ExistingPipe> open) {
+            List<GivenPipe> open) {
         this.lane = lane;
         words = new WetWords(lane, limits, ditches);
         cures = new Cures(lane, limits, ditches, open);
@@ -63,7 +63,7 @@ final class WetPlaces {
             join(stretch);
         }
         RoadEnd.RoadDitch ditch = roadEnd.ditch();
-        if (ditch != null && ditch.pipe().isEmpty()) {
+        if (ditch != null && ditch.pipe() == null) {
             roadDitch(ditch);
         }
         for (Inflow inflow : inflows) {

@@ -279,8 +279,13 @@ final class WetWords {
                 quantities);
     }
 
+    /** Whether a pipe can be laid so as things are. */
+    boolean fits(CulvertLine pipe) {
+        return pipe.fits(limits);
+    }
+
     /** What a pipe lacks, without a full stop. */
-    private Saying lacks(CulvertLine pipe) {
+    Saying lacks(CulvertLine pipe) {
         Saying fall =
                 pipe.fallsEnough(limits)
                         ? Saying.plain("")

@@ -14,7 +14,7 @@ import lanewright.drainage.along.Side;
 import lanewright.drainage.along.Spacing;
 import lanewright.drainage.along.StraightLane;
 import lanewright.drainage.pond.ArrayMesh;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpots;
 import lanewright.drainage.pond.PlacedPipe;
 import lanewright.lane.section.Section;
@@ -284,7 +284,7 @@ class WaterTest {
     void anExistingPipeLetsItThrough() {
         double toe = 6.7 / 1.06;
         double foot = 6.7 / 0.94;
-        var pipe = new ExistingPipe("old", 50, toe + 0.1, 0.03 * toe, 50, -foot - 0.1, -0.3, 0.4);
+        var pipe = GivenPipe.there("old", 50, toe + 0.1, 0.03 * toe, 50, -foot - 0.1, -0.3, 0.4);
         WaterReport report = report(FILL, List.of(pipe));
         assertEquals(PlacedPipe.State.OPEN, report.pipes().get(0).state());
         assertEquals(List.of(), report.made());
@@ -294,7 +294,7 @@ class WaterTest {
 
     @Test
     void aPipeUnderTheFillIsSaidToBeCovered() {
-        var pipe = new ExistingPipe("short", 50, 2, 0.05, 50, -2, -0.1, 0.3);
+        var pipe = GivenPipe.there("short", 50, 2, 0.05, 50, -2, -0.1, 0.3);
         WaterReport report = report(FILL, List.of(pipe));
         assertTrue(codes(report).contains("pipe-covered"));
         assertEquals(1, report.made().size());
@@ -349,7 +349,7 @@ class WaterTest {
         assertEquals(100, report.roadEnd().fallingToRoad());
         assertEquals(0, report.roadEnd().fallingToEnd());
         assertTrue(codes(report).contains("lane-falls-to-road"));
-        var pipe = new ExistingPipe("drive pipe", 4, 6, -0.4, 4, -6, -0.5, 0.4);
+        var pipe = GivenPipe.there("drive pipe", 4, 6, -0.4, 4, -6, -0.5, 0.4);
         assertTrue(codes(report(lane, List.of(pipe))).contains("road-ditch-piped"));
     }
 
@@ -381,7 +381,7 @@ class WaterTest {
         assertEquals(report(FILL, List.of()), report(FILL, List.of()));
     }
 
-    private static WaterReport report(StraightLane line, List<ExistingPipe> pipes) {
+    private static WaterReport report(StraightLane line, List<GivenPipe> pipes) {
         // Land 40 m either side of the lane and 12 m past its ends, in half-metre cells.
         ArrayMesh ground = ArrayMesh.sheet(-12, -40, 248, 160, 0.5, line.ground());
         ArrayMesh finished = ArrayMesh.sheet(-12, -40, 248, 160, 0.5, line.finished());
