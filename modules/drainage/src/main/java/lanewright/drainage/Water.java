@@ -161,12 +161,6 @@ final class Water {
         stretches.addAll(DitchChecks.wet(ditches, tables.limits()));
         stretches.addAll(EdgeHeights.wet(edges, ditches, tables.limits()));
         stretches.addAll(Sags.wet(sags));
-        List<WetPlace> places =
-                new WetPlaces(lane, tables.limits(), pools, ditches, open)
-                        .of(stretches, inflows, roadEnd);
-
-        List<Finding> findings = new ArrayList<>();
-        places.forEach(place -> findings.add(place.finding()));
         var words = new WetWords(lane, tables.limits(), ditches);
         List<PipeCourse> courses =
                 after.pipes().stream()
@@ -179,6 +173,17 @@ final class Water {
                                             placed.pipe(), placed.state(), under, words.fit(under));
                                 })
                         .toList();
+        List<WetPlace> places =
+                new WetPlaces(
+                                lane,
+                                tables.limits(),
+                                pools,
+                                ditches,
+                                new ServingPipes(courses, flowAfter, lane.line()))
+                        .of(stretches, inflows, roadEnd);
+
+        List<Finding> findings = new ArrayList<>();
+        places.forEach(place -> findings.add(place.finding()));
         findings.addAll(PlaceFindings.pipes(courses, lane.line(), words));
         findings.addAll(
                 PlaceFindings.roadEnd(

@@ -266,6 +266,13 @@ final class WetWords {
         return isDam(pool) ? then(says, damLaw(pool)) : says;
     }
 
+    /** What to do about water that is left standing below the way into a pipe. */
+    Saying left(Pool pool, Cure cure) {
+        return isDam(pool)
+                ? then(then(Saying.plain("Do not build it so."), todo(cure)), damLaw(pool))
+                : todo(cure);
+    }
+
     /** Why a pipe straight under the lane cannot be laid as things are. */
     private Saying whyNot(CulvertLine across) {
         Saying why = lacks(across);

@@ -45,6 +45,7 @@ final class QuestionCard {
     private final VBox inside = new VBox(10);
     private final VBox controls = new VBox(8);
     private final VBox proposal = new VBox(6);
+    private final @Nullable PipeRows pipes;
     private final VBox evidence = new VBox(8);
     private final List<ControlRow> rows = new ArrayList<>();
     private List<Control> shownControls = List.of();
@@ -85,7 +86,12 @@ final class QuestionCard {
                         event.consume();
                     }
                 });
-        inside.getChildren().addAll(controls, proposal, evidence);
+        pipes = topic == Topic.WATER ? new PipeRows(session) : null;
+        inside.getChildren().addAll(controls, proposal);
+        if (pipes != null) {
+            inside.getChildren().add(pipes.node());
+        }
+        inside.getChildren().add(evidence);
         box.getChildren().add(head);
     }
 
@@ -144,6 +150,9 @@ final class QuestionCard {
             }
         } else {
             rows.forEach(ControlRow::fill);
+        }
+        if (pipes != null) {
+            pipes.refresh(shown);
         }
         List<Finding> found =
                 shown.findings().stream().filter(each -> each.topic() == topic).toList();

@@ -64,6 +64,6 @@ public record GivenPipe(
     /** What it is, with its name, to follow "the"; fit for a pattern of words. */
     public String called() {
         String plain = name.replace("{", "(").replace("}", ")");
-        return toLay ? "pipe to be laid \"" + plain + "\"" : "existing pipe \"" + plain + "\"";
+        return (toLay ? "new" : "existing") + " pipe \"" + plain + "\"";
     }
 }

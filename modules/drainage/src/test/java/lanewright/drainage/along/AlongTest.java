@@ -117,6 +117,15 @@ class AlongTest {
                 Ditches.of(lane.sections(5), lane, (x, y) -> true, (x, y) -> false, List.of(pipe))
                         .get(0);
         assertEquals(DitchReach.Kind.PIPE, piped.outlets().get(0).kind());
+        DitchReach later =
+                Ditches.of(
+                                lane.sections(5),
+                                lane,
+                                (x, y) -> true,
+                                (x, y) -> false,
+                                List.of(pipe.laidLater()))
+                        .get(0);
+        assertEquals(DitchReach.Kind.PIPE_TO_LAY, later.outlets().get(0).kind());
     }
 
     @Test
