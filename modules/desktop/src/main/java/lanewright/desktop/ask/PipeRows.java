@@ -59,7 +59,6 @@ final class PipeRows {
         Button out = new Button("Take this pipe out");
         out.setId("pipe-out-" + number);
         out.setAccessibleText("Take out " + pipe.name());
-        out.getStyleClass().add("quiet");
         VBox row = new VBox(3, name, words, out);
         out.setOnAction(
                 event -> {

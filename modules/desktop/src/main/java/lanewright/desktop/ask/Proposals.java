@@ -106,8 +106,10 @@ final class Proposals {
                         topic,
                         "A pipe at " + Words.of(Quantity.station(culvert.station()), units),
                         Words.of(Quantity.length(culvert.length()), units)
-                                + " long, under the lane at its low ground. How wide it must be is"
-                                + " not worked out.",
+                                + " long, under the lane at its low ground, to be bought and laid."
+                                + " How wide it must be is not worked out: it stands as "
+                                + Words.of(Quantity.depth(PipeOffer.wide(units)), units)
+                                + " in your plan until you write another.",
                         plan -> PipeOffer.taken(plan, outcome, culvert));
             }
         }

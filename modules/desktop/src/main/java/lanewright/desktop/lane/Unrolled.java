@@ -277,7 +277,7 @@ record Unrolled(Frame f, Draft draft, @Nullable Outcome outcome, UnitSystem unit
             if (under != null) {
                 Box box = bore(course, under);
                 String words = course.pipe().name() + (course.isToLay() ? ", to lay" : "");
-                for (double y : new double[] {box.bottom() + 14, box.y() - 5, box.bottom() + 30}) {
+                for (double y : new double[] {box.bottom() + 14, box.bottom() + 30, box.y() - 5}) {
                     if (room.put(pen, Role.TEXT, words, box.x() + box.width() / 2, y, false)) {
                         break;
                     }

@@ -44,6 +44,11 @@ public final class PipeOffer {
         return deepest == null ? null : deepest.cure().pipe();
     }
 
+    /** Clear width that a pipe is given until its owner knows better, m. */
+    public static double wide(UnitSystem units) {
+        return units == UnitSystem.US ? WIDE_US : WIDE_METRIC;
+    }
+
     /**
      * The plan with such a pipe in it, to be laid.
      *
@@ -63,7 +68,7 @@ public final class PipeOffer {
                         new WaterPart.Mouth(
                                 spot(plan, outcome.survey(), line.x(out), line.y(out)),
                                 culvert.outlet().height()),
-                        plan.units() == UnitSystem.US ? WIDE_US : WIDE_METRIC,
+                        wide(plan.units()),
                         WaterPart.PipeState.TO_LAY));
         return plan.with(plan.water().with(pipes));
     }
