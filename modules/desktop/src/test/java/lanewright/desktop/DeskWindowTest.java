@@ -61,6 +61,64 @@ class DeskWindowTest {
                 });
     }
 
+    /** Presses a button that may lie out of sight. */
+    private static void press(Hand hand, String button) {
+        Hand.on(
+                () -> {
+                    ((javafx.scene.control.Button) hand.see(button)).fire();
+                    return null;
+                });
+    }
+
+    @Test
+    void aPipeIsTakenOnTheCardAndTakenOutAgainByItsButton() throws Exception {
+        Hand hand =
+                Hand.open(
+                        () -> {
+                            Type.ready();
+                            return new javafx.scene.layout.StackPane();
+                        },
+                        1440,
+                        900);
+        Session session = session("marrow-fold");
+        DeskWindow window =
+                Hand.on(
+                        () -> {
+                            DeskWindow made = new DeskWindow(session);
+                            hand.show(made.root());
+                            session.open().set(Topic.WATER);
+                            return made;
+                        });
+        hand.until("the whole outcome", () -> session.shown().get().settled());
+        Hand.pause(700);
+        press(hand, "see-water");
+        hand.until(
+                "the proposal",
+                () -> session.ghost().get() != null && session.ghost().get().outcome() != null);
+        Hand.pause(300);
+        press(hand, "take");
+        hand.until(
+                "the pipe",
+                () ->
+                        session.plan().water().pipes().size() == 1
+                                && session.shown().get().settled());
+        Hand.pause(700);
+        hand.look("pipe-taken");
+        press(hand, "pipe-out-0");
+        hand.until("no pipe", () -> session.plan().water().pipes().isEmpty());
+        Hand.on(
+                () -> {
+                    session.undo();
+                    return null;
+                });
+        assertEquals(1, session.plan().water().pipes().size());
+        Hand.on(
+                () -> {
+                    window.close();
+                    return null;
+                });
+    }
+
     @Test
     void everyQuestionOfTheFirstSampleOpens() throws Exception {
         walk("marrow-fold");

@@ -5,7 +5,7 @@ import java.util.function.Supplier;
 import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.flow.FlowPath;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpotSearch;
 import lanewright.drainage.pond.LowSpots;
 import lanewright.drainage.pond.Mesh;
@@ -54,10 +54,7 @@ final class BareGround {
     }
 
     Spots spots(
-            Mesh ground,
-            List<ExistingPipe> pipes,
-            LowSpots.Threshold threshold,
-            Progress progress) {
+            Mesh ground, List<GivenPipe> pipes, LowSpots.Threshold threshold, Progress progress) {
         return spots.of(
                 List.of(ground, pipes, threshold),
                 () -> {

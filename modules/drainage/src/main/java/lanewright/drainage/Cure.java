@@ -31,6 +31,8 @@ public record Cure(Kind kind, @Nullable CulvertLine pipe, double raise, double d
         SHAPE("shape"),
         /** The lane is moved off. */
         MOVE("move"),
+        /** A pipe of the plan, there or to be laid, takes the water. */
+        PIPED("piped"),
         /** What is there is kept open, or looked at. */
         KEEP("keep");
 

@@ -7,8 +7,7 @@ import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Limits;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.along.WetStretch;
-import lanewright.drainage.pond.ExistingPipe;
-import lanewright.lane.line.Place;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SideResult;
@@ -45,26 +44,27 @@ final class Cures {
     /** Lower ground for a pipe's outlet is looked for so far along the lane, m. Our choice. */
     private static final double ASIDE = 30;
 
-    /** A watercourse this near to an existing pipe goes into it, m. Our choice. */
-    private static final double AT_PIPE = 5;
-
     /** Water this near to an end of the lane lies where its ditch stops, m. Our choice. */
     static final double AT_END = 1;
 
     private final Lane lane;
     private final Limits limits;
     private final List<DitchReach> ditches;
-    private final List<ExistingPipe> open;
+    private final ServingPipes pipes;
 
-    Cures(Lane lane, Limits limits, List<DitchReach> ditches, List<ExistingPipe> open) {
+    Cures(Lane lane, Limits limits, List<DitchReach> ditches, ServingPipes pipes) {
         this.lane = lane;
         this.limits = limits;
         this.ditches = ditches;
-        this.open = open;
+        this.pipes = pipes;
     }
 
     /** For water that stands beside the lane or on it. */
     Cure standing(Pool pool, Pool.Beside beside) {
+        GivenPipe through = pipes.of(pool);
+        if (through != null) {
+            return through(pool, through);
+        }
         CulvertLine across = pool.across();
         if (beside.zone() == Pool.Zone.LANE || across == null) {
             return Cure.of(
@@ -85,6 +85,27 @@ final class Cures {
                         pool.spot().bottom(),
                         ditch,
                         WetWords.isDam(pool));
+    }
+
+    /** For what is left standing below the way into a pipe. */
+    private static Cure through(Pool pool, GivenPipe pipe) {
+        boolean atInlet = pool.spot().level() <= pipe.inletInvert() + STEP;
+        Quantity left = Quantity.depth(pool.spot().depth());
+        return Cure.of(
+                Cure.Kind.PIPED,
+                atInlet
+                        ? Saying.of(
+                                "the "
+                                        + pipe.called()
+                                        + " takes what comes to it; put its inlet {} lower and the"
+                                        + " rest runs out too",
+                                left)
+                        : Saying.of(
+                                "the "
+                                        + pipe.called()
+                                        + " takes what comes to it; dig the ground free at both its"
+                                        + " ends, or {} of water is left standing",
+                                left));
     }
 
     /** For what the checks along the lane found without standing water. */
@@ -157,13 +178,14 @@ final class Cures {
 
     /** For a watercourse none of whose water stands. */
     Cure watercourse(Inflow inflow) {
-        for (ExistingPipe pipe : open) {
-            Place in = lane.line().place(pipe.inletX(), pipe.inletY());
-            if (in != null && Math.abs(in.station() - inflow.station()) <= AT_PIPE) {
-                return Cure.of(
-                        Cure.Kind.KEEP,
-                        Saying.plain("keep the existing pipe \"" + pipe.name() + "\" open for it"));
-            }
+        GivenPipe pipe = pipes.of(inflow);
+        if (pipe != null) {
+            return Cure.of(
+                    Cure.Kind.PIPED,
+                    Saying.plain(
+                            pipe.toLay()
+                                    ? "lay the " + pipe.called() + ": it takes this water"
+                                    : "keep the " + pipe.called() + " open for it"));
         }
         for (DitchReach ditch : ditches) {
             DitchReach.Outlet outlet =

@@ -11,7 +11,7 @@ import lanewright.drainage.along.Ditches;
 import lanewright.drainage.along.EdgeHeights;
 import lanewright.drainage.along.LaneLine;
 import lanewright.drainage.along.Side;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.lane.line.Place;
 import lanewright.lane.section.Section;
 import lanewright.lane.shape.LaneDesign;
@@ -46,7 +46,7 @@ public final class DitchLook {
      * @param edgeAbove wanted height of the edge over the ground beside it, m
      */
     public static List<Clearance.Stretch> of(
-            LaneDesign design, List<Section> sections, List<ExistingPipe> pipes, double edgeAbove) {
+            LaneDesign design, List<Section> sections, List<GivenPipe> pipes, double edgeAbove) {
         var look =
                 new DitchLook(
                         sections,

@@ -1,7 +1,7 @@
 package lanewright.drainage;
 
 import java.util.List;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.ground.Ground;
 import lanewright.lane.section.Section;
 import lanewright.lane.shape.LaneDesign;
@@ -36,7 +36,7 @@ public final class KeptWater {
             LaneDesign design,
             List<Section> sections,
             CompositeSurface finished,
-            List<ExistingPipe> pipes,
+            List<GivenPipe> pipes,
             WaterOptions options,
             Progress progress) {
         return WaterReport.of(

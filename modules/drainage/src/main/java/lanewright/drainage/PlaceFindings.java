@@ -2,8 +2,12 @@ package lanewright.drainage;
 
 import java.util.ArrayList;
 import java.util.List;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.LaneLine;
+import lanewright.drainage.along.Side;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.PlacedPipe;
+import lanewright.lane.line.Place;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
@@ -11,17 +15,17 @@ import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.Where;
 
-/** What existing pipes and the road end say about the lane, besides its wet places. */
+/** What the plan's pipes and the road end say about the lane, besides its wet places. */
 final class PlaceFindings {
 
     private PlaceFindings() {}
 
-    /** Existing pipes that let nothing through. */
-    static List<Finding> pipes(List<PlacedPipe> pipes) {
+    /** Pipes that let nothing through. */
+    static List<Finding> pipes(List<PipeCourse> pipes, LaneLine line, WetWords words) {
         List<Finding> findings = new ArrayList<>();
-        for (PlacedPipe placed : pipes) {
-            ExistingPipe pipe = placed.pipe();
-            switch (placed.state()) {
+        for (PipeCourse course : pipes) {
+            GivenPipe pipe = course.pipe();
+            switch (course.state()) {
                 case OPEN -> {
                     // Water passes; its pool, if any is left, is listed.
                 }
@@ -31,9 +35,9 @@ final class PlaceFindings {
                                         "pipe-off-survey",
                                         pipe,
                                         true,
-                                        "The inlet of the existing pipe \""
-                                                + pipe.name()
-                                                + "\" lies outside the survey, so it was left out.",
+                                        "The inlet of the "
+                                                + pipe.called()
+                                                + " lies outside the survey, so it was left out.",
                                         "Check its coordinates, or survey the ground around it."));
                 case INLET_COVERED ->
                         findings.add(
@@ -41,9 +45,9 @@ final class PlaceFindings {
                                         "pipe-covered",
                                         pipe,
                                         true,
-                                        "The inlet of the existing pipe \""
-                                                + pipe.name()
-                                                + "\" lies deeper under the finished surface than"
+                                        "The inlet of the "
+                                                + pipe.called()
+                                                + " lies deeper under the finished surface than"
                                                 + " the pipe is wide: no water is taken to pass.",
                                         "Check its heights, or lengthen the pipe past the foot of"
                                                 + " the slope."));
@@ -53,19 +57,74 @@ final class PlaceFindings {
                                         "pipe-covered",
                                         pipe,
                                         false,
-                                        "The outlet of the existing pipe \""
-                                                + pipe.name()
-                                                + "\" lies deeper under the finished surface than"
+                                        "The outlet of the "
+                                                + pipe.called()
+                                                + " lies deeper under the finished surface than"
                                                 + " the pipe is wide: no water is taken to pass.",
                                         "Check its heights, or lengthen the pipe past the foot of"
                                                 + " the slope."));
+            }
+            CulvertLine under = course.under();
+            if (under == null && course.state() != PlacedPipe.State.INLET_OUTSIDE) {
+                findings.add(offTheLane(pipe, line));
+            } else if (under != null && pipe.toLay() && !words.fits(under)) {
+                findings.add(doesNotFit(pipe, under, words));
             }
         }
         return findings;
     }
 
+    /** A pipe that does not pass under the lane. */
+    private static Finding offTheLane(GivenPipe pipe, LaneLine line) {
+        Place in = line.place(pipe.inletX(), pipe.inletY());
+        Place out = line.place(pipe.outletX(), pipe.outletY());
+        String lies =
+                in == null || out == null
+                        ? "it reaches past an end of the lane"
+                        : "both its ends lie on the "
+                                + Side.at(in.offset()).word()
+                                + " of the lane";
+        return Finding.of(
+                "pipe-off-lane",
+                pipe.toLay() ? Level.LOOK : Level.NOTE,
+                Topic.WATER,
+                Where.map(
+                        (pipe.inletX() + pipe.outletX()) / 2, (pipe.inletY() + pipe.outletY()) / 2),
+                Saying.plain(
+                        "The " + pipe.called() + " does not pass under the lane: " + lies + "."),
+                Saying.plain(
+                        pipe.toLay()
+                                ? "Take it out of the plan, or put its ends where water must pass"
+                                        + " under the lane. Until then it is not among the pipes to"
+                                        + " buy."
+                                : "Nothing to do if it serves other ground. If it should serve the"
+                                        + " lane, check the coordinates of its ends."));
+    }
+
+    private static Finding doesNotFit(GivenPipe pipe, CulvertLine under, WetWords words) {
+        Saying why = words.lacks(under);
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.station(under.station()));
+        quantities.addAll(why.quantities());
+        return Finding.of(
+                "pipe-does-not-fit",
+                Level.LOOK,
+                Topic.WATER,
+                Where.station(under.station()).at(pipe.inletX(), pipe.inletY()),
+                new Saying(
+                        "The "
+                                + pipe.called()
+                                + " does not fit under the lane as drawn, at {}: "
+                                + why.pattern()
+                                + ".",
+                        quantities),
+                Saying.plain(
+                        "Take it out of the plan and see which pipe the lane takes now, or change"
+                                + " its ends or the grade over it. Do not buy it so."));
+    }
+
     private static Finding pipe(
-            String code, ExistingPipe pipe, boolean inlet, String says, String remedy) {
+            String code, GivenPipe pipe, boolean inlet, String says, String remedy) {
         return Finding.of(
                 code,
                 Level.LOOK,
@@ -87,9 +146,10 @@ final class PlaceFindings {
     static List<Finding> roadEnd(RoadEnd end, double width, double length) {
         List<Finding> findings = new ArrayList<>();
         RoadEnd.RoadDitch ditch = end.ditch();
+        GivenPipe through = ditch == null ? null : ditch.pipe();
         if (ditch == null) {
             findings.add(notFound(end));
-        } else if (!ditch.pipe().isEmpty()) { // one without a pipe is in the list of wet places
+        } else if (through != null) { // one without a pipe is in the list of wet places
             findings.add(
                     Finding.of(
                             "road-ditch-piped",
@@ -98,12 +158,16 @@ final class PlaceFindings {
                             Where.station(ditch.station()).at(ditch.x(), ditch.y()),
                             Saying.of(
                                     "The road's own ditch, {} deep at {}, passes under the lane in"
-                                            + " the existing pipe \""
-                                            + ditch.pipe().replace("{}", "")
-                                            + "\".",
+                                            + " the "
+                                            + through.called()
+                                            + ".",
                                     Quantity.depth(ditch.depth()),
                                     Quantity.station(ditch.station())),
-                            Saying.plain("See that the pipe is whole and open.")));
+                            Saying.plain(
+                                    through.toLay()
+                                            ? "Lay it as the road's owner allows: ask for the permit"
+                                                    + " and for the pipe to be used."
+                                            : "See that the pipe is whole and open.")));
         }
         if (end.fallingToRoad() > 0) {
             findings.add(

@@ -112,7 +112,7 @@ public record Pool(
                                 Quantity.station(station));
                 case END -> Saying.plain("on past the end of the lane");
                 case RIM -> Saying.plain("out over the edge of the survey");
-                case PIPE -> Saying.plain("away through an existing pipe");
+                case PIPE -> Saying.plain("away through a pipe");
             };
         }
     }
@@ -129,7 +129,7 @@ public record Pool(
         END,
         /** The rim of the survey: what lies beyond is not known. */
         RIM,
-        /** An existing pipe. */
+        /** A pipe of the plan. */
         PIPE
     }
 

@@ -1,6 +1,7 @@
 package lanewright.drainage;
 
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.pond.GivenPipe;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,7 +29,7 @@ public record RoadEnd(
      * @param y local northing, m
      * @param depth below the lower of its two banks, m
      * @param bottom height of its lowest place on the lane's line, m
-     * @param pipe name of the existing pipe that crosses the lane there, or empty
+     * @param pipe the pipe of the plan that crosses the lane there, or null
      * @param entrance the pipe that would lead its water under the lane, or null where that cannot
      *     be worked out: the ditch lies before the lane, or the ground beside is not known
      */
@@ -38,6 +39,6 @@ public record RoadEnd(
             double y,
             double depth,
             double bottom,
-            String pipe,
+            @Nullable GivenPipe pipe,
             @Nullable CulvertLine entrance) {}
 }

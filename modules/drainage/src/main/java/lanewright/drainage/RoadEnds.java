@@ -5,7 +5,7 @@ import java.util.function.DoubleBinaryOperator;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.LaneLine;
 import lanewright.drainage.along.Side;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.lane.line.Place;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
@@ -43,9 +43,9 @@ final class RoadEnds {
     private final Lane lane;
     private final LaneLine line;
     private final DoubleBinaryOperator ground;
-    private final List<ExistingPipe> pipes;
+    private final List<GivenPipe> pipes;
 
-    private RoadEnds(Lane lane, DoubleBinaryOperator ground, List<ExistingPipe> pipes) {
+    private RoadEnds(Lane lane, DoubleBinaryOperator ground, List<GivenPipe> pipes) {
         this.lane = lane;
         line = lane.line();
         this.ground = ground;
@@ -57,7 +57,7 @@ final class RoadEnds {
      *
      * @param ground height of the ground as it is, m, NaN where it is not known
      */
-    static RoadEnd of(Lane lane, DoubleBinaryOperator ground, List<ExistingPipe> pipes) {
+    static RoadEnd of(Lane lane, DoubleBinaryOperator ground, List<GivenPipe> pipes) {
         return new RoadEnds(lane, ground, pipes).look(lane.sections());
     }
 
@@ -162,19 +162,19 @@ final class RoadEnds {
         return banks;
     }
 
-    /** Name of a pipe whose ends lie on both sides of the lane near a station, or empty. */
-    private String pipeAt(double station) {
-        for (ExistingPipe pipe : pipes) {
+    /** A pipe whose ends lie on both sides of the lane near a station, or null. */
+    private @Nullable GivenPipe pipeAt(double station) {
+        for (GivenPipe pipe : pipes) {
             Place inlet = line.place(pipe.inletX(), pipe.inletY());
             Place outlet = line.place(pipe.outletX(), pipe.outletY());
             if (inlet != null
                     && outlet != null
                     && inlet.offset() * outlet.offset() < 0
                     && Math.abs((inlet.station() + outlet.station()) / 2 - station) <= BACK / 2) {
-                return pipe.name();
+                return pipe;
             }
         }
-        return "";
+        return null;
     }
 
     /** Station up to which the lane climbs without a break, from one of its ends. */

@@ -7,6 +7,7 @@ import java.util.function.DoubleBinaryOperator;
 import java.util.function.IntUnaryOperator;
 import lanewright.drainage.along.BoxedBeds;
 import lanewright.drainage.along.CrossSlopes;
+import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Descents;
 import lanewright.drainage.along.DitchChecks;
 import lanewright.drainage.along.DitchReach;
@@ -17,7 +18,7 @@ import lanewright.drainage.along.Side;
 import lanewright.drainage.along.WetStretch;
 import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.drainage.pond.LowSpotSearch;
 import lanewright.drainage.pond.LowSpots;
@@ -46,7 +47,7 @@ final class Water {
     private final Mesh ground;
     private final Mesh finished;
     private final DoubleBinaryOperator groundHeight;
-    private final List<ExistingPipe> pipes;
+    private final List<GivenPipe> pipes;
     private final WaterOptions options;
     private final WaterTables tables;
     private final BareGround bare;
@@ -57,7 +58,7 @@ final class Water {
             Mesh ground,
             Mesh finished,
             DoubleBinaryOperator groundHeight,
-            List<ExistingPipe> pipes,
+            List<GivenPipe> pipes,
             WaterOptions options,
             WaterTables tables) {
         this(
@@ -77,7 +78,7 @@ final class Water {
             Mesh ground,
             Mesh finished,
             DoubleBinaryOperator groundHeight,
-            List<ExistingPipe> pipes,
+            List<GivenPipe> pipes,
             WaterOptions options,
             WaterTables tables,
             BareGround bare,
@@ -97,7 +98,8 @@ final class Water {
         List<Section> sections = lane.sections();
         var corridor = new Corridor(lane.line(), sections);
         progress.report(0, "looking for low spots");
-        BareGround.Spots spots = bare.spots(ground, pipes, options.listed(), progress.part(0, 0.2));
+        BareGround.Spots spots =
+                bare.spots(ground, there(), options.listed(), progress.part(0, 0.2));
         LowSpots before = spots.all();
         LowSpots heldBefore = spots.held();
         double cell = cell(sections);
@@ -130,7 +132,7 @@ final class Water {
                         spot -> crossesLane(flowBefore, corridor, spot));
         List<Pool> gone = matching.gone(drainedBefore);
 
-        List<ExistingPipe> open =
+        List<GivenPipe> open =
                 after.pipes().stream()
                         .filter(pipe -> pipe.state() == PlacedPipe.State.OPEN)
                         .map(PlacedPipe::pipe)
@@ -159,13 +161,30 @@ final class Water {
         stretches.addAll(DitchChecks.wet(ditches, tables.limits()));
         stretches.addAll(EdgeHeights.wet(edges, ditches, tables.limits()));
         stretches.addAll(Sags.wet(sags));
+        var words = new WetWords(lane, tables.limits(), ditches);
+        List<PipeCourse> courses =
+                after.pipes().stream()
+                        .map(
+                                placed -> {
+                                    CulvertLine under =
+                                            PipeCourse.under(
+                                                    lane.line(), placed.pipe(), lane.sectionAt());
+                                    return new PipeCourse(
+                                            placed.pipe(), placed.state(), under, words.fit(under));
+                                })
+                        .toList();
         List<WetPlace> places =
-                new WetPlaces(lane, tables.limits(), pools, ditches, open)
+                new WetPlaces(
+                                lane,
+                                tables.limits(),
+                                pools,
+                                ditches,
+                                new ServingPipes(courses, flowAfter, lane.line()))
                         .of(stretches, inflows, roadEnd);
 
         List<Finding> findings = new ArrayList<>();
         places.forEach(place -> findings.add(place.finding()));
-        findings.addAll(PlaceFindings.pipes(after.pipes()));
+        findings.addAll(PlaceFindings.pipes(courses, lane.line(), words));
         findings.addAll(
                 PlaceFindings.roadEnd(
                         roadEnd,
@@ -192,7 +211,7 @@ final class Water {
                 descents,
                 roadEnd,
                 places,
-                after.pipes(),
+                courses,
                 cells.size(),
                 findings,
                 WaterAssumptions.of(options, tables, cells.size(), cell));
@@ -265,6 +284,11 @@ final class Water {
             cell = flow.next(cell); // leaving is -1
         }
         return false;
+    }
+
+    /** The pipes that are there before anything is built. */
+    private List<GivenPipe> there() {
+        return pipes.stream().filter(pipe -> !pipe.toLay()).toList();
     }
 
     /** A third of the narrowest ditch's top. */

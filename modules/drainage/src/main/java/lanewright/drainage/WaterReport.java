@@ -9,8 +9,7 @@ import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.EdgeHeights.EdgeHeight;
 import lanewright.drainage.along.Sags.Sag;
 import lanewright.drainage.flow.FlowPath;
-import lanewright.drainage.pond.ExistingPipe;
-import lanewright.drainage.pond.PlacedPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.ground.Ground;
 import lanewright.lane.line.TurningPoint;
 import lanewright.lane.section.Section;
@@ -38,7 +37,7 @@ import org.jspecify.annotations.Nullable;
  * @param descents unbroken ways down the lane and its ditches
  * @param roadEnd the end at the public road
  * @param places every wet place once, in station order, with what to do about each
- * @param pipes existing pipes on the finished surface, in the plan's order
+ * @param pipes the plan's pipes on the finished surface, in the plan's order
  * @param cell side of the grid's cells, m
  * @param findings what deserves a look: one for each wet place first, then along the lane by check
  * @param assumptions what the answers rest on
@@ -59,7 +58,7 @@ public record WaterReport(
         List<Descent> descents,
         RoadEnd roadEnd,
         List<WetPlace> places,
-        List<PlacedPipe> pipes,
+        List<PipeCourse> pipes,
         double cell,
         List<Finding> findings,
         List<Assumption> assumptions) {
@@ -122,7 +121,7 @@ public record WaterReport(
      * @param sections its sections, in station order, at least one
      * @param finished the land as it will be: the ground with the finished surface in it, as one
      *     triangulation
-     * @param pipes pipes that are there already and stay
+     * @param pipes pipes that are there already and stay, and pipes that are to be laid
      * @param options what the owner chose
      * @throws IllegalArgumentException if there are no sections
      * @throws java.util.concurrent.CancellationException if cancelled
@@ -132,7 +131,7 @@ public record WaterReport(
             LaneDesign design,
             List<Section> sections,
             Ground finished,
-            List<ExistingPipe> pipes,
+            List<GivenPipe> pipes,
             WaterOptions options,
             Progress progress) {
         return of(
@@ -160,7 +159,7 @@ public record WaterReport(
             List<Section> sections,
             Ground finished,
             IntUnaryOperator unchanged,
-            List<ExistingPipe> pipes,
+            List<GivenPipe> pipes,
             WaterOptions options,
             BareGround bare,
             Progress progress) {

@@ -101,6 +101,11 @@ public record WetPlace(
         return pool == null ? Double.NaN : pool.spot().volume();
     }
 
+    /** Whether a pipe of the plan takes the water that comes here. */
+    public boolean isServed() {
+        return cure.kind() == Cure.Kind.PIPED && !isDam();
+    }
+
     /** Whether the lane holds the water back as a dam would, so that it must not be built so. */
     public boolean isDam() {
         return finding.level() == Finding.Level.STOP;

@@ -8,7 +8,6 @@ import lanewright.drainage.along.LaneLine;
 import lanewright.drainage.along.Limits;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.along.WetStretch;
-import lanewright.drainage.pond.ExistingPipe;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.lane.line.Place;
 import lanewright.lane.section.Section;
@@ -45,10 +44,10 @@ final class WetPlaces {
             Limits limits,
             List<Pool> pools,
             List<DitchReach> ditches,
-            List<ExistingPipe> open) {
+            ServingPipes pipes) {
         this.lane = lane;
         words = new WetWords(lane, limits, ditches);
-        cures = new Cures(lane, limits, ditches, open);
+        cures = new Cures(lane, limits, ditches, pipes);
         for (Pool pool : pools) {
             Pool.Beside beside = pool.beside();
             if (pool.isMade() || (beside != null && beside.inLimits())) {
@@ -63,7 +62,7 @@ final class WetPlaces {
             join(stretch);
         }
         RoadEnd.RoadDitch ditch = roadEnd.ditch();
-        if (ditch != null && ditch.pipe().isEmpty()) {
+        if (ditch != null && ditch.pipe() == null) {
             roadDitch(ditch);
         }
         for (Inflow inflow : inflows) {
@@ -172,6 +171,10 @@ final class WetPlaces {
         draft.says = words.made(pool, beside);
         draft.last = dam ? WetWords.DAM : Saying.plain("");
         draft.cure = cures.standing(pool, beside);
+        if (draft.cure.kind() == Cure.Kind.PIPED) {
+            draft.remedy = words.left(pool, draft.cure);
+            return draft;
+        }
         draft.pipe = pool.culvert() == null ? pool.across() : pool.culvert();
         draft.fit = words.fit(draft.pipe);
         draft.remedy = words.remedy(pool, beside, draft.cure);
@@ -306,6 +309,7 @@ final class WetPlaces {
                         Quantity.station(inflow.station()),
                         WetWords.land(inflow.drained()));
         draft.cure = cures.watercourse(inflow);
+        draft.level = draft.cure.kind() == Cure.Kind.PIPED ? Level.NOTE : Level.LOOK;
         draft.remedy = words.remedy(draft.cure);
         drafts.add(draft);
     }

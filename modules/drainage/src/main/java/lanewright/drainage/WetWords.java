@@ -266,6 +266,13 @@ final class WetWords {
         return isDam(pool) ? then(says, damLaw(pool)) : says;
     }
 
+    /** What to do about water that is left standing below the way into a pipe. */
+    Saying left(Pool pool, Cure cure) {
+        return isDam(pool)
+                ? then(then(Saying.plain("Do not build it so."), todo(cure)), damLaw(pool))
+                : todo(cure);
+    }
+
     /** Why a pipe straight under the lane cannot be laid as things are. */
     private Saying whyNot(CulvertLine across) {
         Saying why = lacks(across);
@@ -279,8 +286,13 @@ final class WetWords {
                 quantities);
     }
 
+    /** Whether a pipe can be laid so as things are. */
+    boolean fits(CulvertLine pipe) {
+        return pipe.fits(limits);
+    }
+
     /** What a pipe lacks, without a full stop. */
-    private Saying lacks(CulvertLine pipe) {
+    Saying lacks(CulvertLine pipe) {
         Saying fall =
                 pipe.fallsEnough(limits)
                         ? Saying.plain("")

@@ -14,7 +14,7 @@ import lanewright.drainage.along.Side;
 import lanewright.drainage.along.Spacing;
 import lanewright.drainage.along.StraightLane;
 import lanewright.drainage.pond.ArrayMesh;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpots;
 import lanewright.drainage.pond.PlacedPipe;
 import lanewright.lane.section.Section;
@@ -284,7 +284,7 @@ class WaterTest {
     void anExistingPipeLetsItThrough() {
         double toe = 6.7 / 1.06;
         double foot = 6.7 / 0.94;
-        var pipe = new ExistingPipe("old", 50, toe + 0.1, 0.03 * toe, 50, -foot - 0.1, -0.3, 0.4);
+        var pipe = GivenPipe.there("old", 50, toe + 0.1, 0.03 * toe, 50, -foot - 0.1, -0.3, 0.4);
         WaterReport report = report(FILL, List.of(pipe));
         assertEquals(PlacedPipe.State.OPEN, report.pipes().get(0).state());
         assertEquals(List.of(), report.made());
@@ -292,9 +292,123 @@ class WaterTest {
         assertTrue(codes(report).contains("water-meets-lane"), "it comes all the same");
     }
 
+    /** Level lane on top of a bank that stands across the valley already. */
+    private static final StraightLane BANK =
+            new StraightLane(
+                    100,
+                    (x, y) -> valley(x, y) + Math.max(0, 1.5 - 0.5 * Math.abs(y)),
+                    s -> 2.2,
+                    4,
+                    0.04,
+                    2,
+                    0);
+
+    private static GivenPipe through(double inletHigher) {
+        double toe = 6.7 / 1.06;
+        double foot = 6.7 / 0.94;
+        return GivenPipe.there(
+                "p", 50, toe + 0.1, 0.03 * toe + inletHigher, 50, -foot - 0.1, -0.3, 0.4);
+    }
+
+    @Test
+    void aPipeThatIsToBeLaidCarriesWaterOnlyOnceTheLaneIsBuilt() {
+        WaterReport there = report(BANK, List.of(through(0)));
+        // The bank's foot lies 3 m out and 0.09 m high, the pipe's mouth 6.4 m out at 0.19 m.
+        assertEquals(0.1, there.before().get(0).spot().depth(), 0.02, "drained to its mouth");
+        WaterReport later = report(BANK, List.of(through(0).laidLater()));
+        // The bank is 1.5 m high; the land's upper rim, 40 m out, lies at 0.03 x 40 m.
+        assertEquals(1.2, later.before().get(0).spot().level(), 0.02, "nothing drains it yet");
+        assertEquals(List.of(), later.made());
+        assertEquals(1, later.gone().size());
+        PipeCourse course = later.pipes().get(0);
+        assertTrue(course.isToLay());
+        assertFalse(there.pipes().get(0).isToLay());
+        CulvertLine under = course.under();
+        assertNotNull(under);
+        assertEquals(50, under.crossing(), 1e-9);
+        assertEquals(Side.LEFT, under.from());
+        double plan = 6.7 / 1.06 + 6.7 / 0.94 + 0.2;
+        assertEquals(Math.hypot(plan, 0.03 * 6.7 / 1.06 + 0.3), under.length(), 1e-9);
+        assertTrue(course.fit().in(UnitSystem.METRIC).equals("fits"), course.toString());
+    }
+
+    @Test
+    void waterThatAPipeTakesIsToldAsServedByIt() {
+        for (GivenPipe pipe : List.of(through(0), through(0).laidLater())) {
+            WaterReport report = report(FILL, List.of(pipe));
+            WetPlace place =
+                    report.places().stream()
+                            .filter(each -> each.kind() == WetPlace.Kind.WATERCOURSE)
+                            .findFirst()
+                            .orElseThrow();
+            assertTrue(place.isServed());
+            assertEquals(Finding.Level.NOTE, place.finding().level());
+            String says = place.brief().in(UnitSystem.METRIC);
+            assertEquals(
+                    pipe.toLay()
+                            ? "lay the new pipe \"p\": it takes this water"
+                            : "keep the existing pipe \"p\" open for it",
+                    says);
+            assertNull(place.cure().pipe(), "no second pipe is asked for");
+        }
+    }
+
+    @Test
+    void waterBelowTheWayIntoAPipeIsLeftAndToldWithThePipe() {
+        WaterReport report = report(FILL, List.of(through(0.5).laidLater()));
+        WetPlace place =
+                report.places().stream()
+                        .filter(each -> each.pool() != null)
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(place.isServed(), place.toString());
+        // What is left stands up to the inlet's bottom, half a metre over the ground there.
+        assertEquals(0.5, place.depth(), 0.03);
+        assertNull(place.pipe());
+        assertNull(place.cure().pipe());
+        String says = place.brief().in(UnitSystem.METRIC);
+        assertTrue(says.contains("put its inlet") && says.contains("\"p\""), says);
+        assertEquals(Finding.Level.LOOK, place.finding().level());
+    }
+
+    @Test
+    void aPipeThatDoesNotPassUnderTheLaneIsSomethingToLookAt() {
+        var beside = GivenPipe.there("a", 40, 20, 1.2, 40, 12, 0.9, 0.3);
+        var past = GivenPipe.there("b", 104, 6, 2.8, 104, -6, 2.5, 0.3);
+        for (GivenPipe pipe : List.of(beside, past)) {
+            Finding later = offLane(report(FILL, List.of(pipe.laidLater())));
+            assertEquals(Finding.Level.LOOK, later.level());
+            assertTrue(later.remedy().in(UnitSystem.METRIC).startsWith("Take it out of the plan"));
+            Finding there = offLane(report(FILL, List.of(pipe)));
+            assertEquals(Finding.Level.NOTE, there.level(), "it may serve other ground");
+        }
+        String says = offLane(report(FILL, List.of(beside))).says().in(UnitSystem.METRIC);
+        assertTrue(says.endsWith("both its ends lie on the left of the lane."), says);
+        assertFalse(codes(report(FILL, List.of(through(0)))).contains("pipe-off-lane"));
+        assertFalse(report(FILL, List.of(beside.laidLater())).pipes().get(0).isToLay());
+    }
+
+    private static Finding offLane(WaterReport report) {
+        return report.findings().stream()
+                .filter(each -> each.code().equals("pipe-off-lane"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aNewPipeThatDoesNotFitIsNotToBeBought() {
+        // Its bottom would lie 0.3 m under the lane's edge; the smallest pipe needs 24 in of room.
+        var high = GivenPipe.there("h", 50, 6.5, 1.86, 50, -7.3, 1.7, 0.3);
+        WaterReport report = report(FILL, List.of(high.laidLater()));
+        assertTrue(codes(report).contains("pipe-does-not-fit"), codes(report).toString());
+        assertFalse(codes(report(FILL, List.of(high))).contains("pipe-does-not-fit"));
+        assertFalse(
+                codes(report(FILL, List.of(through(0).laidLater()))).contains("pipe-does-not-fit"));
+    }
+
     @Test
     void aPipeUnderTheFillIsSaidToBeCovered() {
-        var pipe = new ExistingPipe("short", 50, 2, 0.05, 50, -2, -0.1, 0.3);
+        var pipe = GivenPipe.there("short", 50, 2, 0.05, 50, -2, -0.1, 0.3);
         WaterReport report = report(FILL, List.of(pipe));
         assertTrue(codes(report).contains("pipe-covered"));
         assertEquals(1, report.made().size());
@@ -349,7 +463,7 @@ class WaterTest {
         assertEquals(100, report.roadEnd().fallingToRoad());
         assertEquals(0, report.roadEnd().fallingToEnd());
         assertTrue(codes(report).contains("lane-falls-to-road"));
-        var pipe = new ExistingPipe("drive pipe", 4, 6, -0.4, 4, -6, -0.5, 0.4);
+        var pipe = GivenPipe.there("drive pipe", 4, 6, -0.4, 4, -6, -0.5, 0.4);
         assertTrue(codes(report(lane, List.of(pipe))).contains("road-ditch-piped"));
     }
 
@@ -381,7 +495,7 @@ class WaterTest {
         assertEquals(report(FILL, List.of()), report(FILL, List.of()));
     }
 
-    private static WaterReport report(StraightLane line, List<ExistingPipe> pipes) {
+    private static WaterReport report(StraightLane line, List<GivenPipe> pipes) {
         // Land 40 m either side of the lane and 12 m past its ends, in half-metre cells.
         ArrayMesh ground = ArrayMesh.sheet(-12, -40, 248, 160, 0.5, line.ground());
         ArrayMesh finished = ArrayMesh.sheet(-12, -40, 248, 160, 0.5, line.finished());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import lanewright.drainage.Cure;
 import lanewright.drainage.Inflow;
+import lanewright.drainage.PipeCourse;
 import lanewright.drainage.Pool;
 import lanewright.drainage.RoadEnd;
 import lanewright.drainage.WaterReport;
@@ -15,7 +16,7 @@ import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Sags;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.flow.FlowPath;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.drainage.pond.PlacedPipe;
 import lanewright.drainage.pond.Trace;
@@ -27,6 +28,7 @@ import lanewright.lane.line.IntersectionPoint;
 import lanewright.lane.line.Place;
 import lanewright.lane.line.Profile;
 import lanewright.lane.line.VerticalPoint;
+import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SectionSet;
 import lanewright.lane.section.Sections;
@@ -191,7 +193,7 @@ public final class ToyPlan {
                         2000,
                         9000);
         var pipe =
-                new ExistingPipe(
+                GivenPipe.there(
                         "old pipe",
                         line.x(new Place(4, -5)),
                         line.y(new Place(4, -5)),
@@ -238,7 +240,19 @@ public final class ToyPlan {
                                 Descents.Across.CROWN)),
                 new RoadEnd(null, 0, 20, 0, 0),
                 List.of(place(made)),
-                List.of(new PlacedPipe(pipe, List.of(PlacedPipe.State.values()).get(1), null)),
+                List.of(
+                        new PipeCourse(
+                                pipe,
+                                PlacedPipe.State.INLET_OUTSIDE,
+                                new CulvertLine(
+                                        4,
+                                        4,
+                                        Side.LEFT,
+                                        new Corner(-5, 125.5),
+                                        new Corner(5, 125.4),
+                                        10,
+                                        1),
+                                Saying.plain("fits"))),
                 0.5,
                 findings(),
                 List.of());

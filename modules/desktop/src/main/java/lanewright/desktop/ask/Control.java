@@ -37,18 +37,7 @@ record Control(String label, String path, List<String> choices) {
                             of("Edge above the ground", "grade.edgeAboveGround"),
                             of("Curve for each 1 % of change", "grade.curvePerPercent"));
             case SHAPE -> shape(plan);
-            case WATER ->
-                    List.of(
-                            new Control(
-                                    "The soil washes",
-                                    "earth.washes",
-                                    List.of("little", "easily", "not known")),
-                            new Control(
-                                    "The road's own ditch",
-                                    "ends.roadDitch",
-                                    List.of("not known", "none", "piped")),
-                            of("Count water from", "water.flowArea"),
-                            of("Count low spots from", "water.spotDepth"));
+            case WATER -> water(plan);
             case EARTH ->
                     List.of(
                             of("Depth of topsoil", "earth.topsoil"),
@@ -61,6 +50,29 @@ record Control(String label, String path, List<String> choices) {
                             of("Height of the level's sight", "work.instrumentHeight"),
                             of("Sections every", "work.interval"));
         };
+    }
+
+    private static List<Control> water(Plan plan) {
+        List<Control> controls = new ArrayList<>();
+        controls.add(
+                new Control(
+                        "The soil washes",
+                        "earth.washes",
+                        List.of("little", "easily", "not known")));
+        controls.add(
+                new Control(
+                        "The road's own ditch",
+                        "ends.roadDitch",
+                        List.of("not known", "none", "piped")));
+        controls.add(of("Count water from", "water.flowArea"));
+        controls.add(of("Count low spots from", "water.spotDepth"));
+        for (int i = 0; i < plan.water().pipes().size(); i++) {
+            controls.add(
+                    of(
+                            "Width of " + plan.water().pipes().get(i).name(),
+                            "water.pipes[" + i + "].diameter"));
+        }
+        return controls;
     }
 
     private static List<Control> line(Plan plan) {

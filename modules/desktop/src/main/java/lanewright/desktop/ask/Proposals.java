@@ -1,6 +1,5 @@
 package lanewright.desktop.ask;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -13,22 +12,15 @@ import javafx.scene.layout.VBox;
 import lanewright.desktop.session.Ghost;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
-import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
-import lanewright.lane.line.Alignment;
-import lanewright.lane.line.Place;
 import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.document.Plan;
-import lanewright.planner.document.Spot;
-import lanewright.planner.document.WaterPart;
 import lanewright.planner.run.Draft;
 import lanewright.planner.run.Outcome;
-import lanewright.survey.LonLat;
-import lanewright.survey.Survey;
-import lanewright.survey.SurveyException;
+import lanewright.planner.run.PipeOffer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -106,7 +98,7 @@ final class Proposals {
             }
         } else {
             Outcome outcome = shown.outcome();
-            CulvertLine culvert = outcome == null ? null : fitting(outcome);
+            CulvertLine culvert = outcome == null ? null : PipeOffer.fitting(outcome);
             if (outcome != null && culvert != null) {
                 UnitSystem units = shown.file().plan().units();
                 offer(
@@ -114,56 +106,12 @@ final class Proposals {
                         topic,
                         "A pipe at " + Words.of(Quantity.station(culvert.station()), units),
                         Words.of(Quantity.length(culvert.length()), units)
-                                + " long, under the lane at its low ground. How wide it must be is"
-                                + " not worked out.",
-                        plan -> piped(plan, outcome, culvert));
+                                + " long, under the lane at its low ground, to be bought and laid."
+                                + " How wide it must be is not worked out: it stands as "
+                                + Words.of(Quantity.depth(PipeOffer.wide(units)), units)
+                                + " in your plan until you write another.",
+                        plan -> PipeOffer.taken(plan, outcome, culvert));
             }
-        }
-    }
-
-    /** The pipe that fits as the lane is drawn and drains the deepest water, or null. */
-    private static @Nullable CulvertLine fitting(Outcome outcome) {
-        WetPlace deepest = null;
-        for (WetPlace place : outcome.water().places()) {
-            if (place.pool() != null
-                    && place.cure().hasPipeNow()
-                    && (deepest == null || place.depth() > deepest.depth())) {
-                deepest = place;
-            }
-        }
-        return deepest == null ? null : deepest.cure().pipe();
-    }
-
-    private static Plan piped(Plan plan, Outcome outcome, CulvertLine culvert) {
-        Alignment line = outcome.design().alignment();
-        Place in = new Place(culvert.station(), culvert.inlet().offset());
-        Place out = new Place(culvert.outletStation(), culvert.outlet().offset());
-        List<WaterPart.Pipe> pipes = new ArrayList<>(plan.water().pipes());
-        double wide = plan.units() == UnitSystem.US ? 18 * 0.0254 : 0.45;
-        pipes.add(
-                new WaterPart.Pipe(
-                        "pipe at " + Words.of(Quantity.station(culvert.station()), plan.units()),
-                        new WaterPart.Mouth(
-                                spot(plan, outcome.survey(), line.x(in), line.y(in)),
-                                culvert.inlet().height()),
-                        new WaterPart.Mouth(
-                                spot(plan, outcome.survey(), line.x(out), line.y(out)),
-                                culvert.outlet().height()),
-                        wide));
-        WaterPart water = plan.water();
-        return plan.with(
-                new WaterPart(pipes, water.flowArea(), water.spotDepth(), water.spotArea()));
-    }
-
-    private static Spot spot(Plan plan, Survey survey, double x, double y) {
-        if (!plan.line().points().get(0).spot().degrees()) {
-            return Spot.at(x + survey.originX(), y + survey.originY());
-        }
-        try {
-            LonLat place = survey.onEarth(x, y);
-            return Spot.onEarth(place.longitude(), place.latitude());
-        } catch (SurveyException e) {
-            throw new IllegalArgumentException(e.getMessage(), e);
         }
     }
 

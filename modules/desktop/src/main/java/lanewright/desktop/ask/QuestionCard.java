@@ -48,6 +48,7 @@ final class QuestionCard {
     private final VBox inside = new VBox(10);
     private final VBox controls = new VBox(8);
     private final VBox proposal = new VBox(6);
+    private final @Nullable PipeRows pipes;
     private final VBox evidence = new VBox(8);
     private final VBox heaps = new VBox(3);
     private final List<ControlRow> rows = new ArrayList<>();
@@ -89,7 +90,12 @@ final class QuestionCard {
                         event.consume();
                     }
                 });
-        inside.getChildren().addAll(controls, proposal, evidence);
+        pipes = topic == Topic.WATER ? new PipeRows(session) : null;
+        inside.getChildren().addAll(controls, proposal);
+        if (pipes != null) {
+            inside.getChildren().add(pipes.node());
+        }
+        inside.getChildren().add(evidence);
         if (topic == Topic.EARTH) {
             heaps.setId("heaps");
             inside.getChildren().add(heaps);
@@ -156,6 +162,9 @@ final class QuestionCard {
         Outcome outcome = shown.outcome();
         if (outcome != null && topic == Topic.EARTH) {
             heaps(outcome.heaps().heaps(), units);
+        }
+        if (pipes != null) {
+            pipes.refresh(shown);
         }
         List<Finding> found =
                 shown.findings().stream().filter(each -> each.topic() == topic).toList();

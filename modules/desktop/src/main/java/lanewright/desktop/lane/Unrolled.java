@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import lanewright.desktop.look.Type;
+import lanewright.drainage.PipeCourse;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WetPlace;
+import lanewright.drainage.along.CulvertLine;
 import lanewright.lane.line.Profile;
 import lanewright.lane.line.VerticalPoint;
 import lanewright.lane.section.Corner;
@@ -32,6 +34,9 @@ import org.jspecify.annotations.Nullable;
  * @param units the owner's units
  */
 record Unrolled(Frame f, Draft draft, @Nullable Outcome outcome, UnitSystem units) {
+
+    /** A bore is drawn at least so wide and tall, px. */
+    private static final double LEAST_BORE = 5;
 
     /** The picture of a lane on a board of a size. */
     static Frame fitted(Draft draft, double width, double height) {
@@ -85,6 +90,9 @@ record Unrolled(Frame f, Draft draft, @Nullable Outcome outcome, UnitSystem unit
         along(inside, f, Role.SUBGRADE, sections, s -> s.subgrade().at(0));
         along(inside, f, Role.DITCH_LEFT, sections, s -> ditch(s.left().ditchInner()));
         along(inside, f, Role.DITCH_RIGHT, sections, s -> ditch(s.right().ditchInner()));
+        if (outcome != null) {
+            barrels(inside, outcome, room);
+        }
         inside.line(Role.FINISHED, f.line(sampled(f, profile)));
         if (ghost != null) {
             inside.line(Role.ACCENT, f.line(sampled(f, ghost.design().profile())));
@@ -96,6 +104,7 @@ record Unrolled(Frame f, Draft draft, @Nullable Outcome outcome, UnitSystem unit
         grades(inside, profile, room);
         if (outcome != null) {
             depths(inside, outcome, room);
+            pipeNames(inside, outcome, room);
         }
         pen.framed(f.box(), inside);
         pen.frame(Role.FRAME, f.box());
@@ -247,6 +256,55 @@ record Unrolled(Frame f, Draft draft, @Nullable Outcome outcome, UnitSystem unit
                 name(pen, room, place.name(), place.station(), height);
             }
         }
+    }
+
+    /** Pipes of the plan that pass under the lane, seen along their bore. */
+    private void barrels(Pen pen, Outcome whole, Frame.Room room) {
+        for (PipeCourse course : whole.water().pipes()) {
+            CulvertLine under = course.under();
+            if (under != null) {
+                Box box = bore(course, under);
+                Outline barrel = oval(box);
+                pen.area(Role.BARREL, barrel).line(Role.BARREL, barrel);
+                room.block(box);
+            }
+        }
+    }
+
+    private void pipeNames(Pen pen, Outcome whole, Frame.Room room) {
+        for (PipeCourse course : whole.water().pipes()) {
+            CulvertLine under = course.under();
+            if (under != null) {
+                Box box = bore(course, under);
+                String words = course.pipe().name() + (course.isToLay() ? ", to lay" : "");
+                for (double y : new double[] {box.bottom() + 14, box.bottom() + 30, box.y() - 5}) {
+                    if (room.put(pen, Role.TEXT, words, box.x() + box.width() / 2, y, false)) {
+                        break;
+                    }
+                }
+            }
+        }
+    }
+
+    /** From the bottom of the lower end to the top of the higher; never too small to be seen. */
+    private Box bore(PipeCourse course, CulvertLine under) {
+        double wide = course.pipe().diameter();
+        double high = Math.max(under.inlet().height(), under.outlet().height()) + wide;
+        double low = Math.min(under.inlet().height(), under.outlet().height());
+        double across = Math.max(LEAST_BORE, f.x(wide) - f.x(0));
+        double tall = Math.max(LEAST_BORE, f.y(low) - f.y(high));
+        return new Box(f.x(under.crossing()) - across / 2, f.y(low) - tall, across, tall);
+    }
+
+    private static Outline oval(Box box) {
+        int corners = 24;
+        double[] xy = new double[2 * corners];
+        for (int i = 0; i < corners; i++) {
+            double turn = 2 * Math.PI * i / corners;
+            xy[2 * i] = box.x() + box.width() / 2 * (1 + Math.cos(turn));
+            xy[2 * i + 1] = box.y() + box.height() / 2 * (1 + Math.sin(turn));
+        }
+        return Outline.closed(xy);
     }
 
     private void name(Pen pen, Frame.Room room, String words, double station, double height) {

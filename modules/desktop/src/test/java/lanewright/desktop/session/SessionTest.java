@@ -17,6 +17,8 @@ import java.util.function.BooleanSupplier;
 import java.util.function.UnaryOperator;
 import lanewright.planner.document.Plan;
 import lanewright.planner.document.PlanFile;
+import lanewright.planner.document.Spot;
+import lanewright.planner.document.WaterPart;
 import lanewright.planner.document.WorkPart;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -94,6 +96,24 @@ class SessionTest {
         session.undo();
         assertNull(session.write("width", WIDTH, "14 ft"));
         assertEquals("", session.redoable().get());
+    }
+
+    @Test
+    void aPipeIsTakenOutAndComesBackWithUndo() {
+        var pipe =
+                new WaterPart.Pipe(
+                        "a pipe",
+                        new WaterPart.Mouth(Spot.at(1622, 620), 122.8),
+                        new WaterPart.Mouth(Spot.at(1622, 610), 122.7),
+                        0.45,
+                        WaterPart.PipeState.TO_LAY);
+        assertNull(session.edit("pipe", plan -> plan.with(plan.water().with(List.of(pipe, pipe)))));
+        assertNull(session.edit("take out", plan -> plan.with(plan.water().without(0))));
+        assertEquals(1, session.plan().water().pipes().size());
+        assertEquals("take out", session.undoable().get());
+        session.undo();
+        assertEquals(2, session.plan().water().pipes().size());
+        assertEquals(WaterPart.PipeState.TO_LAY, session.plan().water().pipes().get(1).state());
     }
 
     @Test

@@ -9,9 +9,9 @@ import lanewright.lane.section.Section;
  * ground beside them, or lie lower beside a ditch that drains, or neither.
  *
  * <p>A ditch drains at a section if it falls all along, at least at the least grade, from there to
- * a place where its water runs out on lower ground, goes into a pipe that is there, or stands where
- * a pipe under the lane lets it through. What arrives at the public road does not drain: it may not
- * run onto it. The short flat top of a turning point is no break in the fall.
+ * a place where its water runs out on lower ground, goes into a pipe, or stands where a pipe under
+ * the lane lets it through. What arrives at the public road does not drain: it may not run onto it.
+ * The short flat top of a turning point is no break in the fall.
  */
 public final class Clearance {
 
@@ -38,7 +38,7 @@ public final class Clearance {
         HIGH,
         /** Its ditch runs out over lower ground. */
         RUNS_OUT,
-        /** Its ditch leads to an existing pipe. */
+        /** Its ditch leads to a pipe. */
         PIPE,
         /** Its ditch leads to where water must pass under the lane. */
         CROSSING,
@@ -194,7 +194,7 @@ public final class Clearance {
         }
         return switch (outlet.kind()) {
             case DAYLIGHT, FAR_END -> new Edge(State.DRAINED, Why.RUNS_OUT, outlet.station());
-            case PIPE -> new Edge(State.DRAINED, Why.PIPE, outlet.station());
+            case PIPE, PIPE_TO_LAY -> new Edge(State.DRAINED, Why.PIPE, outlet.station());
             case CROSSING -> new Edge(State.DRAINED, Why.CROSSING, outlet.station());
             case ROAD -> new Edge(State.UNDRAINED, Why.ROAD, outlet.station());
             case DEAD_END -> new Edge(State.UNDRAINED, Why.DEAD_END, outlet.station());

@@ -44,6 +44,12 @@ public record CulvertLine(
         return inlet.height() - outlet.height();
     }
 
+    /** Station where it crosses the lane's line, m. */
+    public double crossing() {
+        double share = inlet.offset() / (inlet.offset() - outlet.offset());
+        return station + share * (outletStation - station);
+    }
+
     /** Fall over length, negative if the outlet lies higher. */
     public double grade() {
         return fall() / length;
@@ -156,6 +162,28 @@ public record CulvertLine(
         var at = new Place(outletStation, outlet.offset());
         double plan = Math.hypot(line.x(at) - line.x(in), line.y(at) - line.y(in));
         double length = Math.hypot(plan, outlet.height() - inlet.height());
+        return given(station, outletStation, from, inlet, outlet, length, sectionAt);
+    }
+
+    /**
+     * A pipe whose ends are known.
+     *
+     * @param station of its inlet, m
+     * @param outletStation of its outlet, m; the same where it lies square to the lane
+     * @param from the side that its inlet lies on
+     * @param inlet offset and height of its inlet, m
+     * @param outlet offset and height of its outlet, on the other side, m
+     * @param length along its bore, m
+     * @param sectionAt the section at any station
+     */
+    public static CulvertLine given(
+            double station,
+            double outletStation,
+            Side from,
+            Corner inlet,
+            Corner outlet,
+            double length,
+            DoubleFunction<Section> sectionAt) {
         double least = Double.POSITIVE_INFINITY;
         for (Side side : Side.values()) {
             // The lane is as wide where the pipe comes under its edge as where its inlet lies, or

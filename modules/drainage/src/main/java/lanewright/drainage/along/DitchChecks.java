@@ -104,7 +104,7 @@ public final class DitchChecks {
                                                         + " neighbor's land.")));
                     }
                 }
-                case DAYLIGHT, PIPE, CROSSING, DEAD_END -> {
+                case DAYLIGHT, PIPE, PIPE_TO_LAY, CROSSING, DEAD_END -> {
                     // The water gets away, or the place is in the list of wet places.
                 }
             }

@@ -67,6 +67,8 @@ public record DitchReach(Side side, List<Point> points, List<Outlet> outlets) {
         DAYLIGHT("runs out over lower ground"),
         /** An existing pipe takes it. */
         PIPE("goes into an existing pipe"),
+        /** A pipe that is to be laid takes it. */
+        PIPE_TO_LAY("goes into a pipe that is to be laid"),
         /** It arrives where the lane leaves the road. */
         ROAD("arrives at the public road"),
         /** It arrives at the far end of the lane. */

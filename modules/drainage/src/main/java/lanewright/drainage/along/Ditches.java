@@ -2,7 +2,7 @@ package lanewright.drainage.along;
 
 import java.util.ArrayList;
 import java.util.List;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.lane.line.Place;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
@@ -40,14 +40,14 @@ public final class Ditches {
     private final LaneLine line;
     private final Standing standing;
     private final Standing crossable;
-    private final List<ExistingPipe> pipes;
+    private final List<GivenPipe> pipes;
 
     private Ditches(
             List<Section> sections,
             LaneLine line,
             Standing standing,
             Standing crossable,
-            List<ExistingPipe> pipes) {
+            List<GivenPipe> pipes) {
         this.sections = sections;
         this.line = line;
         this.standing = standing;
@@ -60,14 +60,14 @@ public final class Ditches {
      *
      * @param standing where water stands
      * @param crossable where water stands that a pipe under the lane would let through
-     * @param pipes existing pipes that let water through
+     * @param pipes pipes that let water through
      */
     public static List<DitchReach> of(
             List<Section> sections,
             LaneLine line,
             Standing standing,
             Standing crossable,
-            List<ExistingPipe> pipes) {
+            List<GivenPipe> pipes) {
         var ditches = new Ditches(sections, line, standing, crossable, pipes);
         List<DitchReach> reaches = new ArrayList<>();
         for (Side side : Side.values()) {
@@ -121,7 +121,8 @@ public final class Ditches {
             }
             if (!atStart && !atEnd) {
                 DitchReach.Point sag = points.get((low.first() + low.last()) / 2);
-                outlets.add(outlet(sag, takes(sag) ? DitchReach.Kind.PIPE : trapped(sag)));
+                DitchReach.Kind piped = piped(sag);
+                outlets.add(outlet(sag, piped == null ? trapped(sag) : piped));
             }
         }
         return new DitchReach(side, points, outlets);
@@ -144,8 +145,9 @@ public final class Ditches {
      */
     private DitchReach.Outlet outlet(
             Side side, DitchReach.Point end, DitchReach.Point before, @Nullable Section next) {
-        if (takes(end)) {
-            return outlet(end, DitchReach.Kind.PIPE);
+        DitchReach.Kind piped = piped(end);
+        if (piped != null) {
+            return outlet(end, piped);
         }
         if (next == null && end.station() <= sections.get(0).station()) {
             return outlet(end, DitchReach.Kind.ROAD);
@@ -175,14 +177,15 @@ public final class Ditches {
                 end.belowStone());
     }
 
-    private boolean takes(DitchReach.Point low) {
-        for (ExistingPipe pipe : pipes) {
+    /** Which pipe takes water from here, or null if none does. */
+    private DitchReach.@Nullable Kind piped(DitchReach.Point low) {
+        for (GivenPipe pipe : pipes) {
             if (Math.hypot(pipe.inletX() - low.x(), pipe.inletY() - low.y()) <= PIPE_REACH
                     && pipe.inletInvert() <= low.height() + PIPE_STEP) {
-                return true;
+                return pipe.toLay() ? DitchReach.Kind.PIPE_TO_LAY : DitchReach.Kind.PIPE;
             }
         }
-        return false;
+        return null;
     }
 
     private static DitchReach.Outlet outlet(DitchReach.Point point, DitchReach.Kind kind) {

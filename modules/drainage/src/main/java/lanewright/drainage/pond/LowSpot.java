@@ -13,7 +13,7 @@ import java.util.List;
  * @param spillY local northing of the spill point, m
  * @param atRim whether it spills at, or reaches over, the rim of the survey or of a hole in it:
  *     what lies beyond is not known, so the pool is at least this large
- * @param spillPipe number of the existing pipe that it drains through, from zero, or -1
+ * @param spillPipe number of the pipe that it drains through, from zero, or -1
  * @param area area of the water, m²
  * @param volume volume of the water, m³
  * @param parts deepest points of the hollows that join before it is full; empty if it is one hollow

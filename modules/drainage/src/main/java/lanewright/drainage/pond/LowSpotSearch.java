@@ -44,7 +44,7 @@ public final class LowSpotSearch {
      *
      * @param pipes pipes that are there already
      */
-    public LowSpotSearch(Mesh mesh, List<ExistingPipe> pipes) {
+    public LowSpotSearch(Mesh mesh, List<GivenPipe> pipes) {
         this(mesh, pipes.stream().map(pipe -> PlacedPipe.on(mesh, pipe)).toList(), Progress.NONE);
     }
 

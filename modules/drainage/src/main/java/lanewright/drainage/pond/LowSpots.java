@@ -14,7 +14,7 @@ import lanewright.measure.Progress;
  * @param listed low spots that are deep and wide enough to list, in the order of their level
  * @param small how many more there are that are too shallow or too small to list
  * @param smallVolume what those hold together, m³
- * @param pipes the existing pipes, in the order given, and whether they let water through
+ * @param pipes the pipes, in the order given, and whether they let water through
  */
 public record LowSpots(
         List<LowSpot> listed, int small, double smallVolume, List<PlacedPipe> pipes) {
@@ -51,7 +51,7 @@ public record LowSpots(
      * @throws java.util.concurrent.CancellationException if cancelled
      */
     public static LowSpots of(
-            Mesh mesh, List<ExistingPipe> pipes, Threshold threshold, Progress progress) {
+            Mesh mesh, List<GivenPipe> pipes, Threshold threshold, Progress progress) {
         progress.report(0, "looking for low spots");
         var search = new LowSpotSearch(mesh, pipes);
         progress.check();

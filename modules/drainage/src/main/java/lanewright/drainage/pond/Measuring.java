@@ -120,7 +120,7 @@ final class Measuring {
             spillY = mesh.y(sill);
         } else {
             pipe = through[(sill - mesh.vertexCount()) / 2];
-            ExistingPipe through = pipes.get(pipe).pipe();
+            GivenPipe through = pipes.get(pipe).pipe();
             spillX = through.inletX();
             spillY = through.inletY();
         }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param state whether it lets water through
  * @param link its ends on the surface; null unless it is open
  */
-public record PlacedPipe(ExistingPipe pipe, State state, @Nullable PipeLink link) {
+public record PlacedPipe(GivenPipe pipe, State state, @Nullable PipeLink link) {
 
     /** Whether a pipe lets water through. */
     public enum State {
@@ -28,7 +28,7 @@ public record PlacedPipe(ExistingPipe pipe, State state, @Nullable PipeLink link
     }
 
     /** Finds the ends of {@code pipe} on {@code mesh}. An outlet outside it is open. */
-    public static PlacedPipe on(Mesh mesh, ExistingPipe pipe) {
+    public static PlacedPipe on(Mesh mesh, GivenPipe pipe) {
         int inlet = triangleAt(mesh, pipe.inletX(), pipe.inletY());
         if (inlet < 0) {
             return new PlacedPipe(pipe, State.INLET_OUTSIDE, null);

@@ -9,7 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.lane.section.Areas;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Part;
@@ -112,11 +112,20 @@ class AlongTest {
         assertEquals(50, left.outlets().get(0).station());
         assertEquals(DitchReach.Kind.DEAD_END, left.outlets().get(0).kind());
         double bottom = left.outlets().get(0).height();
-        var pipe = new ExistingPipe("a", 51, 4.5, bottom, 51, -6, bottom - 0.3, 0.3);
+        var pipe = GivenPipe.there("a", 51, 4.5, bottom, 51, -6, bottom - 0.3, 0.3);
         DitchReach piped =
                 Ditches.of(lane.sections(5), lane, (x, y) -> true, (x, y) -> false, List.of(pipe))
                         .get(0);
         assertEquals(DitchReach.Kind.PIPE, piped.outlets().get(0).kind());
+        DitchReach later =
+                Ditches.of(
+                                lane.sections(5),
+                                lane,
+                                (x, y) -> true,
+                                (x, y) -> false,
+                                List.of(pipe.laidLater()))
+                        .get(0);
+        assertEquals(DitchReach.Kind.PIPE_TO_LAY, later.outlets().get(0).kind());
     }
 
     @Test

@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import lanewright.drainage.pond.ArrayMesh;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.drainage.pond.LowSpots;
 import lanewright.drainage.pond.PlacedPipe;
@@ -273,7 +273,7 @@ class FlowGridTest {
     @Test
     void waterTakesTheOldPipe() {
         ArrayMesh hollow = ArrayMesh.sheet(-10, -10, 20, 20, 1, (x, y) -> 0.2 * Math.hypot(x, y));
-        var pipe = new ExistingPipe("old pipe", 0, 0, 0.1, 30, 0, -1, 0.9);
+        var pipe = GivenPipe.there("old pipe", 0, 0, 0.1, 30, 0, -1, 0.9);
         PlacedPipe placed = PlacedPipe.on(hollow, pipe);
         Cells cells = Cells.over(hollow, 0.5, 1_000_000);
         FlowGrid flow = FlowGrid.of(hollow, cells, List.of(placed), Progress.NONE);

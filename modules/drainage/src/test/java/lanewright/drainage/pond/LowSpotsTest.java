@@ -265,14 +265,14 @@ class LowSpotsTest {
     @Test
     void aPipeDrainsThePoolToItsInvert() {
         ArrayMesh hollow = ArrayMesh.sheet(-10, -10, 20, 20, 1, (x, y) -> 0.2 * Math.hypot(x, y));
-        var pipe = new ExistingPipe("old pipe", 0, 0, 0.7, 30, 0, -1, 0.9);
+        var pipe = GivenPipe.there("old pipe", 0, 0, 0.7, 30, 0, -1, 0.9);
         LowSpot spot =
                 LowSpots.of(hollow, List.of(pipe), LowSpots.Threshold.USUAL, Progress.NONE)
                         .listed()
                         .get(0);
         assertEquals(0.7, spot.level());
         assertEquals(0, spot.spillPipe());
-        var dry = new ExistingPipe("dry pipe", 0, 0, 0, 30, 0, -1, 0.3);
+        var dry = GivenPipe.there("dry pipe", 0, 0, 0, 30, 0, -1, 0.3);
         assertEquals(
                 List.of(),
                 LowSpots.of(hollow, List.of(dry), LowSpots.Threshold.USUAL, Progress.NONE)
@@ -295,7 +295,7 @@ class LowSpotsTest {
                                         Math.min(
                                                 Math.max(Math.abs(x - 6), Math.abs(y - 5)),
                                                 1 + Math.max(Math.abs(x - 17), Math.abs(y - 5)))));
-        var pipe = new ExistingPipe("between", 17, 5, 2, 6, 5, 2, 2);
+        var pipe = GivenPipe.there("between", 17, 5, 2, 6, 5, 2, 2);
         LowSpot spot = only(pits, pipe);
         assertEquals(2, spot.parts().size());
         assertEquals(2, spot.parts().get(0).level());
@@ -305,7 +305,7 @@ class LowSpotsTest {
     @Test
     void aCoveredPipeLetsNothingThrough() {
         ArrayMesh hollow = ArrayMesh.sheet(-10, -10, 20, 20, 1, (x, y) -> 0.2 * Math.hypot(x, y));
-        var pipe = new ExistingPipe("deep pipe", 0, 0, -1, 30, 0, -2, 0.3);
+        var pipe = GivenPipe.there("deep pipe", 0, 0, -1, 30, 0, -2, 0.3);
         LowSpots found =
                 LowSpots.of(hollow, List.of(pipe), LowSpots.Threshold.USUAL, Progress.NONE);
         assertEquals(PlacedPipe.State.INLET_COVERED, found.pipes().get(0).state());
@@ -393,7 +393,7 @@ class LowSpotsTest {
         return LowSpots.of(mesh, List.of(), new LowSpots.Threshold(0, 0), Progress.NONE);
     }
 
-    private static LowSpot only(ArrayMesh mesh, ExistingPipe... pipes) {
+    private static LowSpot only(ArrayMesh mesh, GivenPipe... pipes) {
         LowSpots found = LowSpots.of(mesh, List.of(pipes), LowSpots.Threshold.USUAL, Progress.NONE);
         assertEquals(1, found.listed().size());
         return found.listed().get(0);

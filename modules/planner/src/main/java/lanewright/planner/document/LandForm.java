@@ -99,7 +99,11 @@ final class LandForm {
 
     static WaterPart water(Form<WaterPart> f) {
         return new WaterPart(
-                f.parts("pipes", WaterPart::pipes, LandForm::pipe, "Pipes that are there."),
+                f.parts(
+                        "pipes",
+                        WaterPart::pipes,
+                        LandForm::pipe,
+                        "Pipes that are there, and pipes to be laid."),
                 f.value(
                         "flowArea",
                         Codecs.LAND,
@@ -122,7 +126,13 @@ final class LandForm {
                 f.value("name", Codecs.TEXT, WaterPart.Pipe::name, "What you call it."),
                 f.part("inlet", WaterPart.Pipe::inlet, LandForm::mouth, "Where water goes in."),
                 f.part("outlet", WaterPart.Pipe::outlet, LandForm::mouth, "Where it comes out."),
-                f.value("diameter", Codecs.DEPTH, WaterPart.Pipe::diameter, "Clear width."));
+                f.value("diameter", Codecs.DEPTH, WaterPart.Pipe::diameter, "Clear width."),
+                f.valueOr(
+                        "state",
+                        Codecs.choice(WaterPart.PipeState.class),
+                        WaterPart.PipeState.THERE,
+                        WaterPart.Pipe::state,
+                        "Whether it is there or still to lay. Left out: there."));
     }
 
     private static WaterPart.Mouth mouth(Form<WaterPart.Mouth> f) {

@@ -1,11 +1,12 @@
 package lanewright.planner.document;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * What is known and asked about water.
  *
- * @param pipes pipes that are there already
+ * @param pipes pipes that are there already, and pipes that are to be laid
  * @param flowArea land that must drain through a way of water for it to be flagged, m²
  * @param spotDepth a low spot less deep is counted, not listed, m
  * @param spotArea a smaller low spot is counted, not listed, m²
@@ -23,21 +24,42 @@ public record WaterPart(List<Pipe> pipes, double flowArea, double spotDepth, dou
         }
     }
 
+    /** The same with other pipes. */
+    public WaterPart with(List<Pipe> other) {
+        return new WaterPart(other, flowArea, spotDepth, spotArea);
+    }
+
+    /** The same without one of its pipes, counted from zero. */
+    public WaterPart without(int pipe) {
+        List<Pipe> rest = new ArrayList<>(pipes);
+        rest.remove(pipe);
+        return with(rest);
+    }
+
     /**
-     * A pipe that is there already.
+     * A pipe that is there already, or one that is to be laid with the lane.
      *
      * @param name how the owner calls it
      * @param inlet where it takes water in
      * @param outlet where it lets water out
      * @param diameter clear width, m
+     * @param state whether it is there or to be laid
      */
-    public record Pipe(String name, Mouth inlet, Mouth outlet, double diameter) {
+    public record Pipe(String name, Mouth inlet, Mouth outlet, double diameter, PipeState state) {
         /** Checks the diameter. */
         public Pipe {
             if (!(diameter > 0 && diameter <= 5)) {
                 throw new IllegalArgumentException("a pipe is over 0 and at most 5 m wide");
             }
         }
+    }
+
+    /** Whether a pipe is in the ground. */
+    public enum PipeState {
+        /** It is there already. */
+        THERE,
+        /** It is to be bought and laid; water goes through it once the lane is built. */
+        TO_LAY
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import lanewright.drainage.Cure;
 import lanewright.drainage.Inflow;
+import lanewright.drainage.PipeCourse;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
@@ -122,20 +123,46 @@ public final class WaterListings {
                 quantities);
     }
 
+    /** What each pipe is that the plan says is to be laid, as lines of the order of work. */
+    public static List<Saying> toLay(WaterReport water) {
+        List<Saying> lines = new ArrayList<>();
+        for (PipeCourse course : water.pipes()) {
+            CulvertLine under = course.under();
+            if (course.isToLay() && under != null) {
+                lines.add(
+                        Saying.of(
+                                "Buy and lay the "
+                                        + course.pipe().called()
+                                        + ": {} long, {} wide, at {}",
+                                Quantity.length(under.length()),
+                                Quantity.depth(course.pipe().diameter()),
+                                Quantity.station(under.crossing())));
+            }
+        }
+        return lines;
+    }
+
     /**
-     * Pipes at the wet places: as they would lie under the lane as drawn, with whether they fit,
-     * and where one does not, the one that fits once all is done that the place asks for.
+     * Pipes of the plan that are to be laid, then those at the wet places: as they would lie under
+     * the lane as drawn, with whether they fit, and where one does not, the one that fits once all
+     * is done that the place asks for.
      */
     public static Listing pipes(WaterReport water) {
         var rows = new ArrayList<List<Saying>>();
+        for (PipeCourse course : water.pipes()) {
+            CulvertLine under = course.under();
+            if (course.isToLay() && under != null) {
+                rows.add(row(Listing.cell(course.pipe().name()), under, toLay(course)));
+            }
+        }
         for (WetPlace place : water.places()) {
             CulvertLine pipe = place.pipe();
             CulvertLine cured = place.cure().pipe();
             if (pipe != null) {
-                rows.add(row(place, pipe, place.fit()));
+                rows.add(row(Listing.cell(place.name()), pipe, place.fit()));
             }
             if (cured != null && !cured.equals(pipe)) {
-                rows.add(row(place, cured, then(place.cure())));
+                rows.add(row(Listing.cell(place.name()), cured, then(place.cure())));
             }
         }
         return new Listing(
@@ -156,9 +183,17 @@ public final class WaterListings {
                 0);
     }
 
-    private static List<Saying> row(WetPlace place, CulvertLine pipe, Saying fit) {
+    /** Whether a pipe of the plan fits, and how wide the plan has it. */
+    private static Saying toLay(PipeCourse course) {
+        List<Quantity> quantities = new ArrayList<>(course.fit().quantities());
+        quantities.add(Quantity.depth(course.pipe().diameter()));
+        return new Saying(
+                course.fit().pattern() + "; to lay, {} wide as your plan has it", quantities);
+    }
+
+    private static List<Saying> row(Saying name, CulvertLine pipe, Saying fit) {
         return List.of(
-                Listing.cell(place.name()),
+                name,
                 Listing.cell(Quantity.station(pipe.station())),
                 Listing.cell(pipe.from().word()),
                 Listing.cell(Quantity.height(pipe.inlet().height())),

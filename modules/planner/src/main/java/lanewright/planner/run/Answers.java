@@ -203,6 +203,13 @@ final class Answers {
             pattern.append(", {} to settle before building");
             quantities.add(Quantity.count((double) settle));
         }
+        long served = places.stream().filter(WetPlace::isServed).count();
+        if (served > 0) {
+            pattern.append(", {} served by ")
+                    .append(Saying.number((double) served, "a pipe", "pipes"))
+                    .append(" of your plan");
+            quantities.add(Quantity.count((double) served));
+        }
         String between = ": ";
         for (WetPlace place : places.subList(0, Math.min(NAMED, places.size()))) {
             Side side = place.side();

@@ -12,6 +12,7 @@ import lanewright.lane.section.SectionSet;
 import lanewright.lane.volume.LaneVolumes;
 import lanewright.measure.Saying;
 import lanewright.planner.document.Plan;
+import lanewright.planner.document.WaterPart;
 import lanewright.planner.listing.WaterListings;
 import lanewright.planner.work.Hazard;
 import lanewright.planner.work.Hazards;
@@ -50,7 +51,11 @@ final class Facts {
                 ditches(water, Side.LEFT),
                 ditches(water, Side.RIGHT),
                 waterWork(water),
-                plan.water().pipes().size(),
+                (int)
+                        plan.water().pipes().stream()
+                                .filter(pipe -> pipe.state() == WaterPart.PipeState.THERE)
+                                .count(),
+                WaterListings.toLay(water),
                 plan.stone().fabric() ? stoneLand : 0,
                 stone.layers(),
                 volumes.topsoilBack().corrected(),

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lanewright.drainage.WaterOptions;
 import lanewright.drainage.WaterReport;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpots;
 import lanewright.ground.Ground;
 import lanewright.planner.document.Benchmark;
@@ -26,14 +26,14 @@ final class LandInputs {
 
     private LandInputs() {}
 
-    /** Pipes that are there already. */
-    static List<ExistingPipe> pipes(WaterPart water, Places places) throws SurveyException {
-        List<ExistingPipe> pipes = new ArrayList<>();
+    /** The pipes of the plan, those that are there and those to be laid. */
+    static List<GivenPipe> pipes(WaterPart water, Places places) throws SurveyException {
+        List<GivenPipe> pipes = new ArrayList<>();
         for (WaterPart.Pipe pipe : water.pipes()) {
             double[] in = places.local(pipe.inlet().spot());
             double[] out = places.local(pipe.outlet().spot());
             pipes.add(
-                    new ExistingPipe(
+                    new GivenPipe(
                             pipe.name(),
                             in[0],
                             in[1],
@@ -41,7 +41,8 @@ final class LandInputs {
                             out[0],
                             out[1],
                             pipe.outlet().invert(),
-                            pipe.diameter()));
+                            pipe.diameter(),
+                            pipe.state() == WaterPart.PipeState.TO_LAY));
         }
         return pipes;
     }

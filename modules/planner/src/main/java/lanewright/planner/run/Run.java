@@ -12,7 +12,7 @@ import lanewright.drainage.DitchLook;
 import lanewright.drainage.KeptWater;
 import lanewright.drainage.WaterOptions;
 import lanewright.drainage.WaterReport;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.earthwork.EarthOptions;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.earthwork.Soil;
@@ -366,7 +366,7 @@ public final class Run {
      */
     private final class Settling {
         private final Draft draft;
-        private final List<ExistingPipe> pipes;
+        private final List<GivenPipe> pipes;
         private final WaterOptions asked;
         private final Progress progress;
         private @Nullable BuiltSurface surface;
@@ -486,7 +486,7 @@ public final class Run {
         synchronized (settlingOne) {
             BuiltSurface surface = built(lane, land, progress.part(0.75, 0.8));
             CompositeSurface whole = whole(surface, progress.part(0.8, 0.85));
-            List<ExistingPipe> pipes = LandInputs.pipes(plan.water(), places);
+            List<GivenPipe> pipes = LandInputs.pipes(plan.water(), places);
             WaterOptions asked = LandInputs.water(plan);
             flows = flows(land, cut, whole, pipes, asked, progress.part(0.85, 1));
         }
@@ -617,7 +617,7 @@ public final class Run {
             Ground land,
             SectionSet cut,
             CompositeSurface whole,
-            List<ExistingPipe> pipes,
+            List<GivenPipe> pipes,
             WaterOptions asked,
             Progress progress) {
         return water.of(
@@ -647,7 +647,7 @@ public final class Run {
     private GradeProposal lay(
             Plan plan, Alignment line, Ground land, Depths depth, Places places, Progress progress)
             throws DesignRefused, SurveyException {
-        List<ExistingPipe> pipes = LandInputs.pipes(plan.water(), places);
+        List<GivenPipe> pipes = LandInputs.pipes(plan.water(), places);
         return laying.of(
                 List.of(
                         plan.grade(),
@@ -693,7 +693,7 @@ public final class Run {
             Alignment line,
             Ground land,
             Depths depth,
-            List<ExistingPipe> pipes,
+            List<GivenPipe> pipes,
             GradeProposal grade)
             throws DesignRefused {
         LaneDesign lane = design(plan, line, GradeLaying.written(plan, grade));

@@ -3,11 +3,11 @@ package lanewright.planner.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiPredicate;
+import lanewright.drainage.PipeCourse;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.flow.FlowPath;
-import lanewright.drainage.pond.PlacedPipe;
 import lanewright.drainage.pond.Trace;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
@@ -208,8 +208,8 @@ final class HeapBars {
             add(Why.WATER, "a way of water", trace(path.line()), 0, FROM_WATER, null);
         }
 
-        void pipe(PlacedPipe placed) {
-            var pipe = placed.pipe();
+        void pipe(PipeCourse course) {
+            var pipe = course.pipe();
             mouths(pipe.inletX(), pipe.inletY(), pipe.outletX(), pipe.outletY());
         }
 

@@ -23,6 +23,7 @@ import lanewright.stone.LayerStone;
  * @param ditchesRight length of ditch on the right, m
  * @param waterWork what to do at the wet places, one for each, in station order
  * @param pipesThere number of pipes that are there already
+ * @param pipesToLay what each pipe is that the plan says is to be laid
  * @param fabric area of fabric under the stone, m², zero if none is laid
  * @param stone layers in the order of laying
  * @param topsoilBack put back, m³
@@ -47,6 +48,7 @@ public record WorkFacts(
         double ditchesRight,
         List<Saying> waterWork,
         int pipesThere,
+        List<Saying> pipesToLay,
         double fabric,
         List<LayerStone> stone,
         double topsoilBack,
@@ -58,6 +60,7 @@ public record WorkFacts(
     /** Copies the lists. */
     public WorkFacts {
         waterWork = List.copyOf(waterWork);
+        pipesToLay = List.copyOf(pipesToLay);
         stone = List.copyOf(stone);
         wires = List.copyOf(wires);
     }

@@ -116,9 +116,12 @@ public final class WorkOrder {
         Step step =
                 new Step("water-ways", "Rough in outlets, pipes and ditches from the low end up");
         facts.waterWork().forEach(step::amount);
+        facts.pipesToLay().forEach(step::amount);
         if (facts.pipesThere() > 0) {
             step.amount(
-                    "{} pipes are there already: open both ends",
+                    "{} "
+                            + Saying.number(facts.pipesThere(), "pipe is", "pipes are")
+                            + " there already: open both ends",
                     Quantity.count(facts.pipesThere()));
         }
         if (facts.ditches() > 0) {

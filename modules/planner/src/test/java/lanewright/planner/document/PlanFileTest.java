@@ -45,6 +45,22 @@ class PlanFileTest {
     }
 
     @Test
+    void aPipeIsThereUnlessItIsSaidThatItIsToLay() throws PlanException {
+        Plan plan = Samples.read(Samples.MOST).plan();
+        assertEquals(WaterPart.PipeState.THERE, plan.water().pipes().get(0).state());
+        assertEquals(WaterPart.PipeState.TO_LAY, plan.water().pipes().get(1).state());
+        Plan again = Samples.read(PlanFile.write(plan, false)).plan();
+        assertEquals(
+                WaterPart.PipeState.THERE, again.water().pipes().get(0).state(), "as it was read");
+        assertEquals(WaterPart.PipeState.TO_LAY, again.water().pipes().get(1).state());
+        assertEquals(
+                List.of("new one"),
+                plan.water().without(0).pipes().stream().map(WaterPart.Pipe::name).toList());
+        String odd = Samples.MOST.replace("\"to lay\"", "\"someday\"");
+        assertThrows(PlanException.class, () -> Samples.read(odd));
+    }
+
+    @Test
     void everythingWrittenOutReadsBackAsTheSamePlan() throws PlanException {
         for (String json : List.of(Samples.LEAST, Samples.MOST)) {
             Plan plan = Samples.read(json).plan();

@@ -133,6 +133,11 @@ final class Samples {
                     "name": "old clay", "diameter": "12 in",
                     "inlet": { "east": "300 ft", "north": "220 ft", "invert": "405 ft" },
                     "outlet": { "east": "300 ft", "north": "180 ft", "invert": "404.5 ft" }
+                  },
+                  {
+                    "name": "new one", "diameter": "18 in", "state": "to lay",
+                    "inlet": { "east": "400 ft", "north": "220 ft", "invert": "405 ft" },
+                    "outlet": { "east": "400 ft", "north": "180 ft", "invert": "404.5 ft" }
                   }
                 ],
                 "flowArea": "1 acre", "spotDepth": "3 in", "spotArea": "30 ft2"

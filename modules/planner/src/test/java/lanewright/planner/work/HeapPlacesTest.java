@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import lanewright.drainage.WaterOptions;
 import lanewright.drainage.WaterReport;
-import lanewright.drainage.pond.ExistingPipe;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.earthwork.EarthOptions;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.earthwork.TopsoilBalance;
@@ -120,7 +120,7 @@ class HeapPlacesTest {
                                 design,
                                 set.sections(),
                                 finished,
-                                List.<ExistingPipe>of(),
+                                List.<GivenPipe>of(),
                                 WaterOptions.USUAL,
                                 Progress.NONE);
             } catch (DesignRefused e) {

@@ -2,12 +2,12 @@ package lanewright.sheets.set;
 
 import java.util.ArrayList;
 import lanewright.drainage.Cure;
+import lanewright.drainage.PipeCourse;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.flow.FlowPath;
-import lanewright.drainage.pond.PlacedPipe;
 import lanewright.drainage.pond.Trace;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
@@ -71,14 +71,14 @@ final class LandWater {
         for (FlowPath path : water.pathsAfter()) {
             flow(path.line());
         }
-        for (PlacedPipe placed : water.pipes()) {
-            var pipe = placed.pipe();
+        for (PipeCourse course : water.pipes()) {
+            var pipe = course.pipe();
             land.line(
                     Role.PIPE,
                     new double[] {pipe.inletX(), pipe.outletX()},
                     new double[] {pipe.inletY(), pipe.outletY()});
             land.label(
-                    pipe.name(),
+                    pipe.name() + (pipe.toLay() ? ", to lay" : ""),
                     (pipe.inletX() + pipe.outletX()) / 2,
                     (pipe.inletY() + pipe.outletY()) / 2,
                     Role.TEXT,

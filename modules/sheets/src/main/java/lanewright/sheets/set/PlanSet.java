@@ -20,6 +20,7 @@ import lanewright.planner.listing.DigListings;
 import lanewright.planner.listing.SettingOut;
 import lanewright.planner.listing.ShapeListings;
 import lanewright.planner.listing.StoneListings;
+import lanewright.planner.listing.WaterListings;
 import lanewright.planner.run.Answer;
 import lanewright.planner.run.FirstLook;
 import lanewright.planner.run.Outcome;
@@ -275,7 +276,7 @@ public final class PlanSet {
         ask.add(
                 "The public marking service for buried lines (find and mark your own yourself);"
                         + " county and state: erosion, streams and wet land.");
-        if (outcome.water().places().stream().anyMatch(place -> place.pipe() != null)) {
+        if (!WaterListings.pipes(outcome.water()).rows().isEmpty()) {
             ask.add(
                     "A person licensed or named to size pipes where you build: this set says where"
                             + " and how long, not how wide.");

@@ -3,18 +3,16 @@ package lanewright.sheets.set;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import lanewright.drainage.PipeCourse;
 import lanewright.drainage.Pool;
 import lanewright.drainage.RoadEnd;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
-import lanewright.drainage.pond.ExistingPipe;
-import lanewright.drainage.pond.PlacedPipe;
 import lanewright.ground.Ground;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
 import lanewright.lane.line.Profile;
-import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
 import lanewright.lane.section.SectionLine;
 import lanewright.measure.Quantity;
@@ -52,28 +50,32 @@ final class Unrolling {
                 sections,
                 profile.points(),
                 pools(water, units),
-                pipes(line, water, units),
+                pipes(water, units),
                 road(line, ground, water.roadEnd()),
                 units);
     }
 
     /**
-     * Pipes that are there, and those that the water report proposes and that fit under the lane as
+     * Pipes of the plan, and those that the water report proposes and that fit under the lane as
      * drawn.
      */
-    private static List<PipeUnder> pipes(Alignment line, WaterReport water, UnitSystem units) {
+    private static List<PipeUnder> pipes(WaterReport water, UnitSystem units) {
         var pipes = new ArrayList<PipeUnder>();
-        for (PlacedPipe placed : water.pipes()) {
-            PipeUnder under = under(line, placed.pipe());
+        for (PipeCourse course : water.pipes()) {
+            CulvertLine under = course.under();
             if (under != null) {
-                pipes.add(under);
+                pipes.add(
+                        new PipeUnder(
+                                course.pipe().name() + (course.isToLay() ? ", to lay" : ""),
+                                under.crossing(),
+                                under.inlet(),
+                                under.outlet(),
+                                course.pipe().diameter()));
             }
         }
         for (WetPlace place : water.places()) {
             CulvertLine pipe = place.cure().pipe();
             if (pipe != null && place.cure().hasPipeNow()) {
-                double part =
-                        pipe.inlet().offset() / (pipe.inlet().offset() - pipe.outlet().offset());
                 pipes.add(
                         new PipeUnder(
                                 "pipe at "
@@ -84,29 +86,13 @@ final class Unrolling {
                                         + ", out "
                                         + Words.number(
                                                 Quantity.height(pipe.outlet().height()), units),
-                                pipe.station() + part * (pipe.outletStation() - pipe.station()),
+                                pipe.crossing(),
                                 pipe.inlet(),
                                 pipe.outlet(),
                                 Double.NaN));
             }
         }
         return pipes;
-    }
-
-    /** A pipe as it passes under the lane; null if its ends do not lie on both sides of it. */
-    private static @Nullable PipeUnder under(Alignment line, ExistingPipe pipe) {
-        Place inlet = line.place(pipe.inletX(), pipe.inletY());
-        Place outlet = line.place(pipe.outletX(), pipe.outletY());
-        if (inlet == null || outlet == null || !(inlet.offset() * outlet.offset() < 0)) {
-            return null;
-        }
-        double part = inlet.offset() / (inlet.offset() - outlet.offset());
-        return new PipeUnder(
-                pipe.name(),
-                inlet.station() + part * (outlet.station() - inlet.station()),
-                new Corner(inlet.offset(), pipe.inletInvert()),
-                new Corner(outlet.offset(), pipe.outletInvert()),
-                pipe.diameter());
     }
 
     /**

@@ -35,7 +35,7 @@ final class WaterSheet {
                             + small(water, units));
         }
         table(flow, WaterListings.pipes(water));
-        if (water.places().stream().anyMatch(place -> place.pipe() != null)) {
+        if (!WaterListings.pipes(water).rows().isEmpty()) {
             flow.note(
                     "Straight, and square to the lane unless it says slanted, from the ground at"
                             + " its inlet to the ground at its outlet. Buy none that does not fit."

@@ -197,6 +197,7 @@ public final class ToySet {
                 80,
                 List.of(Saying.of("W1, {}: a pipe", Quantity.station(108))),
                 1,
+                List.of(),
                 900,
                 toy.stone.layers(),
                 40,
