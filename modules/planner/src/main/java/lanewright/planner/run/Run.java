@@ -215,6 +215,8 @@ public final class Run {
         if (laid != null) {
             findings.addAll(laid.collisions());
             findings.add(LaidFinding.of(lane, Saying.plain("")));
+        } else {
+            findings.addAll(OwnGrade.findings(grade, lane.profile()));
         }
         findings.addAll(cut.findings());
         List<Assumption> assumptions = new ArrayList<>(file.assumed());
