@@ -127,4 +127,23 @@ class OwnGradeTest {
         assertEquals(List.of(), of(own, OwnGrade.STEEP));
         assertEquals(List.of(), of(own, OwnGrade.FLAT));
     }
+
+    @Test
+    void whileThePlanMovesTheGradeThatWasLaidLastStays() throws Exception {
+        Path at = Path.of("..", "..", "sample-surveys", "marrow-fold");
+        PlanFile bare = PlanFile.read("plan.json", Files.readAllBytes(at.resolve("plan.json")));
+        PlanFile wider = bare.with("shapes[0].width", "16 ft");
+        var run = new Run(at);
+        Draft before = run.draft(bare, Progress.NONE);
+        Draft moving = run.moving(wider, Progress.NONE);
+        assertEquals(before.plan().grade().points(), moving.plan().grade().points());
+        assertEquals(4.8768, moving.plan().shapes().get(0).width(), 1e-9, "16 ft");
+        Draft after = run.draft(wider, Progress.NONE);
+        Draft fresh = new Run(at).draft(wider, Progress.NONE);
+        assertEquals(fresh.plan().grade(), after.plan().grade(), "as from a fresh start");
+        assertEquals(
+                fresh.plan().grade(),
+                new Run(at).moving(wider, Progress.NONE).plan().grade(),
+                "none was laid before");
+    }
 }
