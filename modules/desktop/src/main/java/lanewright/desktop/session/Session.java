@@ -63,7 +63,7 @@ public final class Session implements AutoCloseable {
         private @Nullable Wrong wrong;
         private String doing = "";
         private double part;
-        private boolean worked;
+        private long workedEdit = -1;
     }
 
     /**
@@ -441,8 +441,8 @@ public final class Session implements AutoCloseable {
                         now.outcome(),
                         now.outcomeEdit(),
                         null,
-                        now.doing(),
-                        now.part()));
+                        "",
+                        0));
         String undo = history.undoable();
         String redo = history.redoable();
         undoable.set(undo == null ? "" : undo);
@@ -471,6 +471,8 @@ public final class Session implements AutoCloseable {
         boolean newOutcome = heard.outcome != null && heard.outcomeEdit >= now.outcomeEdit();
         long outcomeEdit = newOutcome ? heard.outcomeEdit : now.outcomeEdit();
         boolean wrong = heard.wrong != null && heard.wrongEdit == now.edit();
+        // What is still told of an earlier plan says nothing of this one.
+        boolean worked = heard.workedEdit == now.edit();
         boolean over = wrong || outcomeEdit == now.edit();
         shown.set(
                 new Shown(
@@ -481,8 +483,8 @@ public final class Session implements AutoCloseable {
                         newOutcome ? heard.outcome : now.outcome(),
                         outcomeEdit,
                         wrong ? heard.wrong : now.wrong(),
-                        over ? "" : heard.worked ? heard.doing : now.doing(),
-                        over ? 1 : heard.worked ? heard.part : now.part()));
+                        over ? "" : worked ? heard.doing : now.doing(),
+                        over ? 1 : worked ? heard.part : now.part()));
     }
 
     /** Hands the engine's news to the screen. */
