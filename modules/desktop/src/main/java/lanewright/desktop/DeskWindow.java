@@ -1,6 +1,7 @@
 package lanewright.desktop;
 
 import java.util.List;
+import java.util.Locale;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.geometry.Orientation;
@@ -235,11 +236,30 @@ public final class DeskWindow implements AutoCloseable {
         bar.setProgress(now.part());
         Shown.Wrong wrong = now.wrong();
         doing.setText(
-                wrong != null ? wrong.what() + " " + wrong.remedy() : busy ? now.doing() : "");
+                wrong != null ? wrong.what() + " " + wrong.remedy() : busy ? working(now) : "");
         doing.getStyleClass().remove("wrong");
         if (wrong != null) {
             doing.getStyleClass().add("wrong");
         }
+    }
+
+    /** What of the plan is being worked out, and which work of it goes on. */
+    private static String working(Shown now) {
+        String what =
+                now.drafted()
+                        ? "Working out water, order and stakes"
+                        : now.draft() == null
+                                ? "Working out the ground and the lane"
+                                : "Working out the lane, its dirt and its stone";
+        // Only work that goes on, such as "cutting sections": the word of a part that is over,
+        // such as "done", would say that all is.
+        boolean going = now.doing().matches("\\p{L}+ing\\b.*");
+        return what
+                + (going
+                        ? ": "
+                                + now.doing().substring(0, 1).toLowerCase(Locale.ROOT)
+                                + now.doing().substring(1)
+                        : "");
     }
 
     private void jump(Finding finding) {

@@ -3,7 +3,10 @@ package lanewright.desktop.ask;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
@@ -18,6 +21,7 @@ import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.document.Plan;
+import lanewright.planner.proposal.Steepest;
 import lanewright.planner.run.Draft;
 import lanewright.planner.run.Outcome;
 import lanewright.planner.run.PipeOffer;
@@ -31,19 +35,33 @@ import org.jspecify.annotations.Nullable;
 final class Proposals {
 
     private final Session session;
+    private final Consumer<Node> reveal;
     private final Map<Topic, VBox> places = new EnumMap<>(Topic.class);
+    private final Map<Topic, Node> heads = new EnumMap<>(Topic.class);
+    private final Map<Topic, String> shownFor = new EnumMap<>(Topic.class);
     private @Nullable Topic looking;
-    private String shownFor = "";
 
-    Proposals(Session session) {
+    /**
+     * The proposals of a plan.
+     *
+     * @param reveal brings a part of the list into sight
+     */
+    Proposals(Session session, Consumer<Node> reveal) {
         this.session = session;
+        this.reveal = reveal;
         session.shown().addListener((seen, was, now) -> refresh());
         session.ghost().addListener((seen, was, now) -> refresh());
     }
 
-    void put(Topic topic, VBox place) {
+    /**
+     * Takes a place for the proposals of a question.
+     *
+     * @param head takes the keyboard where a proposal goes and leaves nothing to press
+     */
+    void put(Topic topic, VBox place, Node head) {
         if (topic == Topic.GRADE || topic == Topic.WATER) {
             places.put(topic, place);
+            heads.put(topic, head);
             refresh();
         }
     }
@@ -51,50 +69,56 @@ final class Proposals {
     private void refresh() {
         Shown shown = session.shown().get();
         Ghost ghost = session.ghost().get();
-        String now =
-                shown.edit()
-                        + " "
-                        + shown.settled()
-                        + " "
-                        + (ghost == null
-                                ? "-"
-                                : ghost.title()
-                                        + (ghost.draft() == null)
-                                        + (ghost.outcome() == null)
-                                        + (ghost.wrong() == null));
-        if (now.equals(shownFor) || (!shown.settled() && ghost == null)) {
+        places.forEach((topic, place) -> refresh(topic, place, shown, ghost));
+    }
+
+    private void refresh(Topic topic, VBox place, Shown shown, @Nullable Ghost ghost) {
+        // A grade is known with the sections; where a pipe fits, only when water was followed.
+        boolean known = topic == Topic.GRADE ? shown.drafted() : shown.settled();
+        boolean mine = ghost != null && topic == looking;
+        String now = "edit " + shown.edit();
+        if (ghost != null) {
+            now = mine ? seenAs(ghost) : "";
+        }
+        if (now.equals(shownFor.get(topic)) || (ghost == null && !known)) {
             return;
         }
-        shownFor = now;
-        places.forEach(
-                (topic, place) -> {
-                    place.getChildren().clear();
-                    if (ghost != null && topic == looking) {
-                        seen(place, ghost);
-                    } else if (ghost == null) {
-                        offer(topic, place, shown);
-                    }
-                });
+        shownFor.put(topic, now);
+        boolean held = Focus.within(place);
+        place.getChildren().clear();
+        if (ghost != null && mine) {
+            seen(place, ghost);
+        } else if (ghost == null) {
+            offer(topic, place, shown);
+        }
+        if (held) {
+            Focus.to(place, Objects.requireNonNull(heads.get(topic), "a head comes with a place"));
+        }
+        if (mine) {
+            reveal.accept(place);
+        }
+    }
+
+    private static String seenAs(Ghost ghost) {
+        return ghost.title()
+                + (ghost.draft() == null)
+                + (ghost.outcome() == null)
+                + (ghost.wrong() == null);
     }
 
     private void offer(Topic topic, VBox place, Shown shown) {
         if (topic == Topic.GRADE) {
-            boolean own = !shown.file().plan().grade().points().isEmpty();
-            if (own) {
+            if (shown.file().plan().grade().points().isEmpty()) {
+                laid(place);
+            } else {
                 offer(
                         place,
                         topic,
-                        "A grade laid by the program",
-                        "Keeps within your limits, aims at little digging and at water that runs.",
+                        newGrade(shown),
+                        "Laid by the program: keeps within your limits, aims at little digging and"
+                                + " at water that runs. It takes the place of the grade points in"
+                                + " your plan.",
                         plan -> plan.with(plan.grade().laid(List.of(), List.of())));
-            } else {
-                Label auto =
-                        new Label(
-                                "This grade was laid by the program and follows the lane until you"
-                                        + " move a point of it.");
-                auto.setWrapText(true);
-                auto.getStyleClass().add("note");
-                place.getChildren().add(auto);
             }
         } else {
             Outcome outcome = shown.outcome();
@@ -113,6 +137,37 @@ final class Proposals {
                         plan -> PipeOffer.taken(plan, outcome, culvert));
             }
         }
+    }
+
+    /** Says that the grade is the program's, and offers to keep it. */
+    private void laid(VBox place) {
+        Label auto =
+                new Label(
+                        "This grade was laid by the program and follows the lane until you move a"
+                                + " point of it or keep it.");
+        auto.setWrapText(true);
+        auto.getStyleClass().add("note");
+        Button keep = new Button("Keep this grade");
+        keep.setId("keep-grade");
+        keep.setOnAction(event -> session.keepGrade());
+        place.getChildren().addAll(auto, keep);
+    }
+
+    /** What a new grade would be, beside the one that there is. */
+    private static String newGrade(Shown shown) {
+        UnitSystem units = shown.file().plan().units();
+        String most = Words.of(Quantity.grade(shown.file().plan().grade().steepest()), units);
+        Draft draft = shown.draft();
+        if (draft == null || !shown.drafted()) {
+            return "A new grade of at most " + most;
+        }
+        Steepest steepest = Steepest.of(draft.design().profile());
+        return "A new grade of at most "
+                + most
+                + ", in place of "
+                + Words.of(Quantity.grade(Math.abs(steepest.grade())), units)
+                + " at "
+                + Words.of(Quantity.station(steepest.station()), units);
     }
 
     private void offer(
@@ -206,11 +261,7 @@ final class Proposals {
     }
 
     private static String steepest(Draft draft, UnitSystem units) {
-        double most = 0;
-        var profile = draft.design().profile();
-        for (double s = profile.from(); s <= profile.to(); s += 1) {
-            most = Math.max(most, Math.abs(profile.grade(s)));
-        }
+        double most = Math.abs(Steepest.of(draft.design().profile()).grade());
         return Words.of(Quantity.grade(most), units);
     }
 

@@ -42,6 +42,7 @@ final class QuestionCard {
     private final Topic topic;
     private final Consumer<Finding> jump;
     private final VBox box = new VBox(8);
+    private final HBox head = new HBox(10);
     private final SVGPath mark = new SVGPath();
     private final Label question = new Label();
     private final Label answer = new Label("Being worked out.");
@@ -57,6 +58,9 @@ final class QuestionCard {
     private List<Finding> shownNumbers = List.of();
     private @Nullable UnitSystem shownUnits;
     private boolean open;
+
+    /** Whether all findings were asked for since the card was opened. */
+    private boolean all;
 
     QuestionCard(Session session, Topic topic, String words, Consumer<Finding> jump) {
         this.session = session;
@@ -75,14 +79,19 @@ final class QuestionCard {
         badge.setMinSize(18, 18);
         badge.setMaxSize(18, 18);
         mark.getStyleClass().add("mark");
-        HBox head = new HBox(10, new javafx.scene.layout.StackPane(badge, mark), said);
+        head.getChildren().addAll(new javafx.scene.layout.StackPane(badge, mark), said);
         head.setAlignment(Pos.TOP_LEFT);
         head.getStyleClass().add("question-head");
         head.setFocusTraversable(true);
         head.setAccessibleRole(AccessibleRole.BUTTON);
         head.accessibleTextProperty()
                 .bind(question.textProperty().concat(" ").concat(answer.textProperty()));
-        head.setOnMouseClicked(event -> session.open().set(topic));
+        head.setOnMouseClicked(
+                event -> {
+                    // Leaves a field of the card that closes, which goes with its card.
+                    head.requestFocus();
+                    session.open().set(topic);
+                });
         head.setOnKeyPressed(
                 event -> {
                     if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
@@ -107,12 +116,22 @@ final class QuestionCard {
         return box;
     }
 
+    /** What opens the card. */
+    Node head() {
+        return head;
+    }
+
     VBox proposal() {
         return proposal;
     }
 
     /** Opens or closes the card. */
     void setOpen(boolean now) {
+        if (open && !now) {
+            all = false;
+            shownFindings = List.of();
+            evidence.getChildren().clear();
+        }
         open = now;
         box.pseudoClassStateChanged(OPEN, now);
         if (now && !box.getChildren().contains(inside)) {
@@ -140,8 +159,14 @@ final class QuestionCard {
                             ? wrong.what() + " " + wrong.remedy()
                             : "Not yet: first settle what is wrong with the lane.");
         } else if (told != null) {
-            answer.setText(told.says().in(units) + (stale ? "  …" : ""));
+            answer.setText(told.says().in(units));
         }
+        // A shorter answer takes less room only when all is known, so that nothing jumps before.
+        boolean working = !shown.settled() && wrong == null;
+        answer.setMinHeight(
+                working
+                        ? Math.max(answer.getMinHeight(), answer.getHeight())
+                        : Region.USE_COMPUTED_SIZE);
         mark(told, stale);
         if (!open) {
             return;
@@ -150,11 +175,15 @@ final class QuestionCard {
         if (!wanted.equals(shownControls)) {
             shownControls = wanted;
             rows.clear();
+            boolean held = Focus.within(controls);
             controls.getChildren().clear();
             for (Control control : wanted) {
                 ControlRow row = new ControlRow(session, control);
                 rows.add(row);
                 controls.getChildren().add(row.node());
+            }
+            if (held) {
+                head.requestFocus();
             }
         } else {
             rows.forEach(ControlRow::fill);
@@ -201,22 +230,32 @@ final class QuestionCard {
     }
 
     private void evidence(List<Finding> found, UnitSystem units) {
+        boolean held = Focus.within(evidence);
         evidence.getChildren().clear();
-        for (Finding finding : found.subList(0, Math.min(found.size(), FIRST_FINDINGS))) {
+        int first = all ? found.size() : Math.min(found.size(), FIRST_FINDINGS);
+        for (Finding finding : found.subList(0, first)) {
             evidence.getChildren().add(one(finding, units));
         }
-        if (found.size() > FIRST_FINDINGS) {
+        if (found.size() > first) {
             Button more = new Button("Show all " + found.size() + " findings");
             more.setId("more-" + topic.name().toLowerCase(java.util.Locale.ROOT));
             more.getStyleClass().add("quiet");
-            more.setOnAction(
-                    event -> {
-                        evidence.getChildren().remove(more);
-                        found.subList(FIRST_FINDINGS, found.size())
-                                .forEach(each -> evidence.getChildren().add(one(each, units)));
-                    });
+            more.setOnAction(event -> rest(more, found.subList(first, found.size()), units));
             evidence.getChildren().add(more);
         }
+        if (held) {
+            Focus.to(evidence, head);
+        }
+    }
+
+    private void rest(Button more, List<Finding> found, UnitSystem units) {
+        all = true;
+        List<Node> made = new ArrayList<>();
+        found.forEach(each -> made.add(one(each, units)));
+        // The keyboard leaves the button before it goes.
+        evidence.getChildren().addAll(made);
+        Focus.to((javafx.scene.Parent) made.get(0), head);
+        evidence.getChildren().remove(more);
     }
 
     /** Where the topsoil is heaped, heap by heap. */

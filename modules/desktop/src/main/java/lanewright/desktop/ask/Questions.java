@@ -28,6 +28,9 @@ public final class Questions {
         WORDS.put(Topic.FIELD, "What do I carry to the field?");
     }
 
+    /** Seen around a part that is brought into sight. */
+    private static final double MARGIN = 12;
+
     private final Map<Topic, QuestionCard> cards = new EnumMap<>(Topic.class);
     private final ScrollPane scroll;
 
@@ -39,13 +42,13 @@ public final class Questions {
     public Questions(Session session, Consumer<Finding> jump) {
         VBox list = new VBox(0);
         list.getStyleClass().add("questions");
-        Proposals proposals = new Proposals(session);
+        Proposals proposals = new Proposals(session, this::reveal);
         WORDS.forEach(
                 (topic, words) -> {
                     QuestionCard card = new QuestionCard(session, topic, words, jump);
                     cards.put(topic, card);
                     list.getChildren().add(card.node());
-                    proposals.put(topic, card.proposal());
+                    proposals.put(topic, card.proposal(), card.head());
                 });
         scroll = new ScrollPane(list);
         scroll.setFitToWidth(true);
@@ -55,12 +58,46 @@ public final class Questions {
         session.open().addListener((seen, was, now) -> open(now));
         session.shown()
                 .addListener((seen, was, now) -> cards.values().forEach(card -> card.refresh(now)));
+        list.heightProperty()
+                .addListener((seen, was, now) -> stay(was.doubleValue(), now.doubleValue()));
         open(session.open().get());
     }
 
     /** The panel. */
     public Node node() {
         return scroll;
+    }
+
+    /**
+     * Keeps what is at the top of the panel where it is when the list grows or shrinks below it.
+     */
+    private void stay(double was, double now) {
+        double seen = scroll.getViewportBounds().getHeight();
+        double rolled = Math.max(0, was - seen) * scroll.getVvalue();
+        rollTo(rolled, now - seen);
+    }
+
+    private void rollTo(double top, double room) {
+        scroll.setVvalue(room <= 0 ? 0 : Math.max(0, Math.min(1, top / room)));
+    }
+
+    /** Rolls no further than it takes to see the whole of a part of the list, its end first. */
+    private void reveal(Node part) {
+        Platform.runLater(
+                () -> {
+                    if (part.getScene() == null) {
+                        return;
+                    }
+                    scroll.applyCss();
+                    scroll.layout();
+                    Node list = scroll.getContent();
+                    var at = list.sceneToLocal(part.localToScene(part.getLayoutBounds()));
+                    double seen = scroll.getViewportBounds().getHeight();
+                    double room = list.getLayoutBounds().getHeight() - seen;
+                    double top = Math.max(0, room) * scroll.getVvalue();
+                    double wanted = Math.min(top, at.getMinY() - MARGIN);
+                    rollTo(Math.max(wanted, at.getMaxY() + MARGIN - seen), room);
+                });
     }
 
     private void open(Topic topic) {
@@ -78,6 +115,6 @@ public final class Questions {
         double seen = scroll.getViewportBounds().getHeight();
         double top = card.getBoundsInParent().getMinY() - 72;
         double room = list - seen;
-        scroll.setVvalue(room <= 0 ? 0 : Math.max(0, Math.min(1, top / room)));
+        rollTo(top, room);
     }
 }

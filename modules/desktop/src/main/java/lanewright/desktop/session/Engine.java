@@ -169,7 +169,9 @@ final class Engine implements AutoCloseable {
                 told = land;
                 listener.landed(land);
             }
-            return run().draft(next.file(), progress);
+            return next.moving()
+                    ? run().moving(next.file(), progress)
+                    : run().draft(next.file(), progress);
         }
     }
 

@@ -1,6 +1,7 @@
 package lanewright.desktop.session;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.UnaryOperator;
@@ -14,6 +15,7 @@ import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import lanewright.desktop.session.Shown.Wrong;
 import lanewright.measure.Finding.Topic;
+import lanewright.planner.document.GradePart;
 import lanewright.planner.document.Plan;
 import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
@@ -46,6 +48,11 @@ public final class Session implements AutoCloseable {
     private @Nullable Gesture gesture;
     private long ghostEdit;
 
+    /**
+     * Whether the proposal that is looked at is to have a grade laid in place of the plan's own.
+     */
+    private boolean looksAtGrade;
+
     /** What the engine has told since the screen last looked: only the newest of each. */
     private static final class News {
         private long draftEdit = -1;
@@ -56,7 +63,7 @@ public final class Session implements AutoCloseable {
         private @Nullable Wrong wrong;
         private String doing = "";
         private double part;
-        private boolean worked;
+        private long workedEdit = -1;
     }
 
     /**
@@ -93,16 +100,17 @@ public final class Session implements AutoCloseable {
     }
 
     /**
-     * The plan as edited; with the grade that was laid for it if it has none of its own and one is
-     * known, so that an edit can begin from what is seen.
+     * The plan as edited; if it has no grade of its own, with the one that is seen, so that an edit
+     * can begin from it.
      */
     public Plan plan() {
         Plan plan = file().plan();
         Draft draft = shown.get().draft();
-        if (plan.grade().points().isEmpty() && draft != null && shown.get().drafted()) {
-            return draft.plan();
+        if (!plan.grade().points().isEmpty() || draft == null) {
+            return plan;
         }
-        return plan;
+        GradePart seen = draft.plan().grade();
+        return plan.with(plan.grade().laid(seen.points(), seen.reasons()));
     }
 
     /** The measured land, as soon as it is known; null before. */
@@ -136,7 +144,46 @@ public final class Session implements AutoCloseable {
     }
 
     /**
-     * Edits the plan, in one step that can be undone.
+     * A plan after an edit that began from what is seen: a grade that was only laid goes into the
+     * plan if the edit changed a point of it, and stays out if it did not.
+     *
+     * @param file the plan before
+     * @param from what the edit began from, perhaps with a laid grade
+     * @param to what the edit made of it
+     */
+    private static PlanFile edited(PlanFile file, Plan from, Plan to) throws PlanException {
+        boolean unlaid = file.plan().grade().points().isEmpty();
+        if (unlaid && to.grade().points().equals(from.grade().points())) {
+            List<String> reasons = file.plan().grade().reasons();
+            return file.with(to.with(to.grade().laid(List.of(), reasons)));
+        }
+        return file.with(to);
+    }
+
+    /**
+     * Writes the grade that the program laid into the plan, so that it stays whatever else changes;
+     * in one step that can be undone. Does nothing if the plan has one of its own, or none is laid
+     * yet.
+     */
+    public void keepGrade() {
+        finishGesture();
+        PlanFile before = file();
+        Plan seen = plan();
+        if (!before.plan().grade().points().isEmpty() || seen.grade().points().isEmpty()) {
+            return;
+        }
+        try {
+            PlanFile after = before.with(seen);
+            history.left("the laid grade kept", before);
+            show(after, false);
+        } catch (PlanException e) {
+            throw new IllegalStateException("a grade that was laid does not stand in a plan", e);
+        }
+    }
+
+    /**
+     * Edits the plan, in one step that can be undone. A grade that the program laid stays out of
+     * the plan unless the edit changes a point of it.
      *
      * @param what the edit in a few words, such as {@code width}
      * @param change makes the new plan of the present one ({@link #plan})
@@ -146,7 +193,8 @@ public final class Session implements AutoCloseable {
         finishGesture();
         PlanFile before = file();
         try {
-            PlanFile after = before.with(change.apply(plan()));
+            Plan from = plan();
+            PlanFile after = edited(before, from, change.apply(from));
             if (!after.plan().equals(before.plan())) {
                 history.left(what, before);
                 show(after, false);
@@ -155,7 +203,7 @@ public final class Session implements AutoCloseable {
         } catch (PlanException e) {
             return wrong(e);
         } catch (IllegalArgumentException e) {
-            return new Wrong(String.valueOf(e.getMessage()), "", java.util.List.of());
+            return new Wrong(String.valueOf(e.getMessage()), "", List.of());
         }
     }
 
@@ -185,7 +233,7 @@ public final class Session implements AutoCloseable {
 
     private static Wrong wrong(PlanException e) {
         var first = e.troubles().get(0);
-        return new Wrong(first.what(), first.remedy(), java.util.List.of());
+        return new Wrong(first.what(), first.remedy(), List.of());
     }
 
     /** Begins a drag: many edits that are one step to undo. */
@@ -232,7 +280,7 @@ public final class Session implements AutoCloseable {
                 return null;
             }
             try {
-                PlanFile after = before.with(change.apply(from));
+                PlanFile after = edited(before, from, change.apply(from));
                 if (!after.plan().equals(file().plan())) {
                     show(after, true);
                 }
@@ -240,7 +288,7 @@ public final class Session implements AutoCloseable {
             } catch (PlanException e) {
                 return wrong(e);
             } catch (IllegalArgumentException e) {
-                return new Wrong(String.valueOf(e.getMessage()), "", java.util.List.of());
+                return new Wrong(String.valueOf(e.getMessage()), "", List.of());
             }
         }
 
@@ -295,14 +343,18 @@ public final class Session implements AutoCloseable {
      */
     public @Nullable Wrong look(String title, UnaryOperator<Plan> change) {
         try {
-            PlanFile proposed = file().with(change.apply(plan()));
+            PlanFile now = file();
+            Plan from = plan();
+            boolean anew = !now.plan().grade().points().isEmpty();
+            PlanFile proposed = edited(now, from, change.apply(from));
+            looksAtGrade = anew && proposed.plan().grade().points().isEmpty();
             ghost.set(new Ghost(title, proposed, null, null, null));
             beside.ask(++ghostEdit, proposed, false);
             return null;
         } catch (PlanException e) {
             return wrong(e);
         } catch (IllegalArgumentException e) {
-            return new Wrong(String.valueOf(e.getMessage()), "", java.util.List.of());
+            return new Wrong(String.valueOf(e.getMessage()), "", List.of());
         }
     }
 
@@ -314,11 +366,11 @@ public final class Session implements AutoCloseable {
             ghostEdit++;
             ghost.set(null);
             history.left(seen.title(), file());
-            show(laid(seen), false);
+            show(looksAtGrade ? laid(seen) : seen.file(), false);
         }
     }
 
-    /** A grade that was laid for the proposal is taken with it. */
+    /** With the grade that was laid for the proposal, which is what was agreed on. */
     private static PlanFile laid(Ghost seen) {
         Draft draft = seen.draft();
         if (draft == null || draft.laid() == null) {
@@ -389,8 +441,8 @@ public final class Session implements AutoCloseable {
                         now.outcome(),
                         now.outcomeEdit(),
                         null,
-                        now.doing(),
-                        now.part()));
+                        "",
+                        0));
         String undo = history.undoable();
         String redo = history.redoable();
         undoable.set(undo == null ? "" : undo);
@@ -419,6 +471,8 @@ public final class Session implements AutoCloseable {
         boolean newOutcome = heard.outcome != null && heard.outcomeEdit >= now.outcomeEdit();
         long outcomeEdit = newOutcome ? heard.outcomeEdit : now.outcomeEdit();
         boolean wrong = heard.wrong != null && heard.wrongEdit == now.edit();
+        // What is still told of an earlier plan says nothing of this one.
+        boolean worked = heard.workedEdit == now.edit();
         boolean over = wrong || outcomeEdit == now.edit();
         shown.set(
                 new Shown(
@@ -429,8 +483,8 @@ public final class Session implements AutoCloseable {
                         newOutcome ? heard.outcome : now.outcome(),
                         outcomeEdit,
                         wrong ? heard.wrong : now.wrong(),
-                        over ? "" : heard.worked ? heard.doing : now.doing(),
-                        over ? 1 : heard.worked ? heard.part : now.part()));
+                        over ? "" : worked ? heard.doing : now.doing(),
+                        over ? 1 : worked ? heard.part : now.part()));
     }
 
     /** Hands the engine's news to the screen. */

@@ -15,6 +15,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.UnaryOperator;
+import lanewright.planner.document.GradePart;
 import lanewright.planner.document.Plan;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.document.Spot;
@@ -221,6 +222,85 @@ class SessionTest {
         assertSame(first, session.file());
         assertNotNull(session.look("backwards", interval(-8)));
         assertNull(session.ghost().get());
+    }
+
+    private Plan drafted() throws InterruptedException {
+        until(() -> session.shown().get().drafted());
+        Plan plan = session.plan();
+        assertTrue(plan.grade().points().size() > 1, "a grade was laid");
+        assertEquals(List.of(), session.file().plan().grade().points(), "and is not in the plan");
+        return plan;
+    }
+
+    private static Plan raised(Plan plan) {
+        List<GradePart.Point> points = new ArrayList<>(plan.grade().points());
+        GradePart.Point old = points.get(1);
+        points.set(1, new GradePart.Point(old.station(), old.height() + 0.1, old.curve()));
+        return plan.with(plan.grade().laid(points, List.of()));
+    }
+
+    @Test
+    void anEditOfSomethingElseLeavesALaidGradeOutOfThePlan() throws Exception {
+        drafted();
+        assertNull(session.edit("sections", interval(7)));
+        assertEquals(7, session.file().plan().work().interval(), 1e-9);
+        drafted();
+        Session.Gesture drag = session.begin("sections");
+        assertNull(drag.to(interval(8)));
+        drag.done();
+        drafted();
+        assertNull(session.look("wider apart", interval(9)));
+        until(() -> session.ghost().get().draft() != null);
+        session.take();
+        assertEquals(9, session.file().plan().work().interval(), 1e-9);
+        drafted();
+        assertNull(session.edit("nothing", plan -> plan));
+        assertEquals("wider apart", session.undoable().get());
+    }
+
+    @Test
+    void anEditOfAGradePointWritesTheLaidGradeIntoThePlan() throws Exception {
+        Plan seen = drafted();
+        int points = seen.grade().points().size();
+        double height = seen.grade().points().get(1).height();
+        assertNull(session.edit("a point between grades", SessionTest::raised));
+        List<GradePart.Point> own = session.file().plan().grade().points();
+        assertEquals(points, own.size());
+        assertEquals(height + 0.1, own.get(1).height(), 0.002);
+        session.undo();
+        assertEquals(List.of(), session.file().plan().grade().points());
+        // The draft of the edit may still stand, or be gone: a drag begins from what is seen.
+        Session.Gesture drag = session.begin("a point between grades");
+        assertNull(drag.to(SessionTest::raised));
+        drag.done();
+        assertEquals(points, session.file().plan().grade().points().size());
+        assertNull(session.edit("sections", interval(7)));
+        assertEquals(points, session.file().plan().grade().points().size(), "its own now");
+    }
+
+    @Test
+    void aLaidGradeIsKeptOrAgreedOnWhenItsOwnerSaysSo() throws Exception {
+        List<GradePart.Point> laid = drafted().grade().points();
+        session.keepGrade();
+        assertEquals(laid.size(), session.file().plan().grade().points().size());
+        assertEquals("the laid grade kept", session.undoable().get());
+        session.keepGrade();
+        assertNull(session.edit("a point between grades", SessionTest::raised));
+        assertNull(
+                session.look(
+                        "a new grade", plan -> plan.with(plan.grade().laid(List.of(), List.of()))));
+        until(() -> session.ghost().get().draft() != null);
+        session.take();
+        assertEquals(laid.size(), session.file().plan().grade().points().size());
+        assertEquals(
+                laid.get(1).height(),
+                session.file().plan().grade().points().get(1).height(),
+                0.002,
+                "what was looked at");
+        session.undo();
+        session.undo();
+        session.undo();
+        assertSame(first, session.file());
     }
 
     @Test

@@ -54,7 +54,7 @@ final class Answers {
         var made = new Answers(findings);
         made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey));
         made.add(Topic.LINE, "Where does the lane run?", line(design));
-        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile(), proposed));
+        made.add(Topic.GRADE, "What grade does it take?", made.grade(design.profile(), proposed));
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
         made.add(Topic.WATER, "Where does water go?", water(water));
         made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
@@ -77,7 +77,7 @@ final class Answers {
         var made = new Answers(findings);
         made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey));
         made.add(Topic.LINE, "Where does the lane run?", line(design));
-        made.add(Topic.GRADE, "What grade does it take?", grade(design.profile(), proposed));
+        made.add(Topic.GRADE, "What grade does it take?", made.grade(design.profile(), proposed));
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
         made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
         made.add(Topic.STONE, "How much stone?", stone(stone));
@@ -150,19 +150,30 @@ final class Answers {
     }
 
     /** The steepest grade, uphill or down, and where it is. */
-    static Saying grade(Profile profile, boolean proposed) {
+    private Saying grade(Profile profile, boolean proposed) {
         Steepest steepest = Steepest.of(profile);
-        return Saying.of(
+        Quantity allowed = null;
+        for (Finding each : findings) {
+            allowed = each.code().equals(OwnGrade.STEEP) ? each.limit() : allowed;
+        }
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.grade(Math.abs(steepest.grade())));
+        quantities.add(Quantity.station(steepest.station()));
+        if (allowed != null) {
+            quantities.add(allowed);
+        }
+        quantities.add(Quantity.height(profile.height(profile.from())));
+        quantities.add(Quantity.height(profile.height(profile.to())));
+        return new Saying(
                 "At most {}, "
                         + (steepest.grade() < 0 ? "downhill" : "uphill")
-                        + " at {}; it begins at {} and ends at {}."
+                        + " at {}"
+                        + (allowed == null ? "" : ", {} allowed")
+                        + "; it begins at {} and ends at {}."
                         + (proposed
-                                ? " Proposed by this program: agree on it before" + " building."
+                                ? " Proposed by this program: agree on it before building."
                                 : ""),
-                Quantity.grade(Math.abs(steepest.grade())),
-                Quantity.station(steepest.station()),
-                Quantity.height(profile.height(profile.from())),
-                Quantity.height(profile.height(profile.to())));
+                quantities);
     }
 
     private static Saying shape(LaneDesign design) {

@@ -39,6 +39,11 @@ final class Kept<V> {
         V make() throws E;
     }
 
+    /** The last result, whatever went into it; null before the first. */
+    @Nullable V last() {
+        return result;
+    }
+
     /** The result of {@code work} on {@code now}: kept if these are equal to the last ones. */
     <E extends Exception> V of(List<Object> now, Work<V, E> work) throws E {
         V last = result;

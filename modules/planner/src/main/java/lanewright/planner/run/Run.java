@@ -23,6 +23,7 @@ import lanewright.lane.line.DesignRefused;
 import lanewright.lane.line.IntersectionPoint;
 import lanewright.lane.line.Place;
 import lanewright.lane.line.Profile;
+import lanewright.lane.line.VerticalPoint;
 import lanewright.lane.section.KeptSections;
 import lanewright.lane.section.SectionSet;
 import lanewright.lane.section.SectionWork;
@@ -161,16 +162,37 @@ public final class Run {
      */
     public Draft draft(PlanFile file, Progress progress)
             throws SurveyException, DesignRefused, PlanException {
+        return draft(file, false, progress);
+    }
+
+    /**
+     * A draft for one moment of a drag: as {@link #draft}, but a plan without a grade keeps the one
+     * that was laid last, so that the lane follows the hand. It is not to be settled; once the hand
+     * lets go, {@link #draft} lays the grade that such a plan gets.
+     *
+     * @param file the plan at that moment
+     * @param progress told of the work, and asked whether to go on
+     * @throws SurveyException if the survey cannot be read
+     * @throws DesignRefused if the lane cannot be laid out as it is asked for
+     * @throws PlanException if the plan names something that is in no table
+     */
+    public Draft moving(PlanFile file, Progress progress)
+            throws SurveyException, DesignRefused, PlanException {
+        return draft(file, true, progress);
+    }
+
+    private Draft draft(PlanFile file, boolean moving, Progress progress)
+            throws SurveyException, DesignRefused, PlanException {
         drafted.begin();
         SectionWork before = cutting.work();
         try {
-            return drafted(file, progress);
+            return drafted(file, moving, progress);
         } finally {
             drafted.sections(cutting.work().less(before));
         }
     }
 
-    private Draft drafted(PlanFile file, Progress progress)
+    private Draft drafted(PlanFile file, boolean moving, Progress progress)
             throws SurveyException, DesignRefused, PlanException {
         Plan plan = file.plan();
         checkNames(file);
@@ -187,10 +209,11 @@ public final class Run {
         List<IntersectionPoint> corners = Designs.corners(plan.line(), places);
         Alignment line = alignment.of(List.of(corners), () -> Alignment.of(corners));
         progress.check();
-        GradeProposal laid =
-                plan.grade().points().isEmpty()
-                        ? lay(plan, line, land, depth, places, progress)
-                        : null;
+        GradeProposal laid = null;
+        if (plan.grade().points().isEmpty()) {
+            GradeProposal last = moving ? laidLast(line) : null;
+            laid = last == null ? lay(plan, line, land, depth, places, progress) : last;
+        }
         GradePart grade = laid == null ? plan.grade() : GradeLaying.written(plan, laid);
         LaneDesign lane = design(plan, line, grade);
         SectionSet cut = cut(lane, land, depth, progress.part(0.8, 1));
@@ -215,6 +238,8 @@ public final class Run {
         if (laid != null) {
             findings.addAll(laid.collisions());
             findings.add(LaidFinding.of(lane, Saying.plain("")));
+        } else {
+            findings.addAll(OwnGrade.findings(grade, lane.profile()));
         }
         findings.addAll(cut.findings());
         List<Assumption> assumptions = new ArrayList<>(file.assumed());
@@ -641,6 +666,17 @@ public final class Run {
     private static List<Saying> clear(Plan plan, SectionSet cut, WaterReport flows) {
         double wanted = plan.grade().edgeAboveGround();
         return ClearanceWords.of(flows.clearance(cut.sections(), wanted), wanted);
+    }
+
+    /** The grade that was laid last, if it can be on this line too; else null. */
+    private @Nullable GradeProposal laidLast(Alignment line) {
+        GradeProposal last = laying.last();
+        if (last == null) {
+            return null;
+        }
+        VerticalPoint before = last.points().get(last.points().size() - 2);
+        // The last point moves with the end of the lane.
+        return before.station() + before.curve() / 2 < line.length() ? last : null;
     }
 
     /** Lays a grade, and says what it moves beside a straight one. */
