@@ -525,7 +525,7 @@ public final class Session implements AutoCloseable {
         public void working(long edit, double part, String doing) {
             hear(
                     told -> {
-                        told.worked = true;
+                        told.workedEdit = edit;
                         told.doing = doing;
                         told.part = part;
                     });
