@@ -25,23 +25,37 @@ class DeskWindowTest {
         return Hand.on(() -> new Session(file, plan.getParent(), Platform::runLater));
     }
 
+    private static Hand hand() {
+        return Hand.open(
+                () -> {
+                    Type.ready();
+                    return new javafx.scene.layout.StackPane();
+                },
+                1440,
+                900);
+    }
+
+    private static DeskWindow show(Hand hand, Session session) {
+        return Hand.on(
+                () -> {
+                    DeskWindow made = new DeskWindow(session);
+                    hand.show(made.root());
+                    return made;
+                });
+    }
+
+    private static void close(DeskWindow window) {
+        Hand.on(
+                () -> {
+                    window.close();
+                    return null;
+                });
+    }
+
     private static void walk(String sample) throws Exception {
-        Hand hand =
-                Hand.open(
-                        () -> {
-                            Type.ready();
-                            return new javafx.scene.layout.StackPane();
-                        },
-                        1440,
-                        900);
+        Hand hand = hand();
         Session session = session(sample);
-        DeskWindow window =
-                Hand.on(
-                        () -> {
-                            DeskWindow made = new DeskWindow(session);
-                            hand.show(made.root());
-                            return made;
-                        });
+        DeskWindow window = show(hand, session);
         hand.until("the whole outcome", () -> session.shown().get().settled());
         Hand.pause(700);
         hand.click("land");
@@ -54,49 +68,22 @@ class DeskWindowTest {
             hand.look(sample + "-" + name);
         }
         assertTrue(session.shown().get().settled());
-        Hand.on(
-                () -> {
-                    window.close();
-                    return null;
-                });
-    }
-
-    /** Presses a button that may lie out of sight. */
-    private static void press(Hand hand, String button) {
-        Hand.on(
-                () -> {
-                    ((javafx.scene.control.Button) hand.see(button)).fire();
-                    return null;
-                });
+        close(window);
     }
 
     @Test
     void aPipeIsTakenOnTheCardAndTakenOutAgainByItsButton() throws Exception {
-        Hand hand =
-                Hand.open(
-                        () -> {
-                            Type.ready();
-                            return new javafx.scene.layout.StackPane();
-                        },
-                        1440,
-                        900);
+        Hand hand = hand();
         Session session = session("marrow-fold");
-        DeskWindow window =
-                Hand.on(
-                        () -> {
-                            DeskWindow made = new DeskWindow(session);
-                            hand.show(made.root());
-                            session.open().set(Topic.WATER);
-                            return made;
-                        });
+        DeskWindow window = show(hand, session);
         hand.until("the whole outcome", () -> session.shown().get().settled());
         Hand.pause(700);
-        press(hand, "see-water");
+        hand.keys(KeyCode.CONTROL, KeyCode.DIGIT5);
+        hand.click("see-water");
         hand.until(
                 "the proposal",
                 () -> session.ghost().get() != null && session.ghost().get().outcome() != null);
-        Hand.pause(300);
-        press(hand, "take");
+        hand.click("take");
         hand.until(
                 "the pipe",
                 () ->
@@ -104,19 +91,11 @@ class DeskWindowTest {
                                 && session.shown().get().settled());
         Hand.pause(700);
         hand.look("pipe-taken");
-        press(hand, "pipe-out-0");
+        hand.click("pipe-out-0");
         hand.until("no pipe", () -> session.plan().water().pipes().isEmpty());
-        Hand.on(
-                () -> {
-                    session.undo();
-                    return null;
-                });
+        hand.keys(KeyCode.CONTROL, KeyCode.Z);
         assertEquals(1, session.plan().water().pipes().size());
-        Hand.on(
-                () -> {
-                    window.close();
-                    return null;
-                });
+        close(window);
     }
 
     @Test
