@@ -27,15 +27,18 @@ final class Engine implements AutoCloseable {
 
     /** Is told what was worked out, on the engine's threads. */
     interface Listener {
-        void landed(Run.Land land);
+        /** The land was read; of no matter to who wants only what comes of a plan on it. */
+        default void landed(Run.Land land) {}
 
-        void drafted(long edit, Draft draft);
+        /** A draft was made; of no matter to who wants only the whole outcome. */
+        default void drafted(long edit, Draft draft) {}
 
         void settled(long edit, Outcome outcome);
 
         void refused(long edit, Wrong wrong);
 
-        void working(long edit, double part, String doing);
+        /** Work goes on; of no matter where it is over in moments. */
+        default void working(long edit, double part, String doing) {}
     }
 
     private record Asked(long edit, PlanFile file, boolean moving) {}

@@ -3,7 +3,6 @@ package lanewright.desktop.session;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
@@ -33,38 +32,15 @@ public final class Session implements AutoCloseable {
     private final Path folder;
     private final Executor screen;
     private final Engine engine;
-    private final Engine beside;
+    private final Looking looking;
     private final History history = new History();
     private final ReadOnlyObjectWrapper<Shown> shown;
     private final ReadOnlyStringWrapper undoable = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper redoable = new ReadOnlyStringWrapper("");
     private final DoubleProperty marker = new SimpleDoubleProperty(0);
     private final ObjectProperty<Topic> open = new SimpleObjectProperty<>(Topic.LINE);
-    private final ReadOnlyObjectWrapper<@Nullable Ghost> ghost = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Run.@Nullable Land> land = new ReadOnlyObjectWrapper<>();
-    private final Object newsLock = new Object();
-    private final AtomicBoolean newsComing = new AtomicBoolean();
-    private News news = new News();
     private @Nullable Gesture gesture;
-    private long ghostEdit;
-
-    /**
-     * Whether the proposal that is looked at is to have a grade laid in place of the plan's own.
-     */
-    private boolean looksAtGrade;
-
-    /** What the engine has told since the screen last looked: only the newest of each. */
-    private static final class News {
-        private long draftEdit = -1;
-        private @Nullable Draft draft;
-        private long outcomeEdit = -1;
-        private @Nullable Outcome outcome;
-        private long wrongEdit = -1;
-        private @Nullable Wrong wrong;
-        private String doing = "";
-        private double part;
-        private long workedEdit = -1;
-    }
 
     /**
      * Opens a plan and begins to work it out.
@@ -79,8 +55,11 @@ public final class Session implements AutoCloseable {
         this.shown =
                 new ReadOnlyObjectWrapper<>(
                         new Shown(0, file, null, -1, null, -1, null, "Reading the survey", 0));
-        this.engine = new Engine(() -> new Run(folder), new Telling());
-        this.beside = new Engine(engine::beside, new TellingGhost());
+        this.engine =
+                new Engine(
+                        () -> new Run(folder),
+                        new News(screen, land::set, news -> shown.set(news.apply(shown.get()))));
+        this.looking = new Looking(engine, screen);
         engine.ask(0, file, false);
     }
 
@@ -140,7 +119,7 @@ public final class Session implements AutoCloseable {
 
     /** A proposal that is looked at, or null. */
     public ReadOnlyObjectProperty<@Nullable Ghost> ghost() {
-        return ghost.getReadOnlyProperty();
+        return looking.ghost();
     }
 
     /**
@@ -345,11 +324,7 @@ public final class Session implements AutoCloseable {
         try {
             PlanFile now = file();
             Plan from = plan();
-            boolean anew = !now.plan().grade().points().isEmpty();
-            PlanFile proposed = edited(now, from, change.apply(from));
-            looksAtGrade = anew && proposed.plan().grade().points().isEmpty();
-            ghost.set(new Ghost(title, proposed, null, null, null));
-            beside.ask(++ghostEdit, proposed, false);
+            looking.at(title, now, edited(now, from, change.apply(from)));
             return null;
         } catch (PlanException e) {
             return wrong(e);
@@ -360,33 +335,18 @@ public final class Session implements AutoCloseable {
 
     /** Takes the proposal that is looked at. */
     public void take() {
-        Ghost seen = ghost.get();
+        Ghost seen = looking.ghost().get();
         if (seen != null) {
             finishGesture();
-            ghostEdit++;
-            ghost.set(null);
+            looking.leave();
             history.left(seen.title(), file());
-            show(looksAtGrade ? laid(seen) : seen.file(), false);
-        }
-    }
-
-    /** With the grade that was laid for the proposal, which is what was agreed on. */
-    private static PlanFile laid(Ghost seen) {
-        Draft draft = seen.draft();
-        if (draft == null || draft.laid() == null) {
-            return seen.file();
-        }
-        try {
-            return seen.file().with(draft.plan());
-        } catch (PlanException e) {
-            throw new IllegalStateException("a grade that was laid does not stand in a plan", e);
+            show(looking.agreed(seen), false);
         }
     }
 
     /** Leaves the proposal that is looked at. */
     public void leave() {
-        ghostEdit++;
-        ghost.set(null);
+        looking.leave();
     }
 
     /** Is told, on the thread of the screen, what becomes of a plan that is worked out beside. */
@@ -426,7 +386,7 @@ public final class Session implements AutoCloseable {
     }
 
     private void show(PlanFile file, boolean moving) {
-        if (ghost.get() != null) {
+        if (looking.ghost().get() != null) {
             // It was made of the plan before this edit, and taking it would take the edit back.
             leave();
         }
@@ -450,104 +410,12 @@ public final class Session implements AutoCloseable {
         engine.ask(edit, file, moving);
     }
 
-    private void hear(java.util.function.Consumer<News> tells) {
-        synchronized (newsLock) {
-            tells.accept(news);
-        }
-        if (newsComing.compareAndSet(false, true)) {
-            screen.execute(this::listen);
-        }
-    }
-
-    private void listen() {
-        newsComing.set(false);
-        News heard;
-        synchronized (newsLock) {
-            heard = news;
-            news = new News();
-        }
-        Shown now = shown.get();
-        boolean newDraft = heard.draft != null && heard.draftEdit >= now.draftEdit();
-        boolean newOutcome = heard.outcome != null && heard.outcomeEdit >= now.outcomeEdit();
-        long outcomeEdit = newOutcome ? heard.outcomeEdit : now.outcomeEdit();
-        boolean wrong = heard.wrong != null && heard.wrongEdit == now.edit();
-        // What is still told of an earlier plan says nothing of this one.
-        boolean worked = heard.workedEdit == now.edit();
-        boolean over = wrong || outcomeEdit == now.edit();
-        shown.set(
-                new Shown(
-                        now.edit(),
-                        now.file(),
-                        newDraft ? heard.draft : now.draft(),
-                        newDraft ? heard.draftEdit : now.draftEdit(),
-                        newOutcome ? heard.outcome : now.outcome(),
-                        outcomeEdit,
-                        wrong ? heard.wrong : now.wrong(),
-                        over ? "" : worked ? heard.doing : now.doing(),
-                        over ? 1 : worked ? heard.part : now.part()));
-    }
-
-    /** Hands the engine's news to the screen. */
-    private final class Telling implements Engine.Listener {
-        @Override
-        public void landed(Run.Land made) {
-            screen.execute(() -> land.set(made));
-        }
-
-        @Override
-        public void drafted(long edit, Draft draft) {
-            hear(
-                    told -> {
-                        told.draft = draft;
-                        told.draftEdit = edit;
-                    });
-        }
-
-        @Override
-        public void settled(long edit, Outcome outcome) {
-            hear(
-                    told -> {
-                        told.outcome = outcome;
-                        told.outcomeEdit = edit;
-                    });
-        }
-
-        @Override
-        public void refused(long edit, Wrong wrong) {
-            hear(
-                    told -> {
-                        told.wrong = wrong;
-                        told.wrongEdit = edit;
-                    });
-        }
-
-        @Override
-        public void working(long edit, double part, String doing) {
-            hear(
-                    told -> {
-                        told.workedEdit = edit;
-                        told.doing = doing;
-                        told.part = part;
-                    });
-        }
-    }
-
     /** Hands what comes of a plan beside this one to who asked for it. */
     private final class TellingBeside implements Engine.Listener {
         private final Beside told;
 
         TellingBeside(Beside told) {
             this.told = told;
-        }
-
-        @Override
-        public void landed(Run.Land made) {
-            // Only the whole outcome is wanted.
-        }
-
-        @Override
-        public void drafted(long edit, Draft draft) {
-            // Only the whole outcome is wanted.
         }
 
         @Override
@@ -566,55 +434,10 @@ public final class Session implements AutoCloseable {
         }
     }
 
-    /** Hands what comes of a proposal to the screen. */
-    private final class TellingGhost implements Engine.Listener {
-        @Override
-        public void landed(Run.Land made) {
-            // The land is there already.
-        }
-
-        @Override
-        public void drafted(long edit, Draft draft) {
-            screen.execute(() -> answer(edit, draft, null, null));
-        }
-
-        @Override
-        public void settled(long edit, Outcome outcome) {
-            screen.execute(() -> answer(edit, null, outcome, null));
-        }
-
-        @Override
-        public void refused(long edit, Wrong wrong) {
-            screen.execute(() -> answer(edit, null, null, wrong));
-        }
-
-        @Override
-        public void working(long edit, double part, String doing) {
-            // A proposal is a matter of moments.
-        }
-
-        private void answer(
-                long edit,
-                @Nullable Draft draft,
-                @Nullable Outcome outcome,
-                @Nullable Wrong wrong) {
-            Ghost seen = ghost.get();
-            if (seen != null && edit == ghostEdit) {
-                ghost.set(
-                        new Ghost(
-                                seen.title(),
-                                seen.file(),
-                                draft == null ? seen.draft() : draft,
-                                outcome,
-                                wrong));
-            }
-        }
-    }
-
     /** Stops working. What is running is left to end by itself. */
     @Override
     public void close() {
         engine.close();
-        beside.close();
+        looking.close();
     }
 }
