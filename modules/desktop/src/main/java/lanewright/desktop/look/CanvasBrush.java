@@ -16,6 +16,7 @@ import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Style;
 import lanewright.sheets.paint.Brush;
 import lanewright.sheets.paint.Painting;
+import lanewright.sheets.paint.Trim;
 
 /** Paints a drawing on the screen, one pixel to the point. */
 public final class CanvasBrush implements Brush {
@@ -71,6 +72,12 @@ public final class CanvasBrush implements Brush {
         g.stroke();
     }
 
+    /** Cuts the pattern itself: the canvas paints all of itself again for each area it clips to. */
+    @Override
+    public void cover(List<Outline> rings, List<Outline> pieces, int colour, double width) {
+        stroke(Trim.within(rings, pieces), colour, width, Style.Dash.NONE, true);
+    }
+
     private void path(List<Outline> lines) {
         g.beginPath();
         for (Outline line : lines) {
@@ -113,11 +120,28 @@ public final class CanvasBrush implements Brush {
         g.drawImage(image, place.x(), place.y(), place.width(), place.height());
     }
 
+    /** Holds to the whole pixels around: the canvas is quick to clip to those only. */
     @Override
     public void hold(List<Outline> rings) {
+        double left = Double.POSITIVE_INFINITY;
+        double top = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double bottom = Double.NEGATIVE_INFINITY;
+        for (Outline ring : rings) {
+            for (int i = 0; i < ring.size(); i++) {
+                left = Math.min(left, ring.x(i));
+                top = Math.min(top, ring.y(i));
+                right = Math.max(right, ring.x(i));
+                bottom = Math.max(bottom, ring.y(i));
+            }
+        }
         g.save();
-        path(rings);
-        g.setFillRule(FillRule.EVEN_ODD);
+        g.beginPath();
+        g.rect(
+                Math.floor(left),
+                Math.floor(top),
+                Math.ceil(right) - Math.floor(left),
+                Math.ceil(bottom) - Math.floor(top));
         g.clip();
     }
 

@@ -16,6 +16,19 @@ public interface Brush {
     void stroke(List<Outline> lines, int colour, double width, Style.Dash dash, boolean round)
             throws IOException;
 
+    /**
+     * Covers what lies between rings, even-odd, with the lines of a pattern.
+     *
+     * @param rings what is covered
+     * @param pieces lines of the pattern, which may reach beyond the rings
+     */
+    default void cover(List<Outline> rings, List<Outline> pieces, int colour, double width)
+            throws IOException {
+        hold(rings);
+        stroke(pieces, colour, width, Style.Dash.NONE, true);
+        release();
+    }
+
     /** Words in one colour. */
     void words(Mark.Words words, int colour) throws IOException;
 

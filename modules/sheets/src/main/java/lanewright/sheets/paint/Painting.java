@@ -59,9 +59,7 @@ public final class Painting {
         if (style.pattern() != Pattern.NONE) {
             List<Outline> pieces = pieces(area, style.pattern());
             if (!pieces.isEmpty()) {
-                brush.hold(area.rings());
-                brush.stroke(pieces, style.stroke(), style.patternWidth(), Style.Dash.NONE, true);
-                brush.release();
+                brush.cover(area.rings(), pieces, style.stroke(), style.patternWidth());
             }
         }
     }
