@@ -131,6 +131,8 @@ enum Unit {
     @SuppressWarnings("ImmutableEnumChecker") // List.of gives one that cannot be changed
     private final List<String> names;
 
+    private final double si;
+
     Unit(Measure measure, boolean metric, String ratio, String... names) {
         this.measure = measure;
         this.metric = metric;
@@ -138,6 +140,7 @@ enum Unit {
         this.times = new BigDecimal(bar < 0 ? ratio : ratio.substring(0, bar));
         this.over = bar < 0 ? BigDecimal.ONE : new BigDecimal(ratio.substring(bar + 1));
         this.names = List.of(names);
+        this.si = toSi(BigDecimal.ONE);
     }
 
     /** What it measures. */
@@ -162,12 +165,15 @@ enum Unit {
 
     /** {@code number} of this unit in SI, to 34 digits. */
     BigDecimal exact(BigDecimal number) {
-        return number.multiply(times).divide(over, MathContext.DECIMAL128);
+        BigDecimal product = number.multiply(times);
+        return over.equals(BigDecimal.ONE)
+                ? product.round(MathContext.DECIMAL128)
+                : product.divide(over, MathContext.DECIMAL128);
     }
 
     /** One of this unit in SI. */
     double si() {
-        return toSi(BigDecimal.ONE);
+        return si;
     }
 
     /** The unit that is written as {@code name}, whatever its case, blanks and dots; else null. */

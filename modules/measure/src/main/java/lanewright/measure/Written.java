@@ -75,12 +75,21 @@ public final class Written {
 
     /** The fewest digits that read back as the value. */
     private static String in(double value, Unit unit, String symbol) {
-        BigDecimal shown = exact(value).divide(unit.exact(BigDecimal.ONE), MathContext.DECIMAL128);
+        BigDecimal exact = exact(value);
+        // A double is near enough to tell which few digits may do, and nearly always enough.
+        double near = value / unit.si();
+        for (int digits = FEW_DIGITS; digits <= SHORT_DIGITS && Double.isFinite(near); digits++) {
+            BigDecimal kept = new BigDecimal(near, new MathContext(digits, RoundingMode.HALF_EVEN));
+            if (Math.abs(kept.doubleValue() * unit.si() - value) <= 16 * Math.ulp(value)
+                    && Math.abs(unit.toSi(kept) - value) <= 2 * Math.ulp(value)) {
+                return digits(kept) + " " + symbol;
+            }
+        }
+        BigDecimal shown = exact.divide(unit.exact(BigDecimal.ONE), MathContext.DECIMAL128);
         BigDecimal kept = shown;
-        for (int digits = FEW_DIGITS; digits <= MOST_DIGITS; digits++) {
+        for (int digits = SHORT_DIGITS + 1; digits <= MOST_DIGITS; digits++) {
             kept = shown.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-            double off = digits <= SHORT_DIGITS ? 2 * Math.ulp(value) : 0;
-            if (Math.abs(unit.toSi(kept) - value) <= off) {
+            if (unit.toSi(kept) == value) {
                 break;
             }
         }

@@ -24,6 +24,7 @@ public final class PlanFile {
     private final List<Assumption> assumed;
     private final Node.Members tree;
     private final int readVersion;
+    private volatile Node.@Nullable Members whole;
 
     private PlanFile(
             String name, Plan plan, List<Assumption> assumed, Node.Members tree, int readVersion) {
@@ -226,6 +227,19 @@ public final class PlanFile {
         return null;
     }
 
+    /**
+     * The plan with every value written out. Kept, for one edit on the screen asks many times; two
+     * threads that ask at once may each make it, and make the same.
+     */
+    private Node.Members whole() {
+        Node.Members made = whole;
+        if (made == null) {
+            made = WriteForm.write(plan.units(), false, plan, "", PlanForm::plan);
+            whole = made;
+        }
+        return made;
+    }
+
     /** What it says. */
     public Plan plan() {
         return plan;
@@ -249,7 +263,7 @@ public final class PlanFile {
      * @throws PlanException if that plan cannot stand, with the field that is wrong
      */
     public PlanFile with(Plan edited) throws PlanException {
-        Node.Members before = WriteForm.write(plan.units(), false, plan, "", PlanForm::plan);
+        Node.Members before = whole();
         Node.Members after = WriteForm.write(edited.units(), false, edited, "", PlanForm::plan);
         return of("the plan", Edit.members(tree, before, after), readVersion);
     }
@@ -262,8 +276,7 @@ public final class PlanFile {
      * @throws PlanException if that cannot stand, with what is wrong and what to do
      */
     public PlanFile with(String path, String value) throws PlanException {
-        Node.Members whole = WriteForm.write(plan.units(), false, plan, "", PlanForm::plan);
-        return of("the plan", Path.of(path).put(tree, whole, value), readVersion);
+        return of("the plan", Path.of(path).put(tree, whole(), value), readVersion);
     }
 
     /**
@@ -274,9 +287,7 @@ public final class PlanFile {
     public String said(String path) {
         Path at = Path.of(path);
         String own = at.get(tree);
-        return own.isEmpty()
-                ? at.get(WriteForm.write(plan.units(), false, plan, "", PlanForm::plan))
-                : own;
+        return own.isEmpty() ? at.get(whole()) : own;
     }
 
     /** Whether the owner said the value at a path, so that it is not an assumption. */
@@ -313,7 +324,7 @@ public final class PlanFile {
      * line ends and indents are made even.
      */
     public String textWith(GradePart grade) {
-        Node.Members before = WriteForm.write(plan.units(), false, plan, "", PlanForm::plan);
+        Node.Members before = whole();
         Node.Members after =
                 WriteForm.write(plan.units(), false, plan.with(grade), "", PlanForm::plan);
         return JsonText.of(Edit.members(tree, before, after));
