@@ -166,7 +166,7 @@ enum Unit {
     /** {@code number} of this unit in SI, to 34 digits. */
     BigDecimal exact(BigDecimal number) {
         BigDecimal product = number.multiply(times);
-        return over.equals(BigDecimal.ONE)
+        return over.compareTo(BigDecimal.ONE) == 0
                 ? product.round(MathContext.DECIMAL128)
                 : product.divide(over, MathContext.DECIMAL128);
     }

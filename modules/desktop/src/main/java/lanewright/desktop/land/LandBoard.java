@@ -3,7 +3,6 @@ package lanewright.desktop.land;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -11,8 +10,6 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
@@ -50,18 +47,13 @@ public final class LandBoard extends Board implements AutoCloseable {
     /** How near the pointer must be to take hold of something, px. */
     private static final double REACH = 11;
 
-    private final Terrain terrain = new Terrain(this::painted);
+    private final BareLand land = new BareLand(this::repaint);
     private final ReadOnlyStringWrapper readout = new ReadOnlyStringWrapper("");
     private final BooleanProperty taping = new SimpleBooleanProperty(false);
     private @Nullable Session session;
-    private @Nullable Survey survey;
-    private @Nullable Ground ground;
-    private @Nullable Shots shots;
     private UnitSystem units = UnitSystem.METRIC;
     private View view = new View(0, 0, 1, 100, 100);
     private boolean fitted;
-    private Terrain.@Nullable Painted land;
-    private @Nullable WritableImage landImage;
     private Session.@Nullable Gesture gesture;
     private int chosen = -1;
     private int held = -1;
@@ -86,7 +78,8 @@ public final class LandBoard extends Board implements AutoCloseable {
         setOnMouseMoved(this::moved);
         setOnScroll(this::scrolled);
         setOnKeyPressed(this::keyed);
-        themeProperty().addListener((seen, was, now) -> askTerrain());
+        land.themeProperty().bind(themeProperty());
+        getChildren().add(0, land);
         widthProperty().addListener((seen, was, now) -> resized());
         heightProperty().addListener((seen, was, now) -> resized());
     }
@@ -122,7 +115,7 @@ public final class LandBoard extends Board implements AutoCloseable {
     /** Shows measured land on which there is no lane yet. */
     public void show(Survey measured, Ground made, UnitSystem shownUnits) {
         units = shownUnits;
-        fitted = fitted && ground == made;
+        fitted = fitted && land.ground() == made;
         land(measured, made);
     }
 
@@ -149,37 +142,17 @@ public final class LandBoard extends Board implements AutoCloseable {
     }
 
     private void land(Survey measured, Ground made) {
-        if (survey != measured) {
-            survey = measured;
-            shots = null;
-            Thread sorter =
-                    new Thread(
-                            () -> {
-                                Shots sorted = new Shots(measured);
-                                Platform.runLater(
-                                        () -> {
-                                            if (survey == measured) {
-                                                shots = sorted;
-                                                repaint();
-                                            }
-                                        });
-                            },
-                            "lanewright-shots");
-            sorter.setDaemon(true);
-            sorter.start();
-        }
-        if (ground != made) {
-            ground = made;
-            if (!fitted) {
-                fit();
-            }
-            askTerrain();
+        boolean another = land.ground() != made;
+        land.take(measured, made);
+        land.look(view, units);
+        if (another && !fitted) {
+            fit();
         }
     }
 
     /** Shows all of the lane, or all of the land where there is no lane. */
     public void fit() {
-        Ground made = ground;
+        Ground made = land.ground();
         if (made == null || getWidth() < 2 || getHeight() < 2) {
             return;
         }
@@ -226,43 +199,16 @@ public final class LandBoard extends Board implements AutoCloseable {
 
     private void look(View next) {
         view = next;
-        askTerrain();
+        land.look(view, units);
         repaint();
     }
 
     private void resized() {
         view = view.sized(Math.max(1, getWidth()), Math.max(1, getHeight()));
+        land.look(view, units);
         if (!fitted) {
             fit();
         }
-        askTerrain();
-    }
-
-    private void askTerrain() {
-        Ground made = ground;
-        if (made != null && getWidth() > 2 && getHeight() > 2) {
-            terrain.ask(made, view, units, theme());
-        }
-    }
-
-    private void painted(Terrain.Painted done) {
-        Platform.runLater(
-                () -> {
-                    var image = new WritableImage(done.columns(), done.rows());
-                    image.getPixelWriter()
-                            .setPixels(
-                                    0,
-                                    0,
-                                    done.columns(),
-                                    done.rows(),
-                                    PixelFormat.getIntArgbInstance(),
-                                    done.pixels(),
-                                    0,
-                                    done.columns());
-                    land = done;
-                    landImage = image;
-                    repaint();
-                });
     }
 
     private @Nullable Draft draft() {
@@ -271,18 +217,14 @@ public final class LandBoard extends Board implements AutoCloseable {
     }
 
     @Override
+    protected void layoutChildren() {
+        land.resizeRelocate(0, 0, getWidth(), getHeight());
+        super.layoutChildren();
+    }
+
+    @Override
     protected void paint(GraphicsContext g, double width, double height) {
-        g.setFill(theme().colour(0xFBFAF6));
-        g.fillRect(0, 0, width, height);
-        Terrain.Painted seen = land;
-        WritableImage image = landImage;
-        if (seen != null && image != null) {
-            View of = seen.view();
-            double k = view.scale() / of.scale();
-            double x = view.px(of.east(0));
-            double y = view.py(of.north(0));
-            g.drawImage(image, x, y, seen.columns() * k, seen.rows() * k);
-        }
+        Terrain.Painted seen = land.seen();
         var marks = new LandMarks(view, units);
         marks.keepFree(new lanewright.sheets.drawing.Box(0, height - 48, 230, 48));
         marks.keepFree(new lanewright.sheets.drawing.Box(width - 40, 0, 40, 70));
@@ -294,11 +236,6 @@ public final class LandBoard extends Board implements AutoCloseable {
             heights(pen, seen);
         }
         CanvasBrush.paint(g, theme(), pen.drawing(Math.max(1, width), Math.max(1, height)), 0.62);
-        if (ground == null) {
-            g.setFill(theme().colour(0x4F5A60));
-            g.setFont(Type.at(Type.BODY, false));
-            g.fillText("The ground appears here.", 24, 34);
-        }
     }
 
     private void heights(Pen pen, Terrain.Painted seen) {
@@ -320,12 +257,12 @@ public final class LandBoard extends Board implements AutoCloseable {
     }
 
     private void paintPlan(LandMarks marks) {
-        Survey measured = survey;
-        Shots sorted = shots;
+        Survey measured = land.survey();
+        Shots sorted = land.shots();
         Session opened = session;
         boolean trust = opened != null && opened.open().get() == Topic.GROUND;
         if (measured != null && sorted != null) {
-            marks.shots(measured, sorted);
+            marks.probes(measured);
         }
         boolean named = trust || view.scale() > 12;
         Draft draft = draft();
@@ -416,7 +353,7 @@ public final class LandBoard extends Board implements AutoCloseable {
 
     private @Nullable LaneCorners lane() {
         Session opened = session;
-        Survey measured = survey;
+        Survey measured = land.survey();
         return opened == null || measured == null ? null : new LaneCorners(opened, measured);
     }
 
@@ -522,7 +459,7 @@ public final class LandBoard extends Board implements AutoCloseable {
             if (event.getClickCount() > 1 && drawn.size() > 1) {
                 finishDrawing();
             } else if (event.getClickCount() == 1) {
-                Ground made = ground;
+                Ground made = land.ground();
                 if (made != null && Double.isNaN(made.heightAt(at[0], at[1]))) {
                     readout.set("No ground was measured there: click where there is some.");
                 } else {
@@ -568,8 +505,8 @@ public final class LandBoard extends Board implements AutoCloseable {
     }
 
     private String read(double east, double north) {
-        Survey measured = survey;
-        Ground made = ground;
+        Survey measured = land.survey();
+        Ground made = land.ground();
         Session opened = session;
         return measured == null || made == null
                 ? ""
@@ -636,6 +573,6 @@ public final class LandBoard extends Board implements AutoCloseable {
 
     @Override
     public void close() {
-        terrain.close();
+        land.close();
     }
 }

@@ -75,15 +75,8 @@ final class LandMarks {
         return pen.marks();
     }
 
-    /** Measured points, few or many, and probe holes. */
-    void shots(Survey survey, Shots shots) {
-        shots.seen(
-                view,
-                7,
-                i ->
-                        pen.fill(
-                                Role.SHOT,
-                                new Box(view.px(survey.x(i)) - 1, view.py(survey.y(i)) - 1, 2, 2)));
+    /** Probe holes. */
+    void probes(Survey survey) {
         survey.probes()
                 .forEach(
                         probe -> {
