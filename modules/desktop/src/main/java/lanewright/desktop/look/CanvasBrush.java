@@ -13,10 +13,10 @@ import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Drawing;
 import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
+import lanewright.sheets.drawing.Pattern;
 import lanewright.sheets.drawing.Style;
 import lanewright.sheets.paint.Brush;
 import lanewright.sheets.paint.Painting;
-import lanewright.sheets.paint.Trim;
 
 /** Paints a drawing on the screen, one pixel to the point. */
 public final class CanvasBrush implements Brush {
@@ -72,10 +72,14 @@ public final class CanvasBrush implements Brush {
         g.stroke();
     }
 
-    /** Cuts the pattern itself: the canvas paints all of itself again for each area it clips to. */
     @Override
-    public void cover(List<Outline> rings, List<Outline> pieces, int colour, double width) {
-        stroke(Trim.within(rings, pieces), colour, width, Style.Dash.NONE, true);
+    public void cover(List<Outline> rings, Pattern pattern, int colour, double width) {
+        var scene = g.getCanvas().getScene();
+        double sharp = scene == null ? 1 : scene.getWindow().getOutputScaleX();
+        g.setFill(Tiles.of(pattern, theme.colour(colour), width, sharp));
+        path(rings);
+        g.setFillRule(FillRule.EVEN_ODD);
+        g.fill();
     }
 
     private void path(List<Outline> lines) {

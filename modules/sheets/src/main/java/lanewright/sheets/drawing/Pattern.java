@@ -1,5 +1,8 @@
 package lanewright.sheets.drawing;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * What fills an area so that it can be told apart without colour. Drawn as short lines clipped to
  * the area, from one grid for the whole page, so that neighbours match.
@@ -40,6 +43,74 @@ public enum Pattern {
     /** Length of a line that stands for a dot: drawn with round ends it is a dot. */
     private static final double DOT = 0.01;
 
+    private static final double HATCH_STEP = 4.2;
+    private static final double LEVEL_STEP = 5.5;
+    private static final double BLADE_STEP = 3.2;
+    private static final double BLADE_TALL = 2.2;
+    private static final double CROSS_STEP = 9;
+    private static final double DOTS_WIDE = 4.4;
+    private static final double DOTS_TALL = 3.4;
+    private static final double DASHES_WIDE = 5;
+    private static final double DASHES_TALL = 2.4;
+    private static final double SMALL_WIDE = 2.2;
+    private static final double SMALL_TALL = 1.9;
+    private static final double STONE_MIDDLE = 3.8;
+    private static final double STONE_LARGE = 6;
+    private static final double STONE_RISE = 0.87;
+
+    /** After how far to the right it is the same again, pt. */
+    public double wide() {
+        return switch (this) {
+            case NONE -> 1;
+            case HATCH, HATCH_BACK, HATCH_BOTH -> HATCH_STEP;
+            case BLADES -> BLADE_STEP;
+            case DOTS -> DOTS_WIDE;
+            case DASHES -> DASHES_WIDE;
+            case LEVEL -> LEVEL_STEP;
+            case CROSSES -> CROSS_STEP;
+            case STONES_SMALL -> SMALL_WIDE;
+            case STONES_MIDDLE -> STONE_MIDDLE;
+            case STONES_LARGE -> STONE_LARGE;
+        };
+    }
+
+    /** After how far down it is the same again, pt: two rows where they stand in gaps. */
+    public double tall() {
+        return switch (this) {
+            case NONE -> 1;
+            case HATCH, HATCH_BACK, HATCH_BOTH -> HATCH_STEP;
+            case BLADES -> 2 * BLADE_TALL;
+            case DOTS -> 2 * DOTS_TALL;
+            case DASHES -> 2 * DASHES_TALL;
+            case LEVEL -> LEVEL_STEP;
+            case CROSSES -> 2 * CROSS_STEP;
+            case STONES_SMALL -> 2 * SMALL_TALL;
+            case STONES_MIDDLE -> 2 * STONE_MIDDLE * STONE_RISE;
+            case STONES_LARGE -> 2 * STONE_LARGE * STONE_RISE;
+        };
+    }
+
+    /** The pieces that cover the box around rings. */
+    public List<Outline> over(List<Outline> rings) {
+        double left = Double.POSITIVE_INFINITY;
+        double top = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double bottom = Double.NEGATIVE_INFINITY;
+        for (Outline ring : rings) {
+            for (int i = 0; i < ring.size(); i++) {
+                left = Math.min(left, ring.x(i));
+                right = Math.max(right, ring.x(i));
+                top = Math.min(top, ring.y(i));
+                bottom = Math.max(bottom, ring.y(i));
+            }
+        }
+        var pieces = new ArrayList<Outline>();
+        if (left <= right) {
+            cover(left, top, right, bottom, pieces::add);
+        }
+        return pieces;
+    }
+
     /**
      * Gives {@code sink} the pieces that cover a box.
      *
@@ -58,19 +129,20 @@ public enum Pattern {
                 hatch(left, top, right, bottom, false, sink);
             }
             case BLADES -> blades(left, top, right, bottom, sink);
-            case DOTS -> staggered(left, top, right, bottom, 4.4, 3.4, DOT, sink);
-            case DASHES -> staggered(left, top, right, bottom, 5, 2.4, 2.4, sink);
+            case DOTS -> staggered(left, top, right, bottom, DOTS_WIDE, DOTS_TALL, DOT, sink);
+            case DASHES -> staggered(left, top, right, bottom, DASHES_WIDE, DASHES_TALL, 2.4, sink);
             case LEVEL -> level(left, top, right, bottom, sink);
             case CROSSES -> crosses(left, top, right, bottom, sink);
-            case STONES_SMALL -> staggered(left, top, right, bottom, 2.2, 1.9, DOT, sink);
-            case STONES_MIDDLE -> stones(left, top, right, bottom, 3.8, sink);
-            case STONES_LARGE -> stones(left, top, right, bottom, 6, sink);
+            case STONES_SMALL ->
+                    staggered(left, top, right, bottom, SMALL_WIDE, SMALL_TALL, DOT, sink);
+            case STONES_MIDDLE -> stones(left, top, right, bottom, STONE_MIDDLE, sink);
+            case STONES_LARGE -> stones(left, top, right, bottom, STONE_LARGE, sink);
         }
     }
 
     private static void hatch(
             double left, double top, double right, double bottom, boolean rising, Sink sink) {
-        double step = 4.2;
+        double step = HATCH_STEP;
         double tall = bottom - top;
         double sign = rising ? 1 : -1;
         // A rising line keeps x + y the same (y runs down the page), a falling one x - y.
@@ -85,15 +157,15 @@ public enum Pattern {
     }
 
     private static void level(double left, double top, double right, double bottom, Sink sink) {
-        double step = 5.5;
+        double step = LEVEL_STEP;
         for (long k = (long) Math.ceil(top / step); k * step <= bottom; k++) {
             sink.line(Outline.open(left, k * step, right, k * step));
         }
     }
 
     private static void blades(double left, double top, double right, double bottom, Sink sink) {
-        double step = 3.2;
-        double tall = 2.2;
+        double step = BLADE_STEP;
+        double tall = BLADE_TALL;
         for (long row = (long) Math.floor(top / tall) - 1; row * tall <= bottom; row++) {
             double shift = (row & 1) == 0 ? 0 : step / 2;
             for (long k = (long) Math.floor((left - shift) / step);
@@ -106,7 +178,7 @@ public enum Pattern {
     }
 
     private static void crosses(double left, double top, double right, double bottom, Sink sink) {
-        double step = 9;
+        double step = CROSS_STEP;
         double arm = 1.6;
         for (long row = (long) Math.floor(top / step); row * step <= bottom + step; row++) {
             double shift = (row & 1) == 0 ? 0 : step / 2;
@@ -143,7 +215,7 @@ public enum Pattern {
 
     private static void stones(
             double left, double top, double right, double bottom, double step, Sink sink) {
-        double rise = step * 0.87;
+        double rise = step * STONE_RISE;
         for (long row = (long) Math.floor(top / rise); row * rise <= bottom + step; row++) {
             double shift = (row & 1) == 0 ? 0 : step / 2;
             for (long k = (long) Math.floor((left - shift) / step) - 1;

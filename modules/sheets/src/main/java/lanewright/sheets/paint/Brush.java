@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
+import lanewright.sheets.drawing.Pattern;
 import lanewright.sheets.drawing.Style;
 
 /** What a file format must be able to paint. Coordinates are the drawing's, y down. */
@@ -16,17 +17,15 @@ public interface Brush {
     void stroke(List<Outline> lines, int colour, double width, Style.Dash dash, boolean round)
             throws IOException;
 
-    /**
-     * Covers what lies between rings, even-odd, with the lines of a pattern.
-     *
-     * @param rings what is covered
-     * @param pieces lines of the pattern, which may reach beyond the rings
-     */
-    default void cover(List<Outline> rings, List<Outline> pieces, int colour, double width)
+    /** Covers what lies between rings, even-odd, with a pattern in lines of such a width. */
+    default void cover(List<Outline> rings, Pattern pattern, int colour, double width)
             throws IOException {
-        hold(rings);
-        stroke(pieces, colour, width, Style.Dash.NONE, true);
-        release();
+        List<Outline> pieces = pattern.over(rings);
+        if (!pieces.isEmpty()) {
+            hold(rings);
+            stroke(pieces, colour, width, Style.Dash.NONE, true);
+            release();
+        }
     }
 
     /** Words in one colour. */

@@ -1,7 +1,6 @@
 package lanewright.sheets.paint;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Drawing;
@@ -57,30 +56,7 @@ public final class Painting {
             brush.fill(area.rings(), style.fill());
         }
         if (style.pattern() != Pattern.NONE) {
-            List<Outline> pieces = pieces(area, style.pattern());
-            if (!pieces.isEmpty()) {
-                brush.cover(area.rings(), pieces, style.stroke(), style.patternWidth());
-            }
+            brush.cover(area.rings(), style.pattern(), style.stroke(), style.patternWidth());
         }
-    }
-
-    private static List<Outline> pieces(Mark.Area area, Pattern pattern) {
-        double left = Double.POSITIVE_INFINITY;
-        double top = Double.POSITIVE_INFINITY;
-        double right = Double.NEGATIVE_INFINITY;
-        double bottom = Double.NEGATIVE_INFINITY;
-        for (Outline ring : area.rings()) {
-            for (int i = 0; i < ring.size(); i++) {
-                left = Math.min(left, ring.x(i));
-                right = Math.max(right, ring.x(i));
-                top = Math.min(top, ring.y(i));
-                bottom = Math.max(bottom, ring.y(i));
-            }
-        }
-        var pieces = new ArrayList<Outline>();
-        if (left <= right) {
-            pattern.cover(left, top, right, bottom, pieces::add);
-        }
-        return pieces;
     }
 }
