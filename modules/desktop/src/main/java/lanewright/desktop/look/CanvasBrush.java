@@ -21,10 +21,14 @@ import lanewright.sheets.paint.Painting;
 /** Paints a drawing on the screen, one pixel to the point. */
 public final class CanvasBrush implements Brush {
 
+    /** Corners that lie nearer than this to the line without them are not seen, px. */
+    private static final Thin THIN = new Thin(0.15);
+
     private final GraphicsContext g;
     private final Theme theme;
 
     private final double cover;
+    private boolean begun;
 
     private CanvasBrush(GraphicsContext g, Theme theme, double cover) {
         this.g = g;
@@ -67,7 +71,8 @@ public final class CanvasBrush implements Brush {
         g.setLineWidth(width);
         g.setLineDashes(dash.lengths());
         g.setLineCap(round ? StrokeLineCap.ROUND : StrokeLineCap.BUTT);
-        g.setLineJoin(StrokeLineJoin.ROUND);
+        // Round joins of a thin line take long to paint and look the same.
+        g.setLineJoin(width < 2 ? StrokeLineJoin.BEVEL : StrokeLineJoin.ROUND);
         path(lines);
         g.stroke();
     }
@@ -85,13 +90,20 @@ public final class CanvasBrush implements Brush {
     private void path(List<Outline> lines) {
         g.beginPath();
         for (Outline line : lines) {
-            g.moveTo(line.x(0), line.y(0));
-            for (int i = 1; i < line.size(); i++) {
-                g.lineTo(line.x(i), line.y(i));
-            }
+            begun = false;
+            THIN.follow(line, this::to);
             if (line.isClosed()) {
                 g.closePath();
             }
+        }
+    }
+
+    private void to(double x, double y) {
+        if (begun) {
+            g.lineTo(x, y);
+        } else {
+            g.moveTo(x, y);
+            begun = true;
         }
     }
 
