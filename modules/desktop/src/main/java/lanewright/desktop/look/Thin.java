@@ -38,7 +38,7 @@ final class Thin {
         for (int i = 1; i <= last; i++) {
             double dx = line.x(i) - line.x(from);
             double dy = line.y(i) - line.y(from);
-            double away = Math.hypot(dx, dy);
+            double away = Math.sqrt(dx * dx + dy * dy);
             if (away <= near && Double.isNaN(middle)) {
                 continue;
             }
@@ -56,7 +56,7 @@ final class Thin {
                 kept.to(line.x(from), line.y(from));
                 dx = line.x(i) - line.x(from);
                 dy = line.y(i) - line.y(from);
-                away = Math.hypot(dx, dy);
+                away = Math.sqrt(dx * dx + dy * dy);
                 middle = Double.NaN;
                 if (away <= near) {
                     continue;
@@ -75,7 +75,12 @@ final class Thin {
 
     /** Whether a line goes on away from a corner, and does not come back to it. */
     private static boolean ahead(Outline line, int from, int i) {
-        double before = Math.hypot(line.x(i - 1) - line.x(from), line.y(i - 1) - line.y(from));
-        return Math.hypot(line.x(i) - line.x(from), line.y(i) - line.y(from)) >= before;
+        return away(line, from, i) >= away(line, from, i - 1);
+    }
+
+    private static double away(Outline line, int from, int to) {
+        double dx = line.x(to) - line.x(from);
+        double dy = line.y(to) - line.y(from);
+        return dx * dx + dy * dy;
     }
 }
