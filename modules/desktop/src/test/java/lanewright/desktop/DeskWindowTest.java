@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import javafx.application.Platform;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import lanewright.desktop.look.Type;
 import lanewright.desktop.session.Session;
@@ -83,6 +84,7 @@ class DeskWindowTest {
         hand.until(
                 "the proposal",
                 () -> session.ghost().get() != null && session.ghost().get().outcome() != null);
+        hand.look("pipe-seen");
         hand.click("take");
         hand.until(
                 "the pipe",
@@ -95,6 +97,25 @@ class DeskWindowTest {
         hand.until("no pipe", () -> session.plan().water().pipes().isEmpty());
         hand.keys(KeyCode.CONTROL, KeyCode.Z);
         assertEquals(1, session.plan().water().pipes().size());
+        close(window);
+    }
+
+    @Test
+    void aBareNumberIsTakenInTheUnitOfItsField() throws Exception {
+        Hand hand = hand();
+        Session session = session("marrow-fold");
+        DeskWindow window = show(hand, session);
+        hand.until("the whole outcome", () -> session.shown().get().settled());
+        hand.keys(KeyCode.CONTROL, KeyCode.DIGIT3);
+        hand.write("field-grade.steepest", "10");
+        assertEquals(0.10, session.plan().grade().steepest(), 1e-12);
+        hand.until(
+                "the unit in the field",
+                () -> ((TextField) hand.see("field-grade.steepest")).getText().equals("10 %"));
+        hand.keys(KeyCode.CONTROL, KeyCode.DIGIT7);
+        hand.write("field-stone.payload", "dozen");
+        hand.look("value-refused");
+        assertEquals("18 tons", session.file().said("stone.payload"));
         close(window);
     }
 

@@ -118,16 +118,23 @@ final class ControlRow {
         if (text == null || filling) {
             return;
         }
-        if (text.getText().strip().equals(session.file().said(control.path()))) {
+        String said = session.file().said(control.path());
+        if (text.getText().strip().equals(said)) {
             tell(null);
             return;
         }
-        tell(session.write(control.label(), control.path(), text.getText()));
+        String meant = Typed.meant(text.getText(), said, control.path(), session.file().plan());
+        tell(session.write(control.label(), control.path(), meant));
     }
 
     private void tell(@Nullable Wrong found) {
         boolean bad = found != null;
-        wrong.setText(found == null ? "" : sentence(found.what()) + " " + sentence(found.remedy()));
+        String now = session.file().said(control.path());
+        String such = now.isEmpty() || choice != null ? "" : " Now it is " + now + ".";
+        wrong.setText(
+                found == null
+                        ? ""
+                        : sentence(found.what()) + " " + sentence(found.remedy()) + such);
         wrong.setManaged(bad);
         wrong.setVisible(bad);
         TextField text = field;

@@ -9,7 +9,6 @@ import java.util.function.UnaryOperator;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import lanewright.desktop.session.Ghost;
@@ -213,7 +212,14 @@ final class Proposals {
             words.getStyleClass().add("note");
             place.getChildren().add(words);
         } else {
-            place.getChildren().add(changes(now, then, ghost.outcome()));
+            place.getChildren()
+                    .add(
+                            Changes.of(
+                                    session.file().plan().units(),
+                                    now,
+                                    then,
+                                    session.shown().get().outcome(),
+                                    ghost.outcome()));
         }
         Button take = new Button("Use it");
         take.setId("take");
@@ -224,58 +230,5 @@ final class Proposals {
         leave.setId("leave");
         leave.setOnAction(event -> session.leave());
         place.getChildren().add(new HBox(8, take, leave));
-    }
-
-    /** The numbers that a proposal changes, now and then. */
-    private GridPane changes(Draft now, Draft then, @Nullable Outcome whole) {
-        UnitSystem units = session.file().plan().units();
-        GridPane table = new GridPane();
-        table.getStyleClass().add("changes");
-        table.setHgap(12);
-        table.setVgap(3);
-        row(table, 0, "", "now", "then");
-        row(table, 1, "Steepest", steepest(now, units), steepest(then, units));
-        row(
-                table,
-                2,
-                "Dig",
-                Words.of(Quantity.volume(now.volumes().cut().corrected()), units),
-                Words.of(Quantity.volume(then.volumes().cut().corrected()), units));
-        row(
-                table,
-                3,
-                "Build up",
-                Words.of(Quantity.volume(now.volumes().earthFill()), units),
-                Words.of(Quantity.volume(then.volumes().earthFill()), units));
-        row(table, 4, "Left over", over(now, units), over(then, units));
-        Outcome before = session.shown().get().outcome();
-        if (before != null) {
-            row(
-                    table,
-                    5,
-                    "Wet places",
-                    Integer.toString(before.water().made().size()),
-                    whole == null ? "…" : Integer.toString(whole.water().made().size()));
-        }
-        return table;
-    }
-
-    private static String steepest(Draft draft, UnitSystem units) {
-        double most = Math.abs(Steepest.of(draft.design().profile()).grade());
-        return Words.of(Quantity.grade(most), units);
-    }
-
-    private static String over(Draft draft, UnitSystem units) {
-        double over = draft.earth().balance().over();
-        return Words.of(Quantity.volume(Math.abs(over)), units) + (over < 0 ? " short" : "");
-    }
-
-    private static void row(GridPane table, int row, String what, String now, String then) {
-        Label first = new Label(what);
-        Label second = new Label(now);
-        Label third = new Label(then);
-        second.getStyleClass().add("number");
-        third.getStyleClass().add("number");
-        table.addRow(row, first, second, third);
     }
 }

@@ -305,10 +305,14 @@ final class Answers {
         var pattern = new StringBuilder();
         if (stone.loadsToOrder() > 0) {
             pattern.append("Order {} in {} ")
-                    .append(Saying.number(stone.loadsToOrder(), "load", "loads"))
-                    .append(": ");
+                    .append(Saying.number(stone.loadsToOrder(), "load", "loads"));
             quantities.add(Quantity.mass(stone.toOrder()));
             quantities.add(Quantity.count(stone.loadsToOrder()));
+            if (!Double.isNaN(stone.cost())) {
+                pattern.append(", to pay {}");
+                quantities.add(Quantity.money(stone.cost()));
+            }
+            pattern.append(": ");
         } else {
             pattern.append("Nothing to order: ");
         }
