@@ -120,6 +120,11 @@ public final class Land {
         return spot(Role.SHOT, x, y);
     }
 
+    /** Whether measured points are on it. */
+    public boolean hasShots() {
+        return spots.stream().anyMatch(spot -> spot.role() == Role.SHOT);
+    }
+
     List<Spot> spots() {
         return spots;
     }

@@ -96,6 +96,16 @@ public final class Flow {
         joins = before != null && isRoomy(before, paper);
         if (before != null && joins) {
             pages.add(pen);
+            if (before.pages().size() > 1) {
+                // Whoever leafs through reads the head of the page alone.
+                pen.words(
+                        Role.NOTE,
+                        "below: " + name,
+                        MARGIN + width(),
+                        MARGIN + Type.NOTE,
+                        Type.NOTE,
+                        Anchor.END);
+            }
             y = before.end() + 8;
             pen.line(Role.FRAME, MARGIN, y, MARGIN + width(), y);
             y += 10;
@@ -187,12 +197,7 @@ public final class Flow {
      * @param least height of that, pt
      */
     public Flow head(String text, String note, double least) {
-        double notes =
-                note.isBlank()
-                        ? 0
-                        : Type.lines(note, Type.NOTE, false, width()).size() * Type.NOTE * Type.LEAD
-                                + 2;
-        need(Type.HEAD * Type.LEAD + 9 + notes + least);
+        need(Type.HEAD * Type.LEAD + 9 + noteHeight(note) + least);
         return head(text).note(note);
     }
 
@@ -486,7 +491,27 @@ public final class Flow {
 
     /** A table, with its title above; the heads come again on every page that it runs over. */
     public Flow table(Listing listing) {
-        need(least(listing));
+        return table(listing, 0);
+    }
+
+    /** A table with small print below it, which stands with the last rows. */
+    public Flow table(Listing listing, String note) {
+        return table(listing, noteHeight(note)).note(note);
+    }
+
+    private double noteHeight(String note) {
+        return note.isBlank()
+                ? 0
+                : Type.lines(note, Type.NOTE, false, width()).size() * Type.NOTE * Type.LEAD + 2;
+    }
+
+    /**
+     * A table.
+     *
+     * @param below height of what must stand on the page of the last rows, pt
+     */
+    private Flow table(Listing listing, double below) {
+        need(least(listing) + (listing.rows().size() <= TOGETHER ? below + 8 : 0));
         y += 4;
         para(listing.title(), Type.BODY, true, Role.TEXT, 0);
         y += 2;
@@ -502,7 +527,8 @@ public final class Flow {
             int rest = block.rows() - row;
             // The last rows go to the next page together, sums with what they add up.
             int together = rest == TOGETHER && row > TOGETHER ? rest : 1;
-            if (left() < block.height(row, row + together) + 2) {
+            double tail = row + together == block.rows() && below > 0 ? below + 8 : 0;
+            if (left() < block.height(row, row + together) + 2 + tail) {
                 begin();
                 tableHead(block);
             }

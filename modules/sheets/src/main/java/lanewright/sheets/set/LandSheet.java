@@ -91,7 +91,7 @@ final class LandSheet {
         var named = new LandThings(land, line);
         things.forEach(thing -> named.thing(thing, seen));
         named.warnings(findings);
-        String note = note(contourStep);
+        String note = note(contourStep, land.hasShots());
         flow.figure(
                 height + legend,
                 (pen, box) -> {
@@ -130,11 +130,12 @@ final class LandSheet {
                     Role.BOUNDARY,
                     Role.LOOK);
 
-    private String note(double contourStep) {
+    private String note(double contourStep, boolean dots) {
         return "Left and right are as you walk in from the road; a station is how far you have"
                 + " walked. The scale holds when printed at full size on "
                 + (units == UnitSystem.US ? "letter paper" : "A4")
-                + ". Small dots are the points that were measured. Contours every "
+                + (dots ? ". Small dots are the points that were measured" : "")
+                + ". Contours every "
                 + LandGround.contourWords(contourStep)
                 + (units == UnitSystem.US ? " ft" : " m")
                 + ", every fifth one heavy with its height, of the ground as it is.";

@@ -14,7 +14,7 @@ final class Told {
 
     /** A finding with what to do; on the sheet that it is about. */
     static void brief(Flow flow, Finding finding, UnitSystem units) {
-        flow.entry(Flow.Sign.LOOK, what(finding, units), sentence(finding.remedy().in(units)));
+        flow.entry(sign(finding), what(finding, units), sentence(finding.remedy().in(units)));
     }
 
     /** A finding with the first thing to do; the sheet of findings has the rest. */
@@ -22,7 +22,7 @@ final class Told {
         String remedy = sentence(finding.remedy().in(units));
         int end = remedy.indexOf(". ");
         flow.entry(
-                Flow.Sign.LOOK,
+                sign(finding),
                 what(finding, units),
                 end < 0 ? remedy : remedy.substring(0, end + 1));
     }
@@ -33,10 +33,14 @@ final class Told {
      * @param number that it has on the plan too, or zero for none
      */
     static void whole(Flow flow, Finding finding, int number, UnitSystem units) {
-        Flow.Sign sign = finding.level() == Finding.Level.NOTE ? Flow.Sign.DOT : Flow.Sign.LOOK;
         String what = what(finding, units);
         String numbered = number > 0 ? Words.fixed(number, 0) + ". " + what : what;
-        flow.entry(sign, numbered, below(finding, units));
+        flow.entry(sign(finding), numbered, below(finding, units));
+    }
+
+    /** Nothing need be done about a note, so it has no triangle. */
+    private static Flow.Sign sign(Finding finding) {
+        return finding.level() == Finding.Level.NOTE ? Flow.Sign.DOT : Flow.Sign.LOOK;
     }
 
     /** What was found, with its place in front unless it names it. */

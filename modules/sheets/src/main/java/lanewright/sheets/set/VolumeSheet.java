@@ -48,8 +48,8 @@ final class VolumeSheet {
             }
         }
         Listing balance = EarthListings.balance(earth, atLeast);
-        flow.table(balance);
-        flow.note(
+        flow.table(
+                balance,
                 "Fill is balanced by the published change of volume of the soil named in the plan:"
                         + " what is dug swells on the truck and packs down in the fill. Topsoil and"
                         + " soft soil never make fill."
@@ -58,8 +58,8 @@ final class VolumeSheet {
                                         + " to its weight."
                                 : ""));
         Listing depths = DigListings.stretches(sections, volumes);
-        flow.table(depths);
-        flow.note(
+        flow.table(
+                depths,
                 "Strip from limit to limit: from the far edge of the slopes on one side, with the"
                         + " margin of the plan, to that on the other."
                         + (has(flow, depths, "Dig out soft soil, up to")
@@ -72,8 +72,8 @@ final class VolumeSheet {
                                 : ""));
         Listing heapPlaces = EarthListings.heapPlaces(places);
         if (!heapPlaces.rows().isEmpty()) {
-            flow.table(heapPlaces);
-            flow.note(
+            flow.table(
+                    heapPlaces,
                     EarthListings.HEAPS_ARE_LOOSE
                             + " Each heap lies along the lane, its ends as flat as its"
                             + " sides, outside stakes and limits. Look at every place before the"
@@ -85,16 +85,17 @@ final class VolumeSheet {
             flow.table(heaps);
         }
         Listing areas = SectionListings.areas(sections);
-        flow.table(areas);
-        flow.note("Strip and put back: topsoil. Fill with edge: fill and edge refill together.");
-        flow.table(VolumeListings.running(volumes));
-        if (has(flow, areas, "Edge refill")) {
-            flow.note(
-                    "Fill in these two tables holds the edge refill, which only closes the edge of a cut"
-                            + " and is never ordered or balanced; everywhere else it is left out.");
-        }
-        flow.table(EarthListings.volumes(earth));
-        flow.note(
+        flow.table(
+                areas,
+                "Strip and put back: topsoil. Fill with edge: fill and edge refill together.");
+        flow.table(
+                VolumeListings.running(volumes),
+                has(flow, areas, "Edge refill")
+                        ? "Fill in these two tables holds the edge refill, which only closes the edge of a cut"
+                                + " and is never ordered or balanced; everywhere else it is left out."
+                        : "");
+        flow.table(
+                EarthListings.volumes(earth),
                 "Used in this set: the mean area of two sections times the distance between them,"
                         + " carried along its own middle where the lane bends. Beside it the same"
                         + " without bends; with what runs out to nothing counted as a point; and the"
