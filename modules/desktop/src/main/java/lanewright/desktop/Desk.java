@@ -280,8 +280,26 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         sheets.setOnAction(
                 event -> over(new SheetsPane(session, chooser, made.theme(), this::back).node()));
         Button other = quiet("Another plan", "another");
-        other.setOnAction(event -> start());
+        other.setOnAction(event -> another());
         made.actions().getChildren().addAll(keep, copy, compare, sheets, other);
+    }
+
+    /** Leaves the plan for the start, and says where edits are that are not in its file yet. */
+    private void another() {
+        DeskWindow open = window;
+        Path plan = planPath;
+        boolean unkept =
+                open != null && plan != null && !open.session().file().text().equals(keptText);
+        String name = open == null ? "" : open.session().plan().name();
+        start();
+        StartPane pane = start;
+        if (unkept && pane != null) {
+            pane.note(
+                    "Your edits of "
+                            + name
+                            + " are not in its file yet. A safe copy holds them: open the plan"
+                            + " again and they are back, then press Keep.");
+        }
     }
 
     private static Button quiet(String words, String id) {

@@ -154,6 +154,15 @@ public final class DeskWindow implements AutoCloseable {
         tape.setId("tape");
         tape.getStyleClass().add("quiet");
         tape.selectedProperty().bindBidirectional(land.taping());
+        ToggleButton key = new ToggleButton("Key and words");
+        key.setId("key");
+        key.getStyleClass().add("quiet");
+        key.setOnAction(
+                event ->
+                        root.setRight(
+                                key.isSelected()
+                                        ? new KeyPane(theme.getReadOnlyProperty()).node()
+                                        : null));
         Button whole = quiet("Whole lane", "fit");
         whole.setOnAction(event -> land.fit());
         Button nearer = quiet("Nearer", "nearer");
@@ -165,7 +174,7 @@ public final class DeskWindow implements AutoCloseable {
         dark.setOnAction(event -> setTheme(theme() == Theme.DARK ? Theme.LIGHT : Theme.DARK));
         doing.getStyleClass().add("note");
         bar.setPrefWidth(120);
-        HBox foot = new HBox(10, readout, gap, doing, bar, tape, whole, nearer, farther, dark);
+        HBox foot = new HBox(10, readout, gap, doing, bar, key, tape, whole, nearer, farther, dark);
         for (Node each : foot.getChildren()) {
             if (each instanceof javafx.scene.control.ButtonBase button) {
                 button.setMinWidth(Region.USE_PREF_SIZE);

@@ -47,6 +47,9 @@ class DarkTest {
         assertEquals("Dark", dark.getText());
         hand.click("dark");
         assertEquals("Light", dark.getText());
+        hand.click("key");
+        hand.look("dark-key");
+        hand.click("key");
         ComboBox<?>[] choice = new ComboBox<?>[1];
         hand.until("a copy", () -> copied(hand, choice));
         String name = String.valueOf(choice[0].getItems().get(0));

@@ -112,6 +112,9 @@ class DeskWindowTest {
         hand.until(
                 "the unit in the field",
                 () -> ((TextField) hand.see("field-grade.steepest")).getText().equals("10 %"));
+        hand.click("key");
+        hand.look("key-and-words");
+        hand.click("key");
         hand.keys(KeyCode.CONTROL, KeyCode.DIGIT7);
         hand.write("field-stone.payload", "dozen");
         hand.look("value-refused");

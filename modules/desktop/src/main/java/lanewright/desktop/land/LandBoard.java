@@ -229,7 +229,9 @@ public final class LandBoard extends Board implements AutoCloseable {
         marks.keepFree(new lanewright.sheets.drawing.Box(0, height - 48, 230, 48));
         marks.keepFree(new lanewright.sheets.drawing.Box(width - 40, 0, 40, 70));
         paintPlan(marks);
-        marks.furniture();
+        if (land.ground() != null) {
+            marks.furniture();
+        }
         var pen = new Pen();
         marks.marks().forEach(pen::add);
         if (seen != null) {

@@ -30,6 +30,7 @@ import lanewright.planner.run.Draft;
 import lanewright.planner.run.Outcome;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Face;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
@@ -171,17 +172,28 @@ public final class AcrossBoard extends Board {
         inside.line(Role.TICK, x, f.box().y(), x, f.box().y() + 8);
         pen.framed(f.box(), inside);
         pen.frame(Role.FRAME, f.box());
+        String place = "across at " + Words.of(Quantity.station(section.station()), units());
+        String title = place + " · looking up the lane · " + f.stretchWords();
+        double left = f.box().x() + 2;
+        double wide = f.box().width() - 4;
         pen.words(
                 Role.NOTE,
-                "across at "
-                        + Words.of(Quantity.station(section.station()), units())
-                        + ", looking up the lane · "
-                        + f.stretchWords(),
-                f.box().x() + 2,
+                fitting(title, false, Type.NOTE, wide),
+                left,
                 16,
                 Type.NOTE,
                 Anchor.START);
-        pen.bold(Role.TEXT, answer(section), f.box().x() + 2, 34, Type.NOTE + 1, Anchor.START);
+        String answer = fitting(answer(section), true, Type.NOTE + 1, wide);
+        pen.bold(Role.TEXT, answer, left, 34, Type.NOTE + 1, Anchor.START);
+    }
+
+    /** Words without their last parts, as many as there is no room for; the first part stays. */
+    private static String fitting(String words, boolean bold, double size, double room) {
+        String fit = words;
+        while (Face.of(bold).width(fit, size) > room && fit.contains(" · ")) {
+            fit = fit.substring(0, fit.lastIndexOf(" · "));
+        }
+        return fit;
     }
 
     private static TypicalSection typical(Draft draft, Section section) {

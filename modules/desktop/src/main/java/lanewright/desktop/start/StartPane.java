@@ -70,6 +70,12 @@ public final class StartPane implements AutoCloseable {
         return root;
     }
 
+    /** Says what is good to know. */
+    public void note(String words) {
+        trouble.getStyleClass().setAll("label");
+        say(words);
+    }
+
     /** Says what went wrong. */
     public void say(String words) {
         trouble.setText(words);

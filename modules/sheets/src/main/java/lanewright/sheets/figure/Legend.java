@@ -45,7 +45,13 @@ public final class Legend {
         return y + NOTE * 1.6 - top;
     }
 
-    private static void sample(Pen pen, Role role, double x, double y) {
+    /** What a line or an area means, in a few words; empty if there are none for it. */
+    public static String meaning(Role role) {
+        return meanings().getOrDefault(role, "");
+    }
+
+    /** A sample of a line or an area, 20 pt wide and as high as small words. */
+    public static void sample(Pen pen, Role role, double x, double y) {
         double middle = y + NOTE * 0.6;
         Box area = new Box(x, y + 1, 20, NOTE);
         switch (role) {

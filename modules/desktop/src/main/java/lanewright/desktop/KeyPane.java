@@ -1,0 +1,118 @@
+package lanewright.desktop;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import lanewright.desktop.look.CanvasBrush;
+import lanewright.desktop.look.Theme;
+import lanewright.measure.Listing;
+import lanewright.measure.Saying;
+import lanewright.measure.UnitSystem;
+import lanewright.planner.listing.WordListings;
+import lanewright.sheets.drawing.Pen;
+import lanewright.sheets.drawing.Role;
+import lanewright.sheets.figure.Legend;
+
+/** What the lines and areas of the views mean, and the words of the trade. */
+final class KeyPane {
+
+    private static final List<Role> SHOWN =
+            List.of(
+                    Role.LANE_EDGE,
+                    Role.CENTRE,
+                    Role.CUT,
+                    Role.FILL,
+                    Role.CATCH,
+                    Role.LIMIT,
+                    Role.HEAP,
+                    Role.WATER,
+                    Role.WATER_BEFORE,
+                    Role.FLOW,
+                    Role.PIPE,
+                    Role.WIRE,
+                    Role.BURIED,
+                    Role.HAZARD,
+                    Role.LOOK,
+                    Role.FINISHED,
+                    Role.GROUND_LINE,
+                    Role.SUBGRADE,
+                    Role.DITCH_LEFT,
+                    Role.DITCH_RIGHT);
+
+    /** A sample is made for paper; on the screen it stands so much larger. */
+    private static final double LARGER = 1.6;
+
+    private final ScrollPane pane;
+    private final List<Canvas> samples = new ArrayList<>();
+
+    /**
+     * The key.
+     *
+     * @param theme light or dark, now and later
+     */
+    KeyPane(ObservableValue<Theme> theme) {
+        VBox body = new VBox(5);
+        body.getChildren().add(title("Lines and areas"));
+        for (Role role : SHOWN) {
+            Canvas sample = new Canvas(22 * LARGER, 11 * LARGER);
+            samples.add(sample);
+            HBox row = new HBox(8, sample, words(Legend.meaning(role)));
+            row.setAlignment(Pos.CENTER_LEFT);
+            body.getChildren().add(row);
+        }
+        body.getChildren().add(title("Words of the trade"));
+        Listing listing = WordListings.words();
+        for (List<Saying> row : listing.rows()) {
+            Label word = words(row.get(0).in(UnitSystem.METRIC));
+            word.getStyleClass().add("proposal-title");
+            body.getChildren().addAll(word, words(row.get(1).in(UnitSystem.METRIC)));
+        }
+        body.getStyleClass().add("key");
+        pane = new ScrollPane(body);
+        pane.setFitToWidth(true);
+        pane.setId("key-pane");
+        pane.getStyleClass().add("key-pane");
+        pane.setMinWidth(240);
+        pane.setPrefWidth(290);
+        pane.setMaxWidth(340);
+        paint(theme.getValue());
+        theme.addListener((seen, was, now) -> paint(now));
+    }
+
+    Node node() {
+        return pane;
+    }
+
+    private void paint(Theme theme) {
+        for (int i = 0; i < SHOWN.size(); i++) {
+            GraphicsContext g = samples.get(i).getGraphicsContext2D();
+            g.clearRect(0, 0, samples.get(i).getWidth(), samples.get(i).getHeight());
+            g.save();
+            g.scale(LARGER, LARGER);
+            var pen = new Pen();
+            Legend.sample(pen, SHOWN.get(i), 1, 0.5);
+            CanvasBrush.paint(g, theme, pen.drawing(22, 11));
+            g.restore();
+        }
+    }
+
+    private static Label title(String text) {
+        Label label = words(text);
+        label.getStyleClass().addAll("question-words", "proposal-title");
+        return label;
+    }
+
+    private static Label words(String text) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        return label;
+    }
+}
