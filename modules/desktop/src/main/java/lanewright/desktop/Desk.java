@@ -23,6 +23,7 @@ import javafx.stage.Stage;
 import lanewright.desktop.files.Chooser;
 import lanewright.desktop.files.Draftbook;
 import lanewright.desktop.files.Home;
+import lanewright.desktop.files.KeptCopies;
 import lanewright.desktop.files.Remembered;
 import lanewright.desktop.look.Theme;
 import lanewright.desktop.paper.ComparePane;
@@ -49,7 +50,6 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
     private final Draftbook copies;
     private final StackPane root = new StackPane();
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("Lanewright");
-    private final ComparePane.Copies kept = new ComparePane.Copies();
     private @Nullable DeskWindow window;
     private @Nullable StartPane start;
     private @Nullable Path planPath;
@@ -246,7 +246,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
                             now.dress(root);
                         });
         made.setTheme(theme());
-        actions(made, session);
+        actions(made, session, plan);
         session.shown()
                 .addListener(
                         (seen, was, now) -> {
@@ -268,11 +268,20 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         }
     }
 
-    private void actions(DeskWindow made, Session session) {
+    private static void keepCopy(DeskWindow in, Session session, KeptCopies kept) {
+        try {
+            in.sayKept("Kept as " + kept.add(session.file().text()).name());
+        } catch (IOException e) {
+            in.sayKept("The copy could not be kept: " + e.getMessage());
+        }
+    }
+
+    private void actions(DeskWindow made, Session session, Path plan) {
+        KeptCopies kept = new KeptCopies(home, plan);
         Button keep = quiet("Keep", "keep");
         keep.setOnAction(event -> keep());
         Button copy = quiet("Keep a copy", "keep-copy");
-        copy.setOnAction(event -> made.sayKept("Kept as " + kept.add(session.shown().get())));
+        copy.setOnAction(event -> keepCopy(made, session, kept));
         Button compare = quiet("Compare", "compare");
         compare.setOnAction(
                 event -> over(new ComparePane(session, kept, chooser, this::back).node()));

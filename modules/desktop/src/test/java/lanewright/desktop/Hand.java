@@ -34,7 +34,7 @@ final class Hand {
     /** Where the pictures of the windows go. */
     static final Path PICTURES = Path.of("target", "screens");
 
-    private static final long PATIENCE = 60_000;
+    private static final long PATIENCE = 180_000;
 
     private final Stage stage;
     private final FxRobot robot = new FxRobot();
@@ -121,6 +121,11 @@ final class Hand {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    /** Whether there is a part with an id. */
+    boolean has(String id) {
+        return on(() -> find(stage.getScene().getRoot(), id)) != null;
     }
 
     /** A part of the window by its id. */

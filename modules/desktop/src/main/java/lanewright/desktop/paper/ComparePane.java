@@ -1,15 +1,12 @@
 package lanewright.desktop.paper;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalTime;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -28,6 +25,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import lanewright.desktop.files.Chooser;
+import lanewright.desktop.files.KeptCopies;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
 import lanewright.earthwork.EarthworkReport;
@@ -46,50 +44,8 @@ import org.jspecify.annotations.Nullable;
 /** The present plan beside one that was kept: what changed in stone, dirt, money and findings. */
 public final class ComparePane {
 
-    /** Plans that were kept while working, to look back at. */
-    public static final class Copies {
-        private static final DateTimeFormatter CLOCK =
-                DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-
-        private final List<Copy> copies = new ArrayList<>();
-        private int kept;
-
-        /**
-         * Keeps what is shown now.
-         *
-         * @return what it is called, or words that it is not ready yet
-         */
-        public String add(Shown shown) {
-            Outcome outcome = shown.outcome();
-            if (outcome == null || !shown.settled()) {
-                return "nothing yet: the plan is still being worked out";
-            }
-            String name =
-                    "copy "
-                            + (kept + 1)
-                            + ", "
-                            + CLOCK.format(LocalTime.now(ZoneId.systemDefault()));
-            kept++;
-            copies.add(new Copy(name, outcome));
-            return name;
-        }
-
-        /** Takes up a plan that was kept in a file. */
-        private Copy add(String name, Outcome outcome) {
-            copies.removeIf(copy -> copy.name().equals(name));
-            Copy copy = new Copy(name, outcome);
-            copies.add(copy);
-            return copy;
-        }
-
-        /** Kept plans, the first first. */
-        List<Copy> all() {
-            return List.copyOf(copies);
-        }
-    }
-
     /** A plan that was kept. */
-    record Copy(String name, Outcome outcome) {
+    record Copy(String name, PlanFile file, Path folder, @Nullable Outcome outcome) {
         @Override
         public String toString() {
             return name;
@@ -97,7 +53,6 @@ public final class ComparePane {
     }
 
     private final Session session;
-    private final Copies copies;
     private final Chooser chooser;
     private final Runnable back;
     private final BorderPane pane = new BorderPane();
@@ -110,12 +65,12 @@ public final class ComparePane {
     /**
      * Sets the present plan beside kept ones.
      *
+     * @param copies the copies of this plan
      * @param chooser asks for the file of a kept plan
      * @param back closes this
      */
-    public ComparePane(Session session, Copies copies, Chooser chooser, Runnable back) {
+    public ComparePane(Session session, KeptCopies copies, Chooser chooser, Runnable back) {
         this.session = session;
-        this.copies = copies;
         this.chooser = chooser;
         this.back = back;
         pane.getStyleClass().add("over");
@@ -124,8 +79,7 @@ public final class ComparePane {
         title.getStyleClass().add("plan-name");
         choice.setId("compare-with");
         choice.setAccessibleText("Kept plan to compare with");
-        choice.getItems().setAll(copies.all());
-        choice.setOnAction(event -> show());
+        choice.valueProperty().addListener((seen, was, now) -> chosen());
         Button file = new Button("A plan kept in a file");
         file.setId("compare-file");
         file.getStyleClass().add("quiet");
@@ -154,6 +108,7 @@ public final class ComparePane {
                     }
                 });
         session.shown().addListener(news);
+        read(copies);
         if (!choice.getItems().isEmpty()) {
             choice.getSelectionModel().selectLast();
         }
@@ -165,6 +120,28 @@ public final class ComparePane {
         return pane;
     }
 
+    private void read(KeptCopies copies) {
+        try {
+            for (KeptCopies.Kept kept : copies.all()) {
+                PlanFile file =
+                        PlanFile.read(kept.name(), kept.text().getBytes(StandardCharsets.UTF_8));
+                choice.getItems().add(new Copy(kept.name(), file, session.folder(), null));
+            }
+        } catch (IOException | PlanException e) {
+            says.setText("Not all copies can be read: " + e.getMessage());
+        }
+    }
+
+    /** Sets the chosen plan beside the present one, worked out first if it is not yet. */
+    private void chosen() {
+        stop();
+        Copy copy = choice.getValue();
+        if (copy != null && copy.outcome() == null) {
+            other = session.workOut(copy.file(), copy.folder(), new Hearing(copy));
+        }
+        show();
+    }
+
     /** Works out a plan that was kept in a file, then sets it beside the present one. */
     private void open() {
         Path path = chooser.plan();
@@ -172,11 +149,13 @@ public final class ComparePane {
         if (path == null || folder == null) {
             return;
         }
-        stop();
         String name = String.valueOf(path.getFileName());
         try {
             PlanFile file = PlanFile.read(name, Files.readAllBytes(path));
-            other = session.workOut(file, folder, new Hearing(name));
+            Copy copy = new Copy(name, file, folder, null);
+            choice.getItems().removeIf(each -> each.name().equals(name));
+            choice.getItems().add(copy);
+            choice.setValue(copy);
         } catch (IOException e) {
             says.setText(name + " cannot be read: " + e.getMessage());
         } catch (PlanException e) {
@@ -186,10 +165,10 @@ public final class ComparePane {
 
     /** Hears what becomes of a plan that is worked out beside the present one. */
     private final class Hearing implements Session.Beside {
-        private final String name;
+        private final Copy copy;
 
-        Hearing(String name) {
-            this.name = name;
+        Hearing(Copy copy) {
+            this.copy = copy;
         }
 
         @Override
@@ -197,7 +176,7 @@ public final class ComparePane {
             if (other == null) {
                 return;
             }
-            says.setText(name + ": " + doing);
+            says.setText(copy.name() + ": " + doing);
         }
 
         @Override
@@ -207,16 +186,16 @@ public final class ComparePane {
             }
             stop();
             says.setText("");
-            Copy copy = copies.add(name, outcome);
-            choice.getItems().setAll(copies.all());
-            choice.setValue(copy);
+            Copy made = new Copy(copy.name(), copy.file(), copy.folder(), outcome);
+            choice.getItems().set(choice.getItems().indexOf(copy), made);
+            choice.setValue(made);
             show();
         }
 
         @Override
         public void refused(Shown.Wrong wrong) {
             stop();
-            says.setText(name + ": " + wrong.what() + " " + wrong.remedy());
+            says.setText(copy.name() + ": " + wrong.what() + " " + wrong.remedy());
         }
     }
 
@@ -247,6 +226,11 @@ public final class ComparePane {
                                             + " plan kept in a file."));
             return;
         }
+        Outcome then = copy.outcome();
+        if (then == null) {
+            body.getChildren().add(words(copy.name() + " is being worked out."));
+            return;
+        }
         if (now == null || !session.shown().get().settled()) {
             body.getChildren().add(words("The plan is still being worked out."));
             return;
@@ -258,7 +242,6 @@ public final class ComparePane {
         table.setHgap(28);
         table.setVgap(5);
         row(table, "", copy.name(), "now", "change", true);
-        Outcome then = copy.outcome();
         number(table, "Length", then, now, units, o -> o.design().length(), Quantity::length);
         number(
                 table,
