@@ -57,7 +57,12 @@ public final class Questions {
         scroll.setFocusTraversable(false);
         session.open().addListener((seen, was, now) -> open(now));
         session.shown()
-                .addListener((seen, was, now) -> cards.values().forEach(card -> card.refresh(now)));
+                .addListener(
+                        (seen, was, now) -> {
+                            if (!now.saysTheSameAs(was)) {
+                                cards.values().forEach(card -> card.refresh(now));
+                            }
+                        });
         list.heightProperty()
                 .addListener((seen, was, now) -> stay(was.doubleValue(), now.doubleValue()));
         open(session.open().get());

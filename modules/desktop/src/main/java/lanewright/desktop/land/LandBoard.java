@@ -98,7 +98,13 @@ public final class LandBoard extends Board implements AutoCloseable {
     public void show(Session opened) {
         session = opened;
         fitted = false;
-        opened.shown().addListener((seen, was, now) -> newsOf(now));
+        opened.shown()
+                .addListener(
+                        (seen, was, now) -> {
+                            if (!now.looksLike(was)) {
+                                newsOf(now);
+                            }
+                        });
         opened.marker().addListener((seen, was, now) -> repaint());
         opened.open().addListener((seen, was, now) -> repaint());
         opened.ghost().addListener((seen, was, now) -> repaint());

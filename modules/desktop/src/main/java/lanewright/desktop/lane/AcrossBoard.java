@@ -73,7 +73,13 @@ public final class AcrossBoard extends Board {
         setId("across");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText("The section across the lane at the place marker");
-        session.shown().addListener((at, was, now) -> repaint());
+        session.shown()
+                .addListener(
+                        (at, was, now) -> {
+                            if (!now.looksLike(was)) {
+                                repaint();
+                            }
+                        });
         session.marker().addListener((at, was, now) -> repaint());
         session.open().addListener((at, was, now) -> repaint());
         setOnMousePressed(this::pressed);

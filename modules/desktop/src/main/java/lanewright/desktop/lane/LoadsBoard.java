@@ -38,7 +38,13 @@ public final class LoadsBoard extends Board {
         setId("loads");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText("Loads of stone along the lane");
-        session.shown().addListener((at, was, now) -> repaint());
+        session.shown()
+                .addListener(
+                        (at, was, now) -> {
+                            if (!now.looksLike(was)) {
+                                repaint();
+                            }
+                        });
         session.marker().addListener((at, was, now) -> repaint());
         setOnMousePressed(this::place);
         setOnMouseDragged(this::place);

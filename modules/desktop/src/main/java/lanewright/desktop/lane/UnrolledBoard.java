@@ -53,7 +53,13 @@ public final class UnrolledBoard extends Board {
         setId("unrolled");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText("The lane unrolled: ground and grade along it");
-        session.shown().addListener((seen, was, now) -> repaint());
+        session.shown()
+                .addListener(
+                        (seen, was, now) -> {
+                            if (!now.looksLike(was)) {
+                                repaint();
+                            }
+                        });
         session.marker().addListener((seen, was, now) -> repaint());
         session.open().addListener((seen, was, now) -> repaint());
         session.ghost().addListener((seen, was, now) -> repaint());

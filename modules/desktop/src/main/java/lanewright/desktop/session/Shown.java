@@ -47,6 +47,20 @@ public record Shown(
         }
     }
 
+    /** True if a picture of the lane would be the same as for another moment. */
+    @SuppressWarnings("ReferenceEquality") // what was worked out anew is drawn anew
+    public boolean looksLike(Shown other) {
+        return draft == other.draft && outcome == other.outcome && wrong == other.wrong;
+    }
+
+    /** True if only the work has gone on since another moment. */
+    public boolean saysTheSameAs(Shown other) {
+        return looksLike(other)
+                && edit == other.edit
+                && draftEdit == other.draftEdit
+                && outcomeEdit == other.outcomeEdit;
+    }
+
     /** True if the draft is of this very plan. */
     public boolean drafted() {
         return draft != null && draftEdit == edit;
