@@ -36,13 +36,18 @@ class DeskWindowTest {
                 900);
     }
 
+    /** Shows a plan and waits until it is worked out. */
     private static DeskWindow show(Hand hand, Session session) {
-        return Hand.on(
-                () -> {
-                    DeskWindow made = new DeskWindow(session);
-                    hand.show(made.root());
-                    return made;
-                });
+        DeskWindow window =
+                Hand.on(
+                        () -> {
+                            DeskWindow made = new DeskWindow(session);
+                            hand.show(made.root());
+                            return made;
+                        });
+        hand.until("the whole outcome", () -> session.shown().get().settled());
+        Hand.pause(700);
+        return window;
     }
 
     private static void close(DeskWindow window) {
@@ -57,8 +62,6 @@ class DeskWindowTest {
         Hand hand = hand();
         Session session = session(sample);
         DeskWindow window = show(hand, session);
-        hand.until("the whole outcome", () -> session.shown().get().settled());
-        Hand.pause(700);
         hand.click("land");
         int digit = 0;
         for (Topic topic : Topic.values()) {
@@ -77,8 +80,6 @@ class DeskWindowTest {
         Hand hand = hand();
         Session session = session("marrow-fold");
         DeskWindow window = show(hand, session);
-        hand.until("the whole outcome", () -> session.shown().get().settled());
-        Hand.pause(700);
         hand.keys(KeyCode.CONTROL, KeyCode.DIGIT5);
         hand.click("see-water");
         hand.until(
@@ -105,7 +106,6 @@ class DeskWindowTest {
         Hand hand = hand();
         Session session = session("marrow-fold");
         DeskWindow window = show(hand, session);
-        hand.until("the whole outcome", () -> session.shown().get().settled());
         hand.keys(KeyCode.CONTROL, KeyCode.DIGIT3);
         hand.write("field-grade.steepest", "10");
         assertEquals(0.10, session.plan().grade().steepest(), 1e-12);

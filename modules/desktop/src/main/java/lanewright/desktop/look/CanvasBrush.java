@@ -139,25 +139,12 @@ public final class CanvasBrush implements Brush {
     /** Holds to the whole pixels around: the canvas is quick to clip to those only. */
     @Override
     public void hold(List<Outline> rings) {
-        double left = Double.POSITIVE_INFINITY;
-        double top = Double.POSITIVE_INFINITY;
-        double right = Double.NEGATIVE_INFINITY;
-        double bottom = Double.NEGATIVE_INFINITY;
-        for (Outline ring : rings) {
-            for (int i = 0; i < ring.size(); i++) {
-                left = Math.min(left, ring.x(i));
-                top = Math.min(top, ring.y(i));
-                right = Math.max(right, ring.x(i));
-                bottom = Math.max(bottom, ring.y(i));
-            }
-        }
+        Box box = Box.around(rings);
+        double left = Math.floor(box.x());
+        double top = Math.floor(box.y());
         g.save();
         g.beginPath();
-        g.rect(
-                Math.floor(left),
-                Math.floor(top),
-                Math.ceil(right) - Math.floor(left),
-                Math.ceil(bottom) - Math.floor(top));
+        g.rect(left, top, Math.ceil(box.right()) - left, Math.ceil(box.bottom()) - top);
         g.clip();
     }
 

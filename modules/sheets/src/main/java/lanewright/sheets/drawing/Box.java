@@ -1,5 +1,7 @@
 package lanewright.sheets.drawing;
 
+import java.util.List;
+
 /**
  * An upright box on the page, pt, x right, y down.
  *
@@ -22,6 +24,27 @@ public record Box(double x, double y, double width, double height) {
                             + ", "
                             + y);
         }
+    }
+
+    /**
+     * The smallest box around lines.
+     *
+     * @param lines one at least
+     */
+    public static Box around(List<Outline> lines) {
+        double left = Double.POSITIVE_INFINITY;
+        double top = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double bottom = Double.NEGATIVE_INFINITY;
+        for (Outline line : lines) {
+            for (int i = 0; i < line.size(); i++) {
+                left = Math.min(left, line.x(i));
+                right = Math.max(right, line.x(i));
+                top = Math.min(top, line.y(i));
+                bottom = Math.max(bottom, line.y(i));
+            }
+        }
+        return new Box(left, top, right - left, bottom - top);
     }
 
     /** Right side. */

@@ -92,21 +92,10 @@ public enum Pattern {
 
     /** The pieces that cover the box around rings. */
     public List<Outline> over(List<Outline> rings) {
-        double left = Double.POSITIVE_INFINITY;
-        double top = Double.POSITIVE_INFINITY;
-        double right = Double.NEGATIVE_INFINITY;
-        double bottom = Double.NEGATIVE_INFINITY;
-        for (Outline ring : rings) {
-            for (int i = 0; i < ring.size(); i++) {
-                left = Math.min(left, ring.x(i));
-                right = Math.max(right, ring.x(i));
-                top = Math.min(top, ring.y(i));
-                bottom = Math.max(bottom, ring.y(i));
-            }
-        }
         var pieces = new ArrayList<Outline>();
-        if (left <= right) {
-            cover(left, top, right, bottom, pieces::add);
+        if (!rings.isEmpty()) {
+            Box box = Box.around(rings);
+            cover(box.x(), box.y(), box.right(), box.bottom(), pieces::add);
         }
         return pieces;
     }

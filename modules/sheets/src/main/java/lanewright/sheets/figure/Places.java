@@ -47,17 +47,7 @@ final class Places {
     private record Line(Outline path, Box round) {
 
         static Line of(Outline path) {
-            double left = Double.POSITIVE_INFINITY;
-            double top = Double.POSITIVE_INFINITY;
-            double right = Double.NEGATIVE_INFINITY;
-            double bottom = Double.NEGATIVE_INFINITY;
-            for (int i = 0; i < path.size(); i++) {
-                left = Math.min(left, path.x(i));
-                right = Math.max(right, path.x(i));
-                top = Math.min(top, path.y(i));
-                bottom = Math.max(bottom, path.y(i));
-            }
-            return new Line(path, new Box(left, top, right - left, bottom - top));
+            return new Line(path, Box.around(List.of(path)));
         }
     }
 
