@@ -229,6 +229,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
     }
 
     private void work(PlanFile file, Path plan, String inFile, String note) {
+        String left = plan.equals(planPath) ? "" : unkept();
         leavePlan();
         start = null;
         planPath = plan;
@@ -256,8 +257,8 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
                         });
         root.getChildren().setAll(made.root());
         edited(made, file);
-        if (!note.isEmpty()) {
-            made.sayKept(note);
+        if (!note.isEmpty() || !left.isEmpty()) {
+            made.sayKept(note.isEmpty() ? left : note);
         }
         try {
             if (Files.isRegularFile(plan)) {
@@ -295,20 +296,23 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
 
     /** Leaves the plan for the start, and says where edits are that are not in its file yet. */
     private void another() {
-        DeskWindow open = window;
-        Path plan = planPath;
-        boolean unkept =
-                open != null && plan != null && !open.session().file().text().equals(keptText);
-        String name = open == null ? "" : open.session().plan().name();
+        String unkept = unkept();
         start();
         StartPane pane = start;
-        if (unkept && pane != null) {
-            pane.note(
-                    "Your edits of "
-                            + name
-                            + " are not in its file yet. A safe copy holds them: open the plan"
-                            + " again and they are back, then press Keep.");
+        if (!unkept.isEmpty() && pane != null) {
+            pane.note(unkept + " Open the plan again and they are back, then press Keep.");
         }
+    }
+
+    /** Where the edits of the plan are that its file does not hold; empty if it holds all. */
+    private String unkept() {
+        DeskWindow open = window;
+        if (open == null || open.session().file().text().equals(keptText)) {
+            return "";
+        }
+        return "Your edits of "
+                + open.session().plan().name()
+                + " are not in its file yet: a safe copy holds them.";
     }
 
     private static Button quiet(String words, String id) {

@@ -26,6 +26,9 @@ final class KeyPane {
 
     private static final List<Role> SHOWN =
             List.of(
+                    Role.CONTOUR,
+                    Role.SHOT,
+                    Role.PROBE,
                     Role.LANE_EDGE,
                     Role.CENTRE,
                     Role.CUT,

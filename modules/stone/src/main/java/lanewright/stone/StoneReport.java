@@ -139,7 +139,7 @@ public record StoneReport(
                                             + " stone has no price, so its cost is not worked"
                                             + " out."),
                             Saying.plain(
-                                    "Ask your quarry for a delivered price and have it put into the"
+                                    "Ask your quarry for a delivered price and write it into the"
                                             + " plan.")));
         }
     }

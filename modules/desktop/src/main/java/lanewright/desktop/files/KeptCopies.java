@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Copies of a plan that its owner kept while working, to look back at: each a plan file in the home
@@ -81,20 +82,28 @@ public final class KeptCopies {
         List<Kept> found = new ArrayList<>();
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : (Iterable<Path>) files::iterator) {
-                Matcher name = NAME.matcher(String.valueOf(file.getFileName()));
-                if (name.matches()) {
-                    found.add(
-                            new Kept(
-                                    Integer.parseInt(name.group(1)),
-                                    LocalDateTime.parse(name.group(2), STAMP),
-                                    file));
+                Kept kept = named(file);
+                if (kept != null) {
+                    found.add(kept);
                 }
             }
-        } catch (DateTimeParseException e) {
-            throw new IOException("a copy in " + folder + " is named by no time", e);
         }
         found.sort(Comparator.comparingInt(Kept::number));
         return found;
+    }
+
+    /** The copy that a file is, or null if its name is that of none. */
+    private static @Nullable Kept named(Path file) {
+        Matcher name = NAME.matcher(String.valueOf(file.getFileName()));
+        if (!name.matches()) {
+            return null;
+        }
+        try {
+            LocalDateTime when = LocalDateTime.parse(name.group(2), STAMP);
+            return new Kept(Integer.parseInt(name.group(1)), when, file);
+        } catch (DateTimeParseException e) {
+            return null; // no day of any year, so not written by this program
+        }
     }
 
     /**

@@ -122,13 +122,19 @@ public final class ComparePane {
 
     private void read(KeptCopies copies) {
         try {
-            for (KeptCopies.Kept kept : copies.all()) {
-                PlanFile file =
-                        PlanFile.read(kept.name(), kept.text().getBytes(StandardCharsets.UTF_8));
-                choice.getItems().add(new Copy(kept.name(), file, session.folder(), null));
-            }
+            copies.all().forEach(this::read);
+        } catch (IOException e) {
+            says.setText("Copies cannot be read: " + e.getMessage());
+        }
+    }
+
+    private void read(KeptCopies.Kept kept) {
+        try {
+            byte[] text = kept.text().getBytes(StandardCharsets.UTF_8);
+            PlanFile file = PlanFile.read(kept.name(), text);
+            choice.getItems().add(new Copy(kept.name(), file, session.folder(), null));
         } catch (IOException | PlanException e) {
-            says.setText("Not all copies can be read: " + e.getMessage());
+            says.setText(kept.name() + " cannot be read: " + e.getMessage());
         }
     }
 

@@ -50,6 +50,7 @@ class KeptCopiesTest {
         KeptCopies copies = copies("plan.json");
         Path own = copies.add("one").file();
         Files.writeString(own.resolveSibling("notes.txt"), "mine");
+        Files.writeString(own.resolveSibling("7-20269999T000000.json"), "no such day");
         assertEquals(1, copies.all().size());
     }
 }

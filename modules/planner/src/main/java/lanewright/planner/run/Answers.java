@@ -308,7 +308,9 @@ final class Answers {
                     .append(Saying.number(stone.loadsToOrder(), "load", "loads"));
             quantities.add(Quantity.mass(stone.toOrder()));
             quantities.add(Quantity.count(stone.loadsToOrder()));
-            if (!Double.isNaN(stone.cost())) {
+            if (Double.isNaN(stone.cost())) {
+                pattern.append(", cost not known without prices");
+            } else {
                 pattern.append(", to pay {}");
                 quantities.add(Quantity.money(stone.cost()));
             }

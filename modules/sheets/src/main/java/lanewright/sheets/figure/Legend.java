@@ -88,6 +88,7 @@ public final class Legend {
                                 0);
                 pen.fill(Role.PLATE, Places.box(words)).add(words);
             }
+            case SHOT -> pen.area(role, Outline.circle(x + 10, middle, 1, 8));
             case PROBE -> {
                 Outline ring = Outline.circle(x + 10, middle, 2.6, 12);
                 pen.area(role, ring).line(role, ring);
@@ -123,6 +124,8 @@ public final class Legend {
         meaning.put(Role.WIRE, "overhead wire");
         meaning.put(Role.BURIED, "buried line");
         meaning.put(Role.PROBE, "probe hole");
+        meaning.put(Role.SHOT, "measured point");
+        meaning.put(Role.CONTOUR, "height line of the ground as it is");
         meaning.put(Role.LOOK, "danger or look here, with the finding's number");
         return meaning;
     }
