@@ -39,7 +39,11 @@ final class KilledDesk {
         hand.keys(KeyCode.CONTROL, KeyCode.O);
         hand.until("the plan", () -> desk.title().get().contains("lane"));
         hand.keys(KeyCode.CONTROL, KeyCode.DIGIT4);
-        hand.click(FIELD);
+        // What comes in while the plan is worked out may move the field away under the pointer.
+        hand.until("the whole outcome", () -> !hand.bar());
+        for (int i = 0; i < 20 && !Hand.on(() -> hand.see(FIELD).isFocused()); i++) {
+            hand.click(FIELD);
+        }
         Thread alive = new Thread(KilledDesk::beat);
         alive.setDaemon(true);
         alive.start();
