@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lanewright.measure.Row;
+import lanewright.measure.Table;
 import lanewright.measure.Tables;
 
 /**
@@ -97,12 +98,17 @@ public record Lining(
 
     /** All of the table, by rising effort. */
     public static List<Lining> published() {
-        List<Lining> linings = new ArrayList<>();
-        for (Row row : Tables.read("channel-linings").rows()) {
-            linings.add(of(row));
-        }
-        linings.sort(Comparator.comparingInt(Lining::effort));
-        return List.copyOf(linings);
+        return Known.ALL;
+    }
+
+    /** The table, read once. */
+    private static final class Known {
+        static final Table TABLE = Tables.read("channel-linings");
+        static final List<Lining> ALL =
+                TABLE.rows().stream()
+                        .map(Lining::of)
+                        .sorted(Comparator.comparingInt(Lining::effort))
+                        .toList();
     }
 
     /**
@@ -111,7 +117,7 @@ public record Lining(
      * @throws IllegalArgumentException if there is none, with the nearest one there is
      */
     public static Lining named(String name) {
-        return of(Tables.read("channel-linings").row("lining", name));
+        return of(Known.TABLE.row("lining", name));
     }
 
     private static Lining of(Row row) {

@@ -41,7 +41,10 @@ public record Headwater(
         OUTLET
     }
 
-    /** True if the depth comes from a method out of its range: outlet control under 0.75 D. */
+    /**
+     * True if the depth is by outlet control where its full-flow formula is out of range, under
+     * 0.75 D: it then comes from the water surface in the barrel.
+     */
     public boolean doubtful() {
         return control == Control.OUTLET && !byOutlet.inRange();
     }

@@ -1,7 +1,9 @@
 package lanewright.drainage.culvert;
 
 import java.util.List;
+import java.util.Locale;
 import lanewright.measure.Row;
+import lanewright.measure.Table;
 import lanewright.measure.Tables;
 
 /**
@@ -85,9 +87,15 @@ public record Inlet(
         }
     }
 
+    /** The table, read once. */
+    private static final class Known {
+        static final Table TABLE = Tables.read("culvert-inlets");
+        static final List<Inlet> ALL = TABLE.rows().stream().map(Inlet::of).toList();
+    }
+
     /** All of the table. */
     public static List<Inlet> published() {
-        return Tables.read("culvert-inlets").rows().stream().map(Inlet::of).toList();
+        return Known.ALL;
     }
 
     /**
@@ -96,7 +104,7 @@ public record Inlet(
      * @throws IllegalArgumentException if there is none, with the nearest one there is
      */
     public static Inlet named(String name) {
-        return of(Tables.read("culvert-inlets").row("inlet", name));
+        return of(Known.TABLE.row("inlet", name));
     }
 
     /**
@@ -147,7 +155,7 @@ public record Inlet(
 
     private static <E extends Enum<E>> E word(E[] all, Row row, String column) {
         for (E one : all) {
-            if (one.name().toLowerCase(java.util.Locale.ROOT).equals(row.text(column))) {
+            if (one.name().toLowerCase(Locale.ROOT).equals(row.text(column))) {
                 return one;
             }
         }

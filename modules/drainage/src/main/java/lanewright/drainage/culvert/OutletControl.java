@@ -9,12 +9,15 @@ import lanewright.drainage.channel.Critical;
  * and {@code ho} the greater of tailwater and {@code (dc + D) / 2}.
  *
  * <p>Good where the barrel runs full for part of its length. Below a headwater of 0.75 D it is out
- * of its range and gives too much; {@link #inRange} says so. All figures are for one barrel.
+ * of its range and gives too much; {@link #inRange} says so, and the headwater is then that of the
+ * water surface in the barrel, stepped up from the outlet by the direct step method (Chow, 1959,
+ * section 10-2) with entrance loss and velocity head at the inlet, if that is lower. All figures
+ * are for one barrel.
  *
  * @param head loss H from headwater to outlet, m
  * @param outlet height ho of the pressure line above the outlet invert, m
  * @param headwater depth above the inlet invert, m; under zero where the fall is more than enough
- * @param inRange whether the headwater is at least 0.75 of the rise
+ * @param inRange whether the headwater by the formula is at least 0.75 of the rise
  */
 public record OutletControl(double head, double outlet, double headwater, boolean inRange) {
 
@@ -66,7 +69,15 @@ public record OutletControl(double head, double outlet, double headwater, boolea
         double head = (1 + loss + friction) * velocity * velocity / (2 * Critical.GRAVITY);
         double critical = Critical.depth(inside, discharge);
         double outlet = Math.max(tailwater, (critical + inside.rise()) / 2);
-        double headwater = head + outlet - length * slope;
-        return new OutletControl(head, outlet, headwater, headwater >= LEAST * inside.rise());
+        double full = head + outlet - length * slope;
+        boolean inRange = full >= LEAST * inside.rise();
+        double headwater = full;
+        if (!inRange && tailwater < inside.rise()) {
+            double depth = Backwater.inletDepth(barrel, length, slope, tailwater, discharge);
+            double speed = discharge / inside.area(depth);
+            double open = depth + (1 + loss) * speed * speed / (2 * Critical.GRAVITY);
+            headwater = Math.min(full, open);
+        }
+        return new OutletControl(head, outlet, headwater, inRange);
     }
 }

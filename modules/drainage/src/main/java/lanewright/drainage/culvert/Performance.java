@@ -52,9 +52,9 @@ public record Performance(Culvert culvert, double tailwater) {
     /**
      * Discharge of all barrels at a headwater, m³/s; never falls as the headwater rises.
      *
-     * <p>Zero where the headwater does not reach what the smallest flow needs. By outlet control
-     * out of its range that is near half the rise less the fall of the barrel, and a little water
-     * does get through: the answer is on the low side there.
+     * <p>Zero where the headwater does not stand over the tailwater. Where outlet control goes from
+     * the water surface in the barrel to the full-flow formula the curve has a small step up; all
+     * headwaters in the step go with the discharge at it.
      *
      * @param headwater depth above the inlet invert, m, zero or more
      */

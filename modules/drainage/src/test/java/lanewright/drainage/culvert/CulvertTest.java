@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import lanewright.drainage.channel.Critical;
 import lanewright.drainage.channel.Manning;
+import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
+import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -350,5 +352,80 @@ class CulvertTest {
         assertTrue(around < 2 * (arch.span() + arch.rise()));
         assertTrue(arch.risingTo() > 0.85 * arch.rise() && arch.risingTo() < arch.rise());
         assertEquals(arch, PipeArch.of(35 * FT / 12, 2 * FT, area));
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "Water surface in a partly full barrel against an integrator of ordinary differential"
+                    + " equations | Apache Commons Math 3.6.1, DormandPrince853Integrator | derived")
+    void backwaterAgainstAnIntegrator() {
+        double[][] cases = {{0.001, 0.55, 0.20}, {0.001, 0, 0.15}, {0.004, 0.6, 0.1}, {0, 0, 0.15}};
+        for (double[] one : cases) {
+            Barrel barrel = concrete(36);
+            double length = 25;
+            double slope = one[0];
+            double flow = one[2];
+            double critical = Critical.depth(barrel.inside(), flow);
+            double start = Math.max(one[1], critical * 1.0001);
+            double[] depth = {start};
+            FirstOrderDifferentialEquations gradual =
+                    new FirstOrderDifferentialEquations() {
+                        @Override
+                        public int getDimension() {
+                            return 1;
+                        }
+
+                        @Override
+                        public void computeDerivatives(double x, double[] y, double[] dy) {
+                            double area = barrel.inside().area(y[0]);
+                            double radius = barrel.inside().hydraulicRadius(y[0]);
+                            double speed = flow / area;
+                            double friction =
+                                    speed * speed * 0.012 * 0.012 / Math.pow(radius, 4.0 / 3);
+                            double froude =
+                                    speed
+                                            * speed
+                                            * barrel.inside().topWidth(y[0])
+                                            / (9.80665 * area);
+                            dy[0] = (friction - slope) / (1 - froude);
+                        }
+                    };
+            new DormandPrince853Integrator(1e-9, 1, 1e-10, 1e-10)
+                    .integrate(gradual, 0, depth, length, depth);
+            assertEquals(
+                    depth[0],
+                    Backwater.inletDepth(barrel, length, slope, one[1], flow),
+                    0.001,
+                    "slope " + slope);
+        }
+    }
+
+    @Test
+    void farUpALongBarrelWaterStandsAtNormalDepth() {
+        Barrel barrel = concrete(36);
+        double normal = Manning.normalDepth(barrel.inside(), 0.3, 0.012, 0.001);
+        assertEquals(normal, Backwater.inletDepth(barrel, 20000, 0.001, 0, 0.3), 1e-6);
+        assertEquals(normal, Backwater.inletDepth(barrel, 20000, 0.001, 0.8, 0.3), 1e-6);
+        // On a steep barrel water falls through critical depth at the inlet.
+        assertEquals(
+                Critical.depth(barrel.inside(), 0.3),
+                Backwater.inletDepth(barrel, 20, 0.03, 0, 0.3),
+                1e-9);
+    }
+
+    @Test
+    void aTrickleNeedsNextToNoHeadwaterOnAFlatBarrel() {
+        Barrel barrel = metal(36);
+        Inlet inlet = Inlet.of(barrel, Inlet.End.HEADWALL);
+        Headwater trickle = Headwater.of(barrel, inlet, 12, 0.002, 0, 0.005, 1);
+        assertTrue(trickle.depth() < 0.15, "was " + trickle.depth());
+        assertTrue(trickle.depth() > trickle.critical());
+        double last = 0;
+        for (double flow = 0.001; flow < 3; flow *= 1.02) {
+            double depth = Headwater.of(barrel, inlet, 12, 0.002, 0, flow, 1).depth();
+            assertTrue(depth >= last, "at " + flow + " m³/s");
+            last = depth;
+        }
     }
 }
