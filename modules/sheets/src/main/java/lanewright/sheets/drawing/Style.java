@@ -4,7 +4,8 @@ package lanewright.sheets.drawing;
  * How a role looks: the only place where colours and widths are chosen. The colours come from the
  * palette of Okabe and Ito (2008, Color Universal Design), and each meaning has a pattern or a line
  * of its own besides, so that the sheets read in black and white: what is dug or built up is
- * hatched on nearly white, standing water a flat middle tone, stone darker the coarser it is.
+ * hatched on white or dotted on a light tone, standing water a flat middle tone with a dark rim,
+ * stone darker the coarser it is.
  *
  * @param fill colour of areas and words, 0xRRGGBB, or {@link #NOTHING}
  * @param pattern what covers an area besides its fill
@@ -42,6 +43,8 @@ public record Style(
         DASH_DOT,
         /** Dots. */
         DOTS,
+        /** Square dots far apart. */
+        BEADS,
         /** A long dash and two dots. */
         DASH_DOT_DOT;
 
@@ -54,6 +57,7 @@ public record Style(
                 case LONG -> new double[] {10, 3};
                 case DASH_DOT -> new double[] {8, 2.5, 1.2, 2.5};
                 case DOTS -> new double[] {1.2, 2.2};
+                case BEADS -> new double[] {1.8, 3.4};
                 case DASH_DOT_DOT -> new double[] {9, 2, 1.2, 2, 1.2, 2};
             };
         }
@@ -77,15 +81,15 @@ public record Style(
             case PLATE_LINE -> line(WHITE, 5, Dash.NONE);
             case GROUND_LINE -> line(0x5E5234, 0.7, Dash.NONE);
             case EARTH -> words(0xF6F1E6);
-            case STRIPPED_LINE -> line(0x8A5A00, 1.1, Dash.DOTS);
+            case STRIPPED_LINE -> line(0x6E4800, 1.8, Dash.BEADS);
             case BEARING_LINE -> line(SOFT_INK, 0.8, Dash.DASH_DOT);
             case SUBGRADE -> line(INK, 1.3, Dash.MIDDLE);
             case FINISHED -> line(INK, 2.0, Dash.NONE);
             case DITCH_LEFT -> line(BLUE, 1.0, Dash.DASH_DOT);
             case DITCH_RIGHT -> line(BLUE, 1.0, Dash.SHORT);
             case DITCH_BOTH -> line(BLUE, 1.0, Dash.LONG);
-            case CUT -> area(0xFCF5F9, Pattern.HATCH, 0xA04478, 0.5);
-            case FILL -> area(0xF0FAF5, Pattern.DOTS, 0x00604A, 1.0);
+            case CUT -> area(0xFFFAFD, Pattern.HATCH, 0x8C3568, 0.6);
+            case FILL -> area(0xD5ECE1, Pattern.DOTS, 0x004D3B, 1.2);
             case TOPSOIL -> area(0xFDF6E3, Pattern.DASHES, 0x8A5A00, 0.6);
             case TOPSOIL_BACK -> area(0xF7E2B0, Pattern.BLADES, 0x7A5200, 0.5);
             case HEAP -> area(0xFBEFD2, Pattern.DASHES, 0x7A5200, 0.6);
@@ -103,7 +107,7 @@ public record Style(
             case BREAKLINE -> line(0xA9A291, 0.5, Dash.SHORT);
             case BOUNDARY -> line(SOFT_INK, 0.9, Dash.DASH_DOT_DOT);
             case SHOT -> words(BROWN);
-            case WATER -> new Style(0x9CCBE8, Pattern.LEVEL, BLUE, 1.0, 0.5, Dash.NONE);
+            case WATER -> new Style(0x7DB9E0, Pattern.LEVEL, 0x004B78, 1.3, 0.6, Dash.NONE);
             case WATER_BEFORE -> new Style(NOTHING, Pattern.NONE, BLUE, 1.0, 0, Dash.DOTS);
             case FLOW -> new Style(BLUE, Pattern.NONE, BLUE, 1.0, 0, Dash.NONE);
             case PIPE -> line(INK, 3.4, Dash.NONE);
