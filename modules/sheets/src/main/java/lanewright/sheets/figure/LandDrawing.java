@@ -1,26 +1,22 @@
 package lanewright.sheets.figure;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import lanewright.measure.UnitSystem;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
-import lanewright.sheets.page.Type;
 
 /** The land from above, north up, with shading, contours, the lane and its water. */
 public final class LandDrawing {
 
     private static final double RIM = 8;
 
-    /** How far words may stand from what they speak of, pt. */
-    static final double FARTHEST = 170;
-
     private final Land land;
     private final LandView view;
-    private final Places places;
+    private Places places;
     private final Set<Role> drawn = EnumSet.noneOf(Role.class);
 
     private LandDrawing(Land land, LandView view) {
@@ -68,33 +64,38 @@ public final class LandDrawing {
         new LandSpots(land, view, places, drawn).draw(inside);
         new Lettering(land, view, places).draw(inside);
         new LandStations(land, view, places).draw(inside);
-        labels(inside, 0, 0);
-        if (new LandWarnings(land, view, places).draw(inside)) {
-            drawn.add(Role.LOOK);
-        }
-        labels(inside, 1, Integer.MAX_VALUE);
+        places = labels().draw(inside);
         new ContourWords(land, view, places).draw(inside);
         furniture.marks().forEach(inside::add);
         pen.framed(view.box(), inside);
         pen.frame(Role.FRAME, view.box());
     }
 
+    /** Labels and warnings, those first that are put where they like best. */
+    private LandLabels labels() {
+        var labels = new LandLabels(places);
+        ranked(labels, 0, 0);
+        List<LandLabels.Asked> looks = new LandWarnings(land, view).asked();
+        if (!looks.isEmpty()) {
+            drawn.add(Role.LOOK);
+        }
+        looks.forEach(labels::ask);
+        ranked(labels, 1, Integer.MAX_VALUE);
+        return labels;
+    }
+
     /** Labels of some ranks, in their order. */
-    private void labels(Pen pen, int first, int last) {
-        var ordered = new ArrayList<Land.Label>();
-        for (Land.Label label : land.labels()) {
-            if (label.rank() >= first && label.rank() <= last) {
-                ordered.add(label);
-            }
-        }
-        ordered.sort(Comparator.comparingInt(Land.Label::rank));
-        for (Land.Label label : ordered) {
-            double x = view.x(label.x());
-            double y = view.y(label.y());
-            if (view.box().holds(x, y)) {
-                places.put(
-                        pen, label.role(), label.words(), x, y, Type.NOTE, label.bold(), FARTHEST);
-            }
-        }
+    private void ranked(LandLabels labels, int first, int last) {
+        land.labels().stream()
+                .filter(label -> label.rank() >= first && label.rank() <= last)
+                .sorted(Comparator.comparingInt(Land.Label::rank))
+                .forEach(
+                        label -> {
+                            double x = view.x(label.x());
+                            double y = view.y(label.y());
+                            if (view.box().holds(x, y)) {
+                                labels.ask(label.role(), label.words(), x, y, label.bold());
+                            }
+                        });
     }
 }

@@ -54,6 +54,7 @@ final class LandLines {
                 pen.area(feature.role(), ring);
                 saw(feature.role(), ring);
                 if (feature.role() == Role.HEAP && ring.size() > 3) {
+                    places.keepOffArea(ring);
                     // Words that lay wholly in a heap would cross no side of it.
                     int across = ring.size() / 2;
                     places.keepOff(

@@ -1,14 +1,15 @@
 package lanewright.sheets.figure;
 
 import java.util.ArrayList;
+import java.util.List;
 import lanewright.sheets.drawing.Anchor;
-import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Face;
 import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.page.Type;
+import org.jspecify.annotations.Nullable;
 
 /** Warning triangles on a map. */
 final class LandWarnings {
@@ -23,22 +24,18 @@ final class LandWarnings {
 
     private final Land land;
     private final LandView view;
-    private final Places places;
 
-    LandWarnings(Land land, LandView view, Places places) {
+    LandWarnings(Land land, LandView view) {
         this.land = land;
         this.view = view;
-        this.places = places;
     }
 
     /**
      * Warning triangles with the numbers of their findings: beside the place, not on it. Those of
      * one place share a triangle.
-     *
-     * @return whether there was any to draw
      */
-    boolean draw(Pen pen) {
-        boolean any = false;
+    List<LandLabels.Asked> asked() {
+        var asked = new ArrayList<LandLabels.Asked>();
         var left = new ArrayList<>(land.looks());
         while (!left.isEmpty()) {
             Land.Look first = left.remove(0);
@@ -55,29 +52,34 @@ final class LandWarnings {
                 }
             }
             if (view.box().holds(x, y)) {
-                look(pen, x, y, numbers.toString());
-                any = true;
+                asked.add(look(x, y, numbers.toString()));
             }
         }
-        return any;
+        return asked;
     }
 
-    private void look(Pen pen, double x, double y, String numbers) {
-        Mark.Words words =
-                places.find(
-                        Role.TEXT,
-                        TRIANGLE_ROOM + (numbers.isBlank() ? " " : numbers).strip() + " ",
-                        x,
-                        y,
-                        NOTE,
-                        true,
-                        LandDrawing.FARTHEST);
+    private static LandLabels.Asked look(double x, double y, String numbers) {
+        return new LandLabels.Asked(
+                Role.TEXT,
+                TRIANGLE_ROOM + (numbers.isBlank() ? " " : numbers).strip() + " ",
+                x,
+                y,
+                true,
+                (pen, words, places) -> draw(pen, x, y, numbers, words, places));
+    }
+
+    private static void draw(
+            Pen pen,
+            double x,
+            double y,
+            String numbers,
+            Mark.@Nullable Words words,
+            Places places) {
         if (words == null) {
             pen.look(x, y, 9);
             return;
         }
-        Box plate = Places.box(words);
-        places.lead(pen, x, y, plate);
+        places.lead(pen, x, y, Places.box(words));
         pen.area(Role.TICK, Outline.circle(x, y, 1.4, 8));
         Places.plate(pen, words);
         pen.look(words.start() + 5, words.y() - NOTE * 0.3, 9);

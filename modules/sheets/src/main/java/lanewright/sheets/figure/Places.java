@@ -32,6 +32,9 @@ final class Places {
     /** What it is worth to a reader that a line from words to their place crosses no words, pt. */
     private static final double OVER_WORDS = 400;
 
+    /** The same, that it crosses no line from other words and no area, pt. */
+    private static final double OVER_LEAD = 60;
+
     /** The same, that it crosses no other line, pt. */
     private static final double OVER_LINE = 14;
 
@@ -42,18 +45,58 @@ final class Places {
     private final List<Line> lines = new ArrayList<>();
     private final List<Box> placed = new ArrayList<>();
     private final List<Box> marks = new ArrayList<>();
+    private final List<Outline> areas = new ArrayList<>();
 
-    /** A line that is kept free, and the box round it. */
-    private record Line(Outline path, Box round) {
+    /** A line that is kept free, the box round it, and what it is worth not to cross it, pt. */
+    private record Line(Outline path, Box round, double worth) {
 
-        static Line of(Outline path) {
-            return new Line(path, Box.around(List.of(path)));
+        static Line of(Outline path, double worth) {
+            return new Line(path, Box.around(List.of(path)), worth);
         }
     }
 
     /** Places inside a frame. */
     Places(Box frame) {
         room = new LayoutCheck.Room(frame);
+    }
+
+    /** The same as another with all that it has taken; what either takes later is its own. */
+    Places(Places other) {
+        room = new LayoutCheck.Room(other.room);
+        lines.addAll(other.lines);
+        placed.addAll(other.placed);
+        marks.addAll(other.marks);
+        areas.addAll(other.areas);
+    }
+
+    /** Words at a free place, and how bad that is, pt. */
+    record Found(Mark.Words words, double cost) {
+
+        /**
+         * Whether the line from them to their place crosses other words, a line from them or an
+         * area.
+         */
+        boolean isCrossed() {
+            return cost >= OVER_LEAD;
+        }
+    }
+
+    /** A straight line from what words speak of to the words, as far as it is drawn. */
+    private record Lead(double x, double y, double toX, double toY) {
+
+        double length() {
+            return Math.hypot(toX - x, toY - y);
+        }
+
+        Outline path() {
+            return Outline.open(x, y, toX, toY);
+        }
+    }
+
+    /** Keeps words off an area, and leads to words about it from its rim. */
+    void keepOffArea(Outline ring) {
+        lines.add(Line.of(ring, OVER_LEAD));
+        areas.add(ring);
     }
 
     /** Keeps words off a box, on which something else is drawn. */
@@ -64,7 +107,7 @@ final class Places {
 
     /** Keeps words off a line. */
     void keepOff(Outline line) {
-        lines.add(Line.of(line));
+        lines.add(Line.of(line, OVER_LINE));
     }
 
     /** Takes the words if they hide nothing; says whether they do not. */
@@ -80,17 +123,18 @@ final class Places {
 
     /** How much worse a place for words is for what the line back to their place crosses, pt. */
     private double crossed(double x, double y, Box box) {
-        double toX = Math.max(box.x(), Math.min(box.right(), x));
-        double toY = Math.max(box.y(), Math.min(box.bottom(), y));
-        double length = Math.hypot(toX - x, toY - y);
+        Lead lead = leading(x, y, box);
+        double length = lead.length();
         if (length <= NEAR) {
             return 0;
         }
-        double fromX = x + (toX - x) * END / length;
-        double fromY = y + (toY - y) * END / length;
+        double toX = lead.toX();
+        double toY = lead.toY();
+        double fromX = lead.x() + (toX - lead.x()) * END / length;
+        double fromY = lead.y() + (toY - lead.y()) * END / length;
         double worse = 0;
         for (Box other : placed) {
-            worse += crosses(x, y, toX, toY, other) ? OVER_WORDS : 0;
+            worse += crosses(lead.x(), lead.y(), toX, toY, other) ? OVER_WORDS : 0;
         }
         var reach =
                 new Box(
@@ -100,10 +144,46 @@ final class Places {
                         Math.abs(toY - fromY));
         for (Line line : lines) {
             if (touch(line.round(), reach) && meets(line.path(), fromX, fromY, toX, toY)) {
-                worse += OVER_LINE;
+                worse += line.worth();
             }
         }
         return worse;
+    }
+
+    /** The line from a place to the nearest point of a box; from an area that holds it, its rim. */
+    private Lead leading(double x, double y, Box box) {
+        double toX = Math.max(box.x(), Math.min(box.right(), x));
+        double toY = Math.max(box.y(), Math.min(box.bottom(), y));
+        double part = 0;
+        for (Outline area : areas) {
+            part = Math.max(part, rim(area, x, y, toX, toY));
+        }
+        return new Lead(x + part * (toX - x), y + part * (toY - y), toX, toY);
+    }
+
+    /** How far along a line, as a part of it, it leaves an area; zero if it begins outside. */
+    private static double rim(Outline area, double x, double y, double toX, double toY) {
+        double last = 0;
+        boolean inside = false;
+        int n = area.size();
+        for (int i = 0; i < n; i++) {
+            double ax = area.x(i);
+            double ay = area.y(i);
+            double bx = area.x((i + 1) % n);
+            double by = area.y((i + 1) % n);
+            if ((ay > y) != (by > y) && x < ax + (y - ay) / (by - ay) * (bx - ax)) {
+                inside = !inside;
+            }
+            double turn = (toX - x) * (by - ay) - (toY - y) * (bx - ax);
+            if (turn != 0) {
+                double along = ((ax - x) * (by - ay) - (ay - y) * (bx - ax)) / turn;
+                double across = ((ax - x) * (toY - y) - (ay - y) * (toX - x)) / turn;
+                if (along >= 0 && along <= 1 && across >= 0 && across <= 1) {
+                    last = Math.max(last, along);
+                }
+            }
+        }
+        return inside ? last : 0;
     }
 
     private static boolean meets(Outline line, double x1, double y1, double x2, double y2) {
@@ -229,10 +309,11 @@ final class Places {
             double size,
             boolean bold,
             double farthest) {
-        Mark.Words words = find(role, text, x, y, size, bold, farthest);
-        if (words == null) {
+        Found found = find(role, text, x, y, size, bold, farthest);
+        if (found == null) {
             return false;
         }
+        Mark.Words words = found.words();
         lead(pen, x, y, box(words));
         plate(pen, words);
         pen.add(words);
@@ -243,7 +324,7 @@ final class Places {
      * Takes the best free place for words, and draws nothing; null if there is none. The best is
      * the nearest, unless the line back from one a little farther crosses less.
      */
-    Mark.@Nullable Words find(
+    @Nullable Found find(
             Role role,
             String text,
             double x,
@@ -279,7 +360,7 @@ final class Places {
                 }
             }
         }
-        return best != null && take(best) ? best : null;
+        return best != null && take(best) ? new Found(best, least) : null;
     }
 
     /**
@@ -352,11 +433,10 @@ final class Places {
      * on it afterwards.
      */
     void lead(Pen pen, double x, double y, Box box) {
-        double toX = Math.max(box.x(), Math.min(box.right(), x));
-        double toY = Math.max(box.y(), Math.min(box.bottom(), y));
-        if (Math.hypot(toX - x, toY - y) > NEAR) {
-            pen.line(Role.LEADER, x, y, toX, toY);
-            keepOff(Outline.open(x, y, toX, toY));
+        Lead lead = leading(x, y, box);
+        if (lead.length() > NEAR) {
+            pen.line(Role.LEADER, lead.path());
+            lines.add(Line.of(lead.path(), OVER_LEAD));
         }
     }
 

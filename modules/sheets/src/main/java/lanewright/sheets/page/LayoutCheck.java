@@ -152,6 +152,12 @@ public final class LayoutCheck {
             this.frame = frame;
         }
 
+        /** The same room with the same words in it, of which the other will know no more. */
+        public Room(Room other) {
+            this(other.frame);
+            taken.addAll(other.taken);
+        }
+
         /** Keeps words off a box, on which something else is drawn. */
         public void block(Box box) {
             double[] x = {box.x(), box.right(), box.right(), box.x()};
