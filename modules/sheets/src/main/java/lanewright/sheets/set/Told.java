@@ -1,6 +1,7 @@
 package lanewright.sheets.set;
 
 import lanewright.measure.Finding;
+import lanewright.measure.Kind;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
@@ -56,7 +57,7 @@ final class Told {
         Quantity limit = finding.limit();
         if (limit != null) {
             below.append(measured == null ? "It should be " : "It is " + measured.in(units))
-                    .append(measured == null ? "" : " and should be ")
+                    .append(measured == null ? "" : ruled(finding, measured, limit))
                     .append(Words.round(limit, units))
                     .append(finding.source().isEmpty() ? "" : " (" + finding.source() + ")")
                     .append(". ");
@@ -66,6 +67,18 @@ final class Told {
             below.append(" Source: ").append(sentence(finding.source()));
         }
         return below.toString();
+    }
+
+    /** Which way a figure should be changed; a note may be well inside its limit. */
+    private static String ruled(Finding finding, Quantity measured, Quantity limit) {
+        boolean graded = measured.kind() == Kind.GRADE;
+        double is = graded ? Math.abs(measured.value()) : measured.value();
+        if (is > limit.value()) {
+            return " and should be at most ";
+        }
+        return finding.level() == Finding.Level.NOTE
+                ? "; the limit is "
+                : " and should be at least ";
     }
 
     /** With a full stop at its end. */
