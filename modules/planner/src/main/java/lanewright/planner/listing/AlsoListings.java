@@ -1,12 +1,12 @@
 package lanewright.planner.listing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.along.Descents.Descent;
 import lanewright.drainage.along.Descents.Way;
 import lanewright.drainage.along.DitchReach;
-import lanewright.drainage.along.Side;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.lane.section.Section;
 import lanewright.measure.Finding;
@@ -127,22 +127,30 @@ public final class AlsoListings {
             // Ditches on both sides may be too steep on the same stretch, the left one told first.
             long before = told.stream().filter(where::equals).count();
             told.add(where);
-            String side =
+            DitchReach ditch =
                     water.ditches().stream()
-                            .filter(ditch -> isRun(ditch, from, to, limit.value(), most))
-                            .map(DitchReach::side)
-                            .sorted()
+                            .filter(reach -> isRun(reach, from, to, limit.value(), most))
+                            .sorted(Comparator.comparing(DitchReach::side))
                             .skip(before)
-                            .map(Side::word)
                             .findFirst()
-                            .orElse("");
+                            .orElse(null);
             row(
                     what,
                     from,
                     to,
-                    side,
-                    Saying.of("{} of ditch; stone to be measured", Quantity.length(to - from)));
+                    ditch == null ? "" : ditch.side().word(),
+                    Saying.of(
+                            "{} of ditch; stone to be measured",
+                            Quantity.length(ditch == null ? to - from : along(ditch, from, to))));
         }
+    }
+
+    /** Length of a stretch of a ditch along itself, which in a bend is not that of the line, m. */
+    private static double along(DitchReach ditch, double from, double to) {
+        return ditch.legs().stream()
+                .filter(leg -> leg.from() >= from && leg.to() <= to)
+                .mapToDouble(DitchReach.Leg::length)
+                .sum();
     }
 
     /** Whether legs of a ditch between two grades fill the stretch and do not go on beyond it. */
