@@ -1,6 +1,7 @@
 package lanewright.sheets.figure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -27,6 +28,11 @@ final class Between {
                 twice += offsets[i] * heights[k] - offsets[k] * heights[i];
             }
             return Math.abs(twice) / 2;
+        }
+
+        /** From its lowest to its highest place, m. */
+        double tall() {
+            return Arrays.stream(heights).max().orElse(0) - Arrays.stream(heights).min().orElse(0);
         }
 
         /** A place well inside it: the middle of its upright where it is thickest. */

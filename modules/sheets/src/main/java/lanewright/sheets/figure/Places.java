@@ -393,12 +393,23 @@ final class Places {
      *     on the place
      */
     boolean name(Pen pen, String text, double x, double y, int below, double farthest) {
+        return name(pen, text, x, y, below, 5, farthest);
+    }
+
+    /**
+     * Names a line, as {@link #name(Pen, String, double, double, int, double)} does.
+     *
+     * @param nearest that the words stand to the place, pt: more than usual lets what is small be
+     *     seen
+     */
+    boolean name(
+            Pen pen, String text, double x, double y, int below, double nearest, double farthest) {
         if (marks.stream().anyMatch(mark -> mark.holds(x, y))) {
             return false;
         }
         double size = Type.NOTE;
         double half = Face.of(false).width(text, size) / 2;
-        for (double away = 5; away <= farthest; away += 3) {
+        for (double away = nearest; away <= farthest; away += 3) {
             for (double aside : new double[] {0, 0.5, -0.5, 1, -1}) {
                 double middle = y + below * (away + size / 2 + AIR);
                 var words =

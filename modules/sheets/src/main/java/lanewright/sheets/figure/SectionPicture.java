@@ -47,6 +47,12 @@ final class SectionPicture {
     /** How far a name may stand from what it names, pt. */
     private static final double FARTHEST = 60;
 
+    /** How near it may stand, pt. */
+    private static final double FROM_LINE = 5;
+
+    /** The same from water so shallow that the name would be all that is seen, pt. */
+    private static final double FROM_SMALL = 20;
+
     /**
      * A scale for all sections.
      *
@@ -134,7 +140,7 @@ final class SectionPicture {
             pipe(inside, pipe, places, scale);
         }
         for (StandingWater pool : here.pools()) {
-            water(inside, pool, places, scale, frame);
+            water(inside, pool, areas.get(Role.WATER), places, scale, frame);
         }
         LineNames.draw(inside, places, lines, frame, FARTHEST);
         for (Role role : List.of(Role.CUT, Role.FILL)) {
@@ -163,12 +169,20 @@ final class SectionPicture {
         }
     }
 
-    private static void water(Pen pen, StandingWater pool, Places places, Scale scale, Box frame) {
+    private static void water(
+            Pen pen,
+            StandingWater pool,
+            Between.@Nullable Ring drawn,
+            Places places,
+            Scale scale,
+            Box frame) {
         double from = Math.max(frame.x(), scale.x(pool.leftmost()));
         double to = Math.min(frame.right(), scale.x(pool.rightmost()));
         double y = scale.y(pool.level());
+        boolean small = drawn == null || drawn.tall() * scale.up() < NOTE;
         if (from < to && frame.holds((from + to) / 2, y)) {
-            places.name(pen, "water", (from + to) / 2, y, -1, FARTHEST);
+            double nearest = small ? FROM_SMALL : FROM_LINE;
+            places.name(pen, "water", (from + to) / 2, y, -1, nearest, FARTHEST);
         }
     }
 
