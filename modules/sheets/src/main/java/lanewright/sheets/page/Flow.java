@@ -371,20 +371,32 @@ public final class Flow {
      */
     public Flow tables(List<Listing> listings) {
         var shelf = new ArrayList<Standing>();
-        for (Listing listing : listings.stream().flatMap(each -> halves(each).stream()).toList()) {
-            Standing next = standing(listing, shelf);
-            if (next == null) {
+        for (Listing listing : listings) {
+            if (!isPut(shelf, halves(listing)) && !isPut(shelf, List.of(listing))) {
                 stand(shelf);
                 shelf.clear();
-                next = standing(listing, shelf);
+                if (!isPut(shelf, halves(listing)) && !isPut(shelf, List.of(listing))) {
+                    throw new IllegalStateException("an empty shelf takes every table");
+                }
             }
-            if (next == null) {
-                throw new IllegalStateException("an empty shelf takes every table");
-            }
-            shelf.add(next);
         }
         stand(shelf);
         return this;
+    }
+
+    /** Puts tables on a shelf, all of them or none; says whether it did. */
+    private boolean isPut(List<Standing> shelf, List<Listing> listings) {
+        var more = new ArrayList<>(shelf);
+        for (Listing listing : listings) {
+            Standing next = standing(listing, more);
+            if (next == null) {
+                return false;
+            }
+            more.add(next);
+        }
+        shelf.clear();
+        shelf.addAll(more);
+        return true;
     }
 
     /** A long narrow table in two, the second without a title; others as they are. */
