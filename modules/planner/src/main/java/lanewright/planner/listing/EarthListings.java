@@ -22,10 +22,16 @@ public final class EarthListings {
 
     private EarthListings() {}
 
-    /** Every volume of the whole lane, its state, and how three ways of measuring it agree. */
+    /**
+     * Every volume of the whole lane that there is, its state, and how three ways of measuring it
+     * agree.
+     */
     public static Listing volumes(EarthworkReport earth) {
         var rows = new ArrayList<List<Saying>>();
         for (Comparison volume : earth.volumes()) {
+            if (volume.corrected() == 0 && volume.plain() == 0 && volume.solid() == 0) {
+                continue;
+            }
             rows.add(
                     List.of(
                             Listing.cell(volume.name()),
