@@ -11,6 +11,7 @@ import lanewright.planner.work.WorkStep;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
 import lanewright.sheets.page.Sheet;
+import org.jspecify.annotations.Nullable;
 
 /** What to do, in what order, with a box to tick for each step, and the cautions that apply. */
 final class OrderSheet {
@@ -22,14 +23,16 @@ final class OrderSheet {
             List<WorkStep> steps,
             List<Caution> cautions,
             UnitSystem units,
-            String answer) {
+            String answer,
+            @Nullable Sheet before) {
         var flow =
                 new Flow(
                         Paper.of(units),
                         units,
                         "Order of work",
                         "What do I do, in what order?",
-                        answer);
+                        answer,
+                        before);
         if (!askFirst.isEmpty()) {
             flow.entry(Flow.Sign.LOOK, "Ask these first", askFirst);
         }

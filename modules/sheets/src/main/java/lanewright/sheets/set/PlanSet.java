@@ -155,7 +155,12 @@ public final class PlanSet {
                         says(Topic.STONE));
         Sheet order =
                 OrderSheet.of(
-                        askFirst(), outcome.order(), outcome.cautions(), units, says(Topic.ORDER));
+                        askFirst(),
+                        outcome.order(),
+                        outcome.cautions(),
+                        units,
+                        says(Topic.ORDER),
+                        stone);
         Sheet stakes = StakeSheet.of(outcome.stakes(), out, units, says(Topic.FIELD));
         Sheet findings = FindingsSheet.of(outcome.findings(), units);
         Sheet assumptions = AssumptionsSheet.of(outcome.assumptions(), units, findings);

@@ -141,7 +141,8 @@ public final class ToySet {
                         steps,
                         Cautions.of(facts, 0.43),
                         units,
-                        say(units, "{} steps, water first.", Quantity.count(steps.size()))));
+                        say(units, "{} steps, water first.", Quantity.count(steps.size())),
+                        null));
         sheets.add(
                 StakeSheet.of(
                         stakes,
