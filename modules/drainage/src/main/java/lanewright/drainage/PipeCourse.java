@@ -28,6 +28,14 @@ public record PipeCourse(
     /** Ends this near to square across are square across, m: no tape is surer. */
     private static final double SQUARE = 0.05;
 
+    /** What is said of a pipe that fits. */
+    static final String FITS = "fits";
+
+    /** Whether it fits under the lane as drawn. */
+    public boolean isFit() {
+        return fit.pattern().equals(FITS);
+    }
+
     /** Whether it is to be laid under the lane, so that it must be bought. */
     public boolean isToLay() {
         return pipe.toLay() && under != null;

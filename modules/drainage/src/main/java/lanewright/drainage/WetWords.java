@@ -321,7 +321,7 @@ final class WetWords {
             return Saying.plain("");
         }
         if (pipe.fits(limits)) {
-            return Saying.plain("fits");
+            return Saying.plain(PipeCourse.FITS);
         }
         Saying fall =
                 pipe.fallsEnough(limits)

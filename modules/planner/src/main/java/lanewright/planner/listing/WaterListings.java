@@ -123,12 +123,23 @@ public final class WaterListings {
                 quantities);
     }
 
-    /** What each pipe is that the plan says is to be laid, as lines of the order of work. */
+    /**
+     * What each pipe is that the plan says is to be laid, as lines of the order of work; one that
+     * does not fit is not to be bought.
+     */
     public static List<Saying> toLay(WaterReport water) {
         List<Saying> lines = new ArrayList<>();
         for (PipeCourse course : water.pipes()) {
             CulvertLine under = course.under();
-            if (course.isToLay() && under != null) {
+            if (course.isToLay() && under != null && !course.isFit()) {
+                lines.add(
+                        Saying.of(
+                                "Do not buy the "
+                                        + course.pipe().called()
+                                        + " yet: at {} it does not fit under the lane as drawn, see"
+                                        + " the findings",
+                                Quantity.station(under.crossing())));
+            } else if (course.isToLay() && under != null) {
                 lines.add(
                         Saying.of(
                                 "Buy and lay the "

@@ -101,6 +101,20 @@ class PipeOfferTest {
     }
 
     @Test
+    void aPipeThatDoesNotFitIsNotBought() throws Exception {
+        // With an outlet as high as its inlet it does not fall.
+        double inlet = taken.plan().water().pipes().get(0).inlet().invert();
+        PlanFile level = taken.with("water.pipes[0].outlet.invert", inlet + " m");
+        Outcome outcome = run.outcome(level, Progress.NONE);
+        assertTrue(
+                outcome.findings().stream()
+                        .anyMatch(each -> each.code().equals("pipe-does-not-fit")));
+        String amounts = waterWays(outcome);
+        assertFalse(amounts.contains("Buy and lay"), amounts);
+        assertTrue(amounts.contains("Do not buy the new pipe"), amounts);
+    }
+
+    @Test
     void aPipeThatIsThereIsOpenedAndNotBought() throws Exception {
         PlanFile there = taken.with("water.pipes[0].state", "there");
         Outcome outcome = run.outcome(there, Progress.NONE);
