@@ -66,7 +66,9 @@ final class Unrolling {
             if (under != null) {
                 pipes.add(
                         new PipeUnder(
-                                course.pipe().name() + (course.isToLay() ? ", to lay" : ""),
+                                course.pipe().name()
+                                        + (course.isToLay() ? ", to lay" : "")
+                                        + bottoms(under, units),
                                 under.crossing(),
                                 under.inlet(),
                                 under.outlet(),
@@ -80,12 +82,7 @@ final class Unrolling {
                         new PipeUnder(
                                 "pipe at "
                                         + Words.fine(Quantity.station(pipe.station()), units)
-                                        + ": in "
-                                        + Words.number(
-                                                Quantity.height(pipe.inlet().height()), units)
-                                        + ", out "
-                                        + Words.number(
-                                                Quantity.height(pipe.outlet().height()), units),
+                                        + bottoms(pipe, units),
                                 pipe.crossing(),
                                 pipe.inlet(),
                                 pipe.outlet(),
@@ -93,6 +90,14 @@ final class Unrolling {
             }
         }
         return pipes;
+    }
+
+    /** Heights of the bottom of a pipe at both ends, after its name. */
+    private static String bottoms(CulvertLine pipe, UnitSystem units) {
+        return ": in "
+                + Words.number(Quantity.height(pipe.inlet().height()), units)
+                + ", out "
+                + Words.number(Quantity.height(pipe.outlet().height()), units);
     }
 
     /**
