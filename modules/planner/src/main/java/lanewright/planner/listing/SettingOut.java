@@ -2,10 +2,18 @@ package lanewright.planner.listing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.TreeMap;
+import lanewright.drainage.PipeCourse;
+import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetPlace;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.Sags;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Arc;
 import lanewright.lane.line.IntersectionPoint;
+import lanewright.lane.line.Place;
+import lanewright.lane.section.Corner;
 import lanewright.measure.Kind;
 import lanewright.measure.LengthUnit;
 import lanewright.measure.Listing;
@@ -26,38 +34,94 @@ public final class SettingOut {
 
     private static final double EVERY_METRES = 20;
 
+    /** A point so near to one with a name is not set besides it, m. */
+    private static final double SAME = 0.3;
+
     private final Alignment line;
     private final Survey survey;
     private final UnitSystem units;
     private final Stakes stakes;
+    private final WaterReport water;
     private final List<List<Saying>> rows = new ArrayList<>();
 
-    private SettingOut(Alignment line, Survey survey, UnitSystem units, Stakes stakes) {
+    private SettingOut(
+            Alignment line, Survey survey, UnitSystem units, Stakes stakes, WaterReport water) {
         this.line = line;
         this.survey = survey;
         this.units = units;
         this.stakes = stakes;
+        this.water = water;
     }
 
     /**
-     * Points of the line in station order, and after them the corners in which its straight parts
-     * would meet.
+     * The few points from which all else follows: the ends of the lane, where it bends and the
+     * corners in which its straight parts would meet, low points of the grade, and the ends of
+     * pipes that fit under the lane as drawn.
      *
      * @param line the lane's line, local metres
      * @param survey whose coordinates the points get
      * @param units of the plan
      * @param stakes which know the benchmark, if there is one
+     * @param water which knows low points and pipes
      */
-    public static Listing of(Alignment line, Survey survey, UnitSystem units, Stakes stakes) {
-        return new SettingOut(line, survey, units, stakes).listing();
+    public static Listing first(
+            Alignment line, Survey survey, UnitSystem units, Stakes stakes, WaterReport water) {
+        return new SettingOut(line, survey, units, stakes, water).first();
     }
 
-    private Listing listing() {
-        var named = new TreeMap<Double, String>();
+    /**
+     * Points of the line between those, at equal distances.
+     *
+     * @param line the lane's line, local metres
+     * @param survey whose coordinates the points get
+     * @param units of the plan
+     * @param stakes which know the benchmark, if there is one
+     * @param water which knows low points and pipes
+     */
+    public static Listing between(
+            Alignment line, Survey survey, UnitSystem units, Stakes stakes, WaterReport water) {
+        return new SettingOut(line, survey, units, stakes, water).between();
+    }
+
+    private Listing first() {
+        named().forEach(this::onTheLine);
+        List<IntersectionPoint> corners = line.points();
+        for (int i = 1; i + 1 < corners.size(); i++) {
+            row(null, "corner of a bend", corners.get(i).x(), corners.get(i).y(), Double.NaN);
+        }
+        for (PipeCourse course : water.pipes()) {
+            CulvertLine under = course.under();
+            if (course.isToLay() && course.isFit() && under != null) {
+                pipe(course.pipe().name(), under);
+            }
+        }
+        for (WetPlace place : water.places()) {
+            CulvertLine under = place.cure().pipe();
+            if (under != null && place.cure().hasPipeNow()) {
+                pipe("pipe for " + place.name(), under);
+            }
+        }
+        return listing("setting-out", "Set these points first");
+    }
+
+    private Listing between() {
+        NavigableMap<Double, String> named = named();
         double every =
                 units == UnitSystem.US ? EVERY_FEET * LengthUnit.FOOT.metres() : EVERY_METRES;
         for (int i = 1; i * every < line.length(); i++) {
-            named.put(i * every, "line");
+            double station = i * every;
+            if (named.subMap(station - SAME, true, station + SAME, true).isEmpty()) {
+                onTheLine(station, "line");
+            }
+        }
+        return listing("setting-out-between", "Points of the lane's line between them");
+    }
+
+    /** Points of the line that have a meaning of their own, by their stations. */
+    private NavigableMap<Double, String> named() {
+        var named = new TreeMap<Double, String>();
+        for (Sags.Sag sag : water.sags()) {
+            named.put(sag.station(), "low point of the grade");
         }
         for (Arc arc : line.arcs()) {
             named.put(arc.from(), "bend begins");
@@ -65,22 +129,33 @@ public final class SettingOut {
         }
         named.put(0.0, "start, at the road");
         named.put(line.length(), "far end");
-        named.forEach(
-                (station, name) ->
-                        row(
-                                Quantity.station(station),
-                                name,
-                                line.x(station),
-                                line.y(station),
-                                line.azimuth(station)));
-        List<IntersectionPoint> corners = line.points();
-        for (int i = 1; i + 1 < corners.size(); i++) {
-            row(null, "corner of a bend", corners.get(i).x(), corners.get(i).y(), Double.NaN);
-        }
+        return named;
+    }
+
+    private void onTheLine(double station, String name) {
+        row(
+                Quantity.station(station),
+                name,
+                line.x(station),
+                line.y(station),
+                line.azimuth(station));
+    }
+
+    private void pipe(String name, CulvertLine under) {
+        mouth(name + ", inlet", under.station(), under.inlet());
+        mouth(name + ", outlet", under.outletStation(), under.outlet());
+    }
+
+    private void mouth(String name, double station, Corner corner) {
+        var place = new Place(station, corner.offset());
+        row(Quantity.station(station), name, line.x(place), line.y(place), Double.NaN);
+    }
+
+    private Listing listing(String name, String title) {
         String unit = unit().symbol();
         return new Listing(
-                "setting-out",
-                "Points of the lane's line",
+                name,
+                title,
                 List.of(
                         Column.of("Station", Kind.STATION),
                         Column.words("Point"),

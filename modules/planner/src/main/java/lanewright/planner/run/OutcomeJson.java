@@ -153,11 +153,19 @@ public final class OutcomeJson {
         all.add(WorkListings.order(outcome.order()));
         all.add(WorkListings.cautions(outcome.cautions()));
         all.add(
-                SettingOut.of(
+                SettingOut.first(
                         outcome.design().alignment(),
                         outcome.survey(),
                         outcome.plan().units(),
-                        outcome.stakes()));
+                        outcome.stakes(),
+                        outcome.water()));
+        all.add(
+                SettingOut.between(
+                        outcome.design().alignment(),
+                        outcome.survey(),
+                        outcome.plan().units(),
+                        outcome.stakes(),
+                        outcome.water()));
         all.add(WorkListings.stakes(outcome.stakes()));
         all.add(WorkListings.laneStakes(outcome.stakes()));
         all.add(WorkListings.loadMarks(outcome.stakes()));

@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
@@ -25,6 +26,7 @@ import lanewright.measure.Progress;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.document.WaterPart;
+import lanewright.planner.listing.SettingOut;
 import lanewright.planner.listing.WaterListings;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -98,6 +100,36 @@ class PipeOfferTest {
                                         .collect(Collectors.joining(" ")))
                         .collect(Collectors.joining(" "));
         assertFalse(told.contains("existing pipe"), told);
+    }
+
+    @Test
+    void itsEndsAreAmongThePointsToBeSetFirst() {
+        List<List<String>> rows =
+                SettingOut.first(
+                                after.design().alignment(),
+                                after.survey(),
+                                after.plan().units(),
+                                after.stakes(),
+                                after.water())
+                        .rows()
+                        .stream()
+                        .map(row -> row.stream().map(cell -> cell.in(UnitSystem.US)).toList())
+                        .toList();
+        List<String> names = rows.stream().map(row -> row.get(1)).toList();
+        assertEquals("start, at the road", names.get(0));
+        assertEquals(2, names.stream().filter("corner of a bend"::equals).count());
+        assertTrue(names.contains("low point of the grade") && names.contains("far end"));
+        List<String> inlet =
+                rows.stream()
+                        .filter(row -> row.get(1).endsWith(", inlet"))
+                        .findFirst()
+                        .orElseThrow();
+        // Where the plan has it, in the survey's own feet.
+        GivenPipe pipe = after.water().pipes().get(0).pipe();
+        double east = (pipe.inletX() + after.survey().originX()) / 0.3048;
+        double north = (pipe.inletY() + after.survey().originY()) / 0.3048;
+        assertEquals(east, Double.parseDouble(inlet.get(2)), 0.006);
+        assertEquals(north, Double.parseDouble(inlet.get(3)), 0.006);
     }
 
     @Test

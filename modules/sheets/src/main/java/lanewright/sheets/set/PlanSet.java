@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.function.Supplier;
 import lanewright.drainage.along.Sags.Sag;
+import lanewright.lane.line.Alignment;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Topic;
 import lanewright.measure.Listing;
@@ -73,9 +74,13 @@ public final class PlanSet {
                         outcome.water(),
                         units);
         List<LandSheet.Thing> things = things();
-        Listing out =
-                SettingOut.of(
-                        outcome.design().alignment(), outcome.survey(), units, outcome.stakes());
+        Alignment line = outcome.design().alignment();
+        List<Listing> out =
+                List.of(
+                        SettingOut.first(
+                                line, outcome.survey(), units, outcome.stakes(), outcome.water()),
+                        SettingOut.between(
+                                line, outcome.survey(), units, outcome.stakes(), outcome.water()));
         List<Supplier<List<Sheet>>> parts =
                 List.of(
                         () -> List.of(land(beside, things)),
@@ -138,7 +143,7 @@ public final class PlanSet {
         return List.of(across, volumes);
     }
 
-    private List<Sheet> lists(Listing out) {
+    private List<Sheet> lists(List<Listing> out) {
         Sheet stone =
                 StoneSheet.of(
                         outcome.stone(),

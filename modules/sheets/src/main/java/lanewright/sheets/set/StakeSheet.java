@@ -17,7 +17,12 @@ final class StakeSheet {
 
     private StakeSheet() {}
 
-    static Sheet of(Stakes stakes, Listing settingOut, UnitSystem units, String answer) {
+    /**
+     * The sheet.
+     *
+     * @param settingOut points of the line: those to be set first, then those between them
+     */
+    static Sheet of(Stakes stakes, List<Listing> settingOut, UnitSystem units, String answer) {
         var flow =
                 new Flow(
                         rods(stakes) ? Paper.of(units).lying() : Paper.of(units),
@@ -36,11 +41,11 @@ final class StakeSheet {
                             + Words.fine(Quantity.height(stakes.benchmarkHeight()), units)
                             + ". Check it against a second fixed point before the first stake.");
         }
-        flow.table(settingOut);
-        flow.note(settingOutNote(flow.heads(settingOut)));
+        Listing first = settingOut.get(0);
+        flow.table(first, settingOutNote(flow.heads(first)));
+        settingOut.stream().skip(1).filter(each -> !each.rows().isEmpty()).forEach(flow::table);
         Listing offset = WorkListings.stakes(stakes);
-        flow.note(offsetNote(flow.heads(offset)));
-        flow.table(offset);
+        flow.head("Beside the lane", offsetNote(flow.heads(offset)), offset);
         Listing lane = WorkListings.laneStakes(stakes);
         if (!lane.rows().isEmpty()) {
             flow.head("On the lane", laneNote(flow.heads(lane)), lane);

@@ -146,7 +146,13 @@ public final class ToySet {
         sheets.add(
                 StakeSheet.of(
                         stakes,
-                        SettingOut.of(toy.design.alignment(), toy.survey, units, stakes),
+                        List.of(
+                                SettingOut.first(
+                                        toy.design.alignment(),
+                                        toy.survey,
+                                        units,
+                                        stakes,
+                                        toy.water)),
                         units,
                         "Two stakes at every section."));
         sheets.add(WaterSheet.of(toy.water, units, "Sits beside the lane in one place.", null));
