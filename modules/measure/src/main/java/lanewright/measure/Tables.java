@@ -6,6 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The published tables that travel inside the program, as CSV (RFC 4180) with a source, an edition
@@ -16,10 +18,13 @@ public final class Tables {
 
     private static final String FOLDER = "/lanewright/tables/";
 
+    /** Those that were read, for they are asked for again with every edit of a plan. */
+    private static final Map<String, Table> READ = new ConcurrentHashMap<>();
+
     private Tables() {}
 
     /**
-     * Reads a table that is packed with the program.
+     * A table that is packed with the program, read when it is asked for first.
      *
      * @param name name of its file without {@code .csv}, such as {@code stone-sizes}
      * @return the table, with at least one row
@@ -27,6 +32,10 @@ public final class Tables {
      * @throws IllegalStateException if the table is broken, with its name and line
      */
     public static Table read(String name) {
+        return READ.computeIfAbsent(name, Tables::packed);
+    }
+
+    private static Table packed(String name) {
         for (int i = 0; i < name.length(); i++) {
             if ("abcdefghijklmnopqrstuvwxyz0123456789-".indexOf(name.charAt(i)) < 0) {
                 throw new IllegalArgumentException(

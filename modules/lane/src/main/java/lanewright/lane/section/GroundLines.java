@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Lines cut through the ground across an alignment, kept as long as it does not move: a new grade
- * or shape reads them again without another walk over the triangles. For one thread.
+ * or shape reads them again without another walk over the triangles. Where one alignment follows
+ * another, lines are taken over from before its first place that has moved. For one thread.
  *
  * <p>Costs about 3 kB a station at shots every metre and 60 m of width, half of that where only
  * heights were asked for.
@@ -33,6 +34,9 @@ public final class GroundLines implements GroundSource {
 
     /** Lines that others may read at the same time; only {@link #take} adds to them. */
     private final Map<Key, GroundAcross> shared;
+
+    /** Lines across the alignment before this one; they are not kept longer than it takes. */
+    private @Nullable GroundLines former;
 
     private final Map<Key, GroundAcross> own = new HashMap<>();
     private int cut;
@@ -55,7 +59,7 @@ public final class GroundLines implements GroundSource {
             Ground ground,
             VertexField topsoil,
             @Nullable VertexField bearing) {
-        this(alignment, ground, topsoil, bearing, new HashMap<>());
+        this(alignment, ground, topsoil, bearing, new HashMap<>(), null);
     }
 
     private GroundLines(
@@ -63,13 +67,20 @@ public final class GroundLines implements GroundSource {
             Ground ground,
             VertexField topsoil,
             @Nullable VertexField bearing,
-            Map<Key, GroundAcross> shared) {
+            Map<Key, GroundAcross> shared,
+            @Nullable GroundLines former) {
         this.alignment = alignment;
         this.ground = ground;
         this.topsoil = topsoil;
         this.bearing = bearing;
         this.cutter = ground.cutter();
         this.shared = shared;
+        this.former = former;
+    }
+
+    /** Lines across another alignment of the same ground. */
+    GroundLines moved(Alignment to) {
+        return new GroundLines(to, ground, topsoil, bearing, new HashMap<>(), this);
     }
 
     /**
@@ -77,11 +88,12 @@ public final class GroundLines implements GroundSource {
      * as long as nothing is asked of these themselves.
      */
     GroundLines helper() {
-        return new GroundLines(alignment, ground, topsoil, bearing, shared);
+        return new GroundLines(alignment, ground, topsoil, bearing, shared, former);
     }
 
-    /** Keeps what a helper has cut. */
+    /** Keeps what a helper has cut, and lets go of what was there before. */
     void take(GroundLines helper) {
+        former = null;
         if (shared.size() + helper.own.size() > MOST) {
             shared.clear();
         }
@@ -127,8 +139,11 @@ public final class GroundLines implements GroundSource {
             if (own.size() >= MOST) {
                 own.clear();
             }
-            known = cut(key);
-            cut++;
+            known = former(key);
+            if (known == null) {
+                known = cut(key);
+                cut++;
+            }
             own.put(key, known);
         }
         return known;
@@ -137,21 +152,41 @@ public final class GroundLines implements GroundSource {
     private GroundAcross glance(Key key) {
         GroundAcross known = known(key);
         if (known == null) {
+            known = former(key);
+        }
+        if (known == null) {
             known = cut(key);
             glanced++;
         }
         return known;
     }
 
-    private GroundAcross cut(Key key) {
+    /** What was cut before the alignment moved, if it has not moved here. */
+    private @Nullable GroundAcross former(Key key) {
+        GroundLines before = former;
+        GroundAcross known = before == null ? null : before.shared.get(key);
+        return known != null && across(key).equals(before.across(key)) ? known : null;
+    }
+
+    /** Where a line runs: a place on it, and the way along the alignment there. */
+    private record Across(double x, double y, double dx, double dy) {}
+
+    private Across across(Key key) {
         double station = key.station;
+        return new Across(
+                alignment.x(station),
+                alignment.y(station),
+                key.before ? alignment.directionXBefore(station) : alignment.directionX(station),
+                key.before ? alignment.directionYBefore(station) : alignment.directionY(station));
+    }
+
+    private GroundAcross cut(Key key) {
         double reach = key.reach;
-        double x = alignment.x(station);
-        double y = alignment.y(station);
-        double dx =
-                key.before ? alignment.directionXBefore(station) : alignment.directionX(station);
-        double dy =
-                key.before ? alignment.directionYBefore(station) : alignment.directionY(station);
+        Across across = across(key);
+        double x = across.x;
+        double y = across.y;
+        double dx = across.dx;
+        double dy = across.dy;
         GroundLine line =
                 cutter.cut(x - reach * dy, y + reach * dx, x + reach * dy, y - reach * dx);
         int first = 0;

@@ -13,9 +13,10 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The sections of one lane after another, where each is the one before with a few edits. Ground
- * lines are kept as long as line, ground and depths are equal, and pieces of the lane as long as
- * the lane is equal at all stations that they were made from; the rest is cut anew. The sections
- * are the same to the last bit as those of {@link Sections#of}. Only the last lane is kept.
+ * lines are kept as long as ground and depths are equal and the line has not moved where they are,
+ * and pieces of the lane as long as its line is equal, and the lane at all stations that they were
+ * made from; the rest is cut anew. The sections are the same to the last bit as those of {@link
+ * Sections#of}. Only the last lane is kept.
  *
  * <p>Used by one thread at a time; it takes others to help.
  */
@@ -44,15 +45,13 @@ public final class KeptSections {
             return new Land(line, ground, topsoil, bearing, lines);
         }
 
+        Land moved(Alignment to) {
+            return new Land(to, ground, topsoil, bearing, lines.moved(to));
+        }
+
         boolean isOf(
-                Alignment otherLine,
-                Ground otherGround,
-                VertexField otherTopsoil,
-                @Nullable VertexField otherBearing) {
-            return ground == otherGround
-                    && topsoil == otherTopsoil
-                    && bearing == otherBearing
-                    && line.equals(otherLine);
+                Ground otherGround, VertexField otherTopsoil, @Nullable VertexField otherBearing) {
+            return ground == otherGround && topsoil == otherTopsoil && bearing == otherBearing;
         }
     }
 
@@ -73,8 +72,11 @@ public final class KeptSections {
             @Nullable VertexField bearing,
             Progress progress) {
         Land on = land;
-        if (on == null || !on.isOf(design.alignment(), ground, topsoil, bearing)) {
+        if (on == null || !on.isOf(ground, topsoil, bearing)) {
             on = Land.of(design.alignment(), ground, topsoil, bearing);
+            pieces = new Piece[0];
+        } else if (!on.line.equals(design.alignment())) {
+            on = on.moved(design.alignment());
             pieces = new Piece[0];
         }
         double first = Sections.reach(design);

@@ -71,13 +71,34 @@ public final class SectionLine {
         if (offsets.length == 0 || offset < offsets[0] || offset > offsets[offsets.length - 1]) {
             return Double.NaN;
         }
-        for (int i = 1; i < offsets.length; i++) {
-            if (offset <= offsets[i] && offsets[i] > offsets[i - 1]) {
-                double part = (offset - offsets[i - 1]) / (offsets[i] - offsets[i - 1]);
-                return heights[i - 1] + part * (heights[i] - heights[i - 1]);
+        int i = 1;
+        if (!(offset > offsets[0])) {
+            while (i < offsets.length && offsets[i] == offset) {
+                i++;
+            }
+        } else {
+            i = firstNotBefore(offset);
+        }
+        if (i == offsets.length) {
+            return heights[0];
+        }
+        double part = (offset - offsets[i - 1]) / (offsets[i] - offsets[i - 1]);
+        return heights[i - 1] + part * (heights[i] - heights[i - 1]);
+    }
+
+    /** The first point at an offset or beyond it. */
+    private int firstNotBefore(double offset) {
+        int low = 0;
+        int high = offsets.length - 1;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (offsets[middle] < offset) {
+                low = middle + 1;
+            } else {
+                high = middle;
             }
         }
-        return heights[0];
+        return low;
     }
 
     /** Equal if all points are equal. */

@@ -81,6 +81,7 @@ public final class Run {
     private final Kept<Ground> ground;
     private final Kept<Depths> depths = new Kept<>("depths", drafted);
     private final Kept<Alignment> alignment = new Kept<>("line", drafted);
+    private final Kept<List<Finding>> trust = new Kept<>("trust in the ground", drafted);
     private final Kept<GradeProposal> laying = new Kept<>("first grade", drafted);
     private final Kept<LaneDesign> design = new Kept<>("design", drafted);
     private final Kept<SectionSet> sections = new Kept<>("sections", drafted);
@@ -233,7 +234,7 @@ public final class Run {
         findings.addAll(land.findings());
         findings.addAll(depth.findings());
         findings.addAll(depth.alongLane(line, cut.sections()));
-        findings.addAll(GroundTrust.alongLane(land, line));
+        findings.addAll(trust.of(List.of(land, line), () -> GroundTrust.alongLane(land, line)));
         findings.addAll(GroundTrust.underTheGrass(measured, line.length()));
         if (laid != null) {
             findings.addAll(laid.collisions());
