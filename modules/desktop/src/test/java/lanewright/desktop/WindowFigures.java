@@ -142,10 +142,10 @@ class WindowFigures {
                     session.keepGrade();
                     return null;
                 });
-        for (int round = 0; round < 3; round++) {
+        for (int round = 0; round < 6; round++) {
             dragGrade(hand, session, round);
         }
-        for (int round = 0; round < 3; round++) {
+        for (int round = 0; round < 6; round++) {
             dragCorner(hand, session, window, round);
         }
         pan(hand, window);

@@ -7,6 +7,7 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
+import lanewright.desktop.look.Seldom;
 import lanewright.desktop.session.Session;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Topic;
@@ -56,11 +57,19 @@ public final class Questions {
         scroll.getStyleClass().add("questions-scroll");
         scroll.setFocusTraversable(false);
         session.open().addListener((seen, was, now) -> open(now));
+        var refreshing =
+                new Seldom(
+                        () -> cards.values().forEach(card -> card.refresh(session.shown().get())));
         session.shown()
                 .addListener(
                         (seen, was, now) -> {
-                            if (!now.saysTheSameAs(was)) {
-                                cards.values().forEach(card -> card.refresh(now));
+                            if (now.saysTheSameAs(was)) {
+                                return;
+                            }
+                            if (session.isMoving()) {
+                                refreshing.soon();
+                            } else {
+                                refreshing.now();
                             }
                         });
         list.heightProperty()

@@ -144,7 +144,8 @@ public final class LandBoard extends Board implements AutoCloseable {
         if (draft != null) {
             land(draft.survey(), draft.ground());
         }
-        repaint();
+        Session opened = session;
+        repaint(opened != null && opened.isMoving() && gesture == null);
     }
 
     private void land(Survey measured, Ground made) {

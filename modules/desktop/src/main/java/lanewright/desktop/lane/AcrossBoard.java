@@ -77,7 +77,7 @@ public final class AcrossBoard extends Board {
                 .addListener(
                         (at, was, now) -> {
                             if (!now.looksLike(was)) {
-                                repaint();
+                                repaint(session.isMoving() && gesture == null);
                             }
                         });
         session.marker().addListener((at, was, now) -> repaint());

@@ -42,7 +42,7 @@ public final class LoadsBoard extends Board {
                 .addListener(
                         (at, was, now) -> {
                             if (!now.looksLike(was)) {
-                                repaint();
+                                repaint(session.isMoving());
                             }
                         });
         session.marker().addListener((at, was, now) -> repaint());

@@ -57,7 +57,7 @@ public final class UnrolledBoard extends Board {
                 .addListener(
                         (seen, was, now) -> {
                             if (!now.looksLike(was)) {
-                                repaint();
+                                repaint(session.isMoving() && gesture == null);
                             }
                         });
         session.marker().addListener((seen, was, now) -> repaint());

@@ -11,6 +11,7 @@ public abstract class Board extends Region {
 
     private final Canvas canvas = new Canvas();
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
+    private final Seldom seldom = new Seldom(this::repaint);
     private boolean wanted = true;
 
     /** An empty board, which can take the keyboard. */
@@ -36,6 +37,19 @@ public abstract class Board extends Region {
     public final void repaint() {
         wanted = true;
         requestLayout();
+    }
+
+    /**
+     * Asks to be painted for news of a plan.
+     *
+     * @param beside whether the hand drags something elsewhere, so that this may come later
+     */
+    protected final void repaint(boolean beside) {
+        if (beside) {
+            seldom.soon();
+        } else {
+            seldom.now();
+        }
     }
 
     @Override

@@ -3,6 +3,7 @@ package lanewright.desktop.session;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 import lanewright.desktop.session.Shown.Wrong;
@@ -53,6 +54,10 @@ final class Engine implements AutoCloseable {
     private final AtomicLong newest = new AtomicLong(-1);
     private @Nullable Asked asked;
     private @Nullable Ready ready;
+
+    /** The newest edit whose draft was made and told, or refused. */
+    private long over = -1;
+
     private Run.@Nullable Land told;
     private volatile boolean closed;
     private final Thread drafting;
@@ -113,6 +118,32 @@ final class Engine implements AutoCloseable {
         }
     }
 
+    /**
+     * Waits for the draft of a plan that was asked for, if it is there soon.
+     *
+     * @param edit its number
+     * @param patience how long to wait at most, ns
+     * @return whether that plan has been drafted and told, or refused
+     */
+    boolean soon(long edit, long patience) {
+        long until = System.nanoTime() + patience;
+        synchronized (lock) {
+            while (over < edit && !closed) {
+                long left = until - System.nanoTime();
+                if (left <= 0) {
+                    return false;
+                }
+                try {
+                    TimeUnit.NANOSECONDS.timedWait(lock, left);
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                    return false;
+                }
+            }
+            return over >= edit;
+        }
+    }
+
     private Asked nextAsked() throws InterruptedException {
         synchronized (lock) {
             Asked next = asked;
@@ -150,14 +181,13 @@ final class Engine implements AutoCloseable {
             Draft made = tried(next.edit(), units, () -> worked(next));
             if (made != null) {
                 listener.drafted(next.edit(), made);
-                if (!next.moving()) {
-                    synchronized (lock) {
-                        if (newest.get() == next.edit()) {
-                            ready = new Ready(next.edit(), made);
-                            lock.notifyAll();
-                        }
-                    }
+            }
+            synchronized (lock) {
+                over = next.edit();
+                if (made != null && !next.moving() && newest.get() == next.edit()) {
+                    ready = new Ready(next.edit(), made);
                 }
+                lock.notifyAll();
             }
         }
     }

@@ -78,7 +78,8 @@ final class News implements Engine.Listener {
         }
     }
 
-    private void tell() {
+    /** Tells at once what was heard; on the thread of the screen. */
+    void tell() {
         coming.set(false);
         Heard newest;
         synchronized (lock) {

@@ -31,7 +31,9 @@ public final class Session implements AutoCloseable {
 
     private final Path folder;
     private final Executor screen;
+    private final News news;
     private final Engine engine;
+    private final Patience patience = new Patience();
     private final Looking looking;
     private final History history = new History();
     private final ReadOnlyObjectWrapper<Shown> shown;
@@ -55,10 +57,8 @@ public final class Session implements AutoCloseable {
         this.shown =
                 new ReadOnlyObjectWrapper<>(
                         new Shown(0, file, null, -1, null, -1, null, "Reading the survey", 0));
-        this.engine =
-                new Engine(
-                        () -> new Run(folder),
-                        new News(screen, land::set, news -> shown.set(news.apply(shown.get()))));
+        this.news = new News(screen, land::set, said -> shown.set(said.apply(shown.get())));
+        this.engine = new Engine(() -> new Run(folder), news);
         this.looking = new Looking(engine, screen);
         engine.ask(0, file, false);
     }
@@ -215,6 +215,11 @@ public final class Session implements AutoCloseable {
         return new Wrong(first.what(), first.remedy(), List.of());
     }
 
+    /** Whether something is being dragged. */
+    public boolean isMoving() {
+        return gesture != null;
+    }
+
     /** Begins a drag: many edits that are one step to undo. */
     public Gesture begin(String what) {
         finishGesture();
@@ -235,6 +240,7 @@ public final class Session implements AutoCloseable {
         private final String what;
         private final PlanFile before;
         private final Plan from;
+        private boolean moved;
         private boolean over;
 
         private Gesture(String what, PlanFile before, Plan from) {
@@ -261,6 +267,7 @@ public final class Session implements AutoCloseable {
             try {
                 PlanFile after = edited(before, from, change.apply(from));
                 if (!after.plan().equals(file().plan())) {
+                    moved = true;
                     show(after, true);
                 }
                 return null;
@@ -271,14 +278,18 @@ public final class Session implements AutoCloseable {
             }
         }
 
-        /** Lets go: the last plan stays, as one step to undo. */
+        /** Lets go: the last plan stays, as one step to undo if it is another than before. */
         public void done() {
             if (!over) {
                 over = true;
                 gesture = null;
-                if (!file().plan().equals(before.plan())) {
+                boolean same = file().plan().equals(before.plan());
+                if (!same) {
                     history.left(what, before);
-                    show(file(), false);
+                }
+                if (moved) {
+                    // Even where it began: the drag's drafts were not to be settled.
+                    show(same ? before : file(), false);
                 }
             }
         }
@@ -288,7 +299,7 @@ public final class Session implements AutoCloseable {
             if (!over) {
                 over = true;
                 gesture = null;
-                if (!file().plan().equals(before.plan())) {
+                if (moved) {
                     show(before, false);
                 }
             }
@@ -408,6 +419,9 @@ public final class Session implements AutoCloseable {
         undoable.set(undo == null ? "" : undo);
         redoable.set(redo == null ? "" : redo);
         engine.ask(edit, file, moving);
+        if (moving && patience.wait(most -> engine.soon(edit, most))) {
+            news.tell();
+        }
     }
 
     /** Hands what comes of a plan beside this one to who asked for it. */

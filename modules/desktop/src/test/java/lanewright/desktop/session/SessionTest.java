@@ -336,4 +336,24 @@ class SessionTest {
         sorted.sort(null);
         assertEquals(sorted, drafted, "never back to an older answer");
     }
+
+    @Test
+    void aDragBackToWhereItBeganIsWorkedOutToItsEnd() throws Exception {
+        until(() -> session.shown().get().settled());
+        for (boolean given : new boolean[] {false, true}) {
+            Session.Gesture drag = session.begin("sections");
+            assertNull(drag.to(interval(9)));
+            long away = session.shown().get().edit();
+            until(() -> session.shown().get().draftEdit() >= away);
+            assertNull(drag.to(interval(first.plan().work().interval())));
+            if (given) {
+                drag.cancel();
+            } else {
+                drag.done();
+            }
+            until(() -> session.shown().get().settled());
+            assertEquals(first.plan(), session.file().plan());
+            assertEquals("", session.undoable().get(), "nothing to take back");
+        }
+    }
 }

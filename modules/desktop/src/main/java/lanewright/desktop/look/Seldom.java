@@ -1,0 +1,49 @@
+package lanewright.desktop.look;
+
+import javafx.animation.PauseTransition;
+import javafx.util.Duration;
+
+/**
+ * Something that need not follow every move of the hand: it is done at once if it was not done for
+ * a while, and else once when that while is over. So what the hand is on has the time of a frame
+ * for itself. On the thread of the screen.
+ */
+public final class Seldom {
+
+    /** Ten times a second. Our choice: what changes beside the hand is still seen to follow. */
+    private static final long WHILE = 100_000_000;
+
+    private static final double NANOS_A_MILLI = 1e6;
+
+    private final Runnable work;
+    private final PauseTransition later = new PauseTransition();
+    private long done = System.nanoTime() - WHILE;
+
+    /**
+     * Work that is done ten times a second at most.
+     *
+     * @param work what is done
+     */
+    public Seldom(Runnable work) {
+        this.work = work;
+        later.setOnFinished(event -> now());
+    }
+
+    /** Does it, now or within a tenth of a second. */
+    public void soon() {
+        long left = done + WHILE - System.nanoTime();
+        if (left <= 0) {
+            now();
+        } else if (later.getStatus() != PauseTransition.Status.RUNNING) {
+            later.setDuration(Duration.millis(left / NANOS_A_MILLI));
+            later.playFromStart();
+        }
+    }
+
+    /** Does it now. */
+    public void now() {
+        later.stop();
+        done = System.nanoTime();
+        work.run();
+    }
+}
