@@ -164,7 +164,10 @@ public final class GroundLines implements GroundSource {
     /** What was cut before the alignment moved, if it has not moved here. */
     private @Nullable GroundAcross former(Key key) {
         GroundLines before = former;
-        GroundAcross known = before == null ? null : before.shared.get(key);
+        if (before == null) {
+            return null;
+        }
+        GroundAcross known = before.shared.get(key);
         return known != null && across(key).equals(before.across(key)) ? known : null;
     }
 
