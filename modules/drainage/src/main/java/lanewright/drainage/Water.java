@@ -212,6 +212,7 @@ final class Water {
                 roadEnd,
                 places,
                 courses,
+                Crossings.of(sections, flowAfter, courses, places),
                 cells.size(),
                 findings,
                 WaterAssumptions.of(options, tables, cells.size(), cell));

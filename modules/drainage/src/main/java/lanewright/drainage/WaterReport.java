@@ -38,6 +38,7 @@ import org.jspecify.annotations.Nullable;
  * @param roadEnd the end at the public road
  * @param places every wet place once, in station order, with what to do about each
  * @param pipes the plan's pipes on the finished surface, in the plan's order
+ * @param crossings where water is led under the lane, with what comes there
  * @param cell side of the grid's cells, m
  * @param findings what deserves a look: one for each wet place first, then along the lane by check
  * @param assumptions what the answers rest on
@@ -59,6 +60,7 @@ public record WaterReport(
         RoadEnd roadEnd,
         List<WetPlace> places,
         List<PipeCourse> pipes,
+        List<Crossing> crossings,
         double cell,
         List<Finding> findings,
         List<Assumption> assumptions) {
@@ -78,6 +80,7 @@ public record WaterReport(
         descents = List.copyOf(descents);
         places = List.copyOf(places);
         pipes = List.copyOf(pipes);
+        crossings = List.copyOf(crossings);
         findings = List.copyOf(findings);
         assumptions = List.copyOf(assumptions);
     }

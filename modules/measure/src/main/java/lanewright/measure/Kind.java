@@ -37,5 +37,9 @@ public enum Kind {
     /** An amount of money in the owner's own currency. */
     MONEY,
     /** Working time, hours. */
-    HOURS
+    HOURS,
+    /** Water that runs through a place, m³/s. */
+    FLOW,
+    /** How fast water runs, m/s. */
+    SPEED
 }

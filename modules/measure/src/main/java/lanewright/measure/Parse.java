@@ -41,7 +41,18 @@ public final class Parse {
                     case SHARE -> share(text);
                     case COUNT -> count(text);
                     case MONEY -> Money.amount(text, "");
-                    case LENGTH, HEIGHT, DEPTH, AREA, LAND, VOLUME, MASS, DENSITY, ANGLE, HOURS ->
+                    case LENGTH,
+                            HEIGHT,
+                            DEPTH,
+                            AREA,
+                            LAND,
+                            VOLUME,
+                            MASS,
+                            DENSITY,
+                            ANGLE,
+                            HOURS,
+                            FLOW,
+                            SPEED ->
                             plain(kind, text);
                 };
         return new Quantity(value, kind);

@@ -89,6 +89,16 @@ public record Quantity(double value, Kind kind) {
         return new Quantity(hours, Kind.HOURS);
     }
 
+    /** Water that runs through a place, m³/s. */
+    public static Quantity flow(double cubicMetresPerSecond) {
+        return new Quantity(cubicMetresPerSecond, Kind.FLOW);
+    }
+
+    /** How fast water runs, m/s. */
+    public static Quantity speed(double metresPerSecond) {
+        return new Quantity(metresPerSecond, Kind.SPEED);
+    }
+
     /** An angle, degrees. */
     public static Quantity angle(double degrees) {
         return new Quantity(degrees, Kind.ANGLE);

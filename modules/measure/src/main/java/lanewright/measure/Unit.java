@@ -96,7 +96,13 @@ enum Unit {
 
     DEGREE(Measure.ANGLE, true, "1", "°", "deg", "degree", "degrees"),
     HOUR(Measure.TIME, true, "1", "h", "hr", "hrs", "hour", "hours"),
-    MINUTE(Measure.TIME, true, "1/60", "min", "minute", "minutes");
+    MINUTE(Measure.TIME, true, "1/60", "min", "minute", "minutes"),
+
+    CUBIC_METRE_PER_SECOND(Measure.FLOW, true, "1", "m³/s", "cu m/s"),
+    CUBIC_FOOT_PER_SECOND(
+            Measure.FLOW, false, "0.028316846592", "ft³/s", "cu ft/s", "cfs", "cubic feet/second"),
+    METRE_PER_SECOND(Measure.SPEED, true, "1", "m/s", "metres/second", "meters/second"),
+    FOOT_PER_SECOND(Measure.SPEED, false, "0.3048", "ft/s", "feet/second", "fps");
 
     /** What can be measured in units; several kinds of quantity may share one. */
     enum Measure {
@@ -107,7 +113,9 @@ enum Unit {
         DENSITY("a density"),
         SLOPE("a slope"),
         ANGLE("an angle"),
-        TIME("a time");
+        TIME("a time"),
+        FLOW("a flow of water"),
+        SPEED("a speed");
 
         private final String words;
 

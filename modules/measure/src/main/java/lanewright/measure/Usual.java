@@ -26,6 +26,8 @@ record Usual(String example, String us, String metric) {
             case ANGLE -> new Usual("37°", "°", "°");
             case SHARE -> new Usual("10 %", "%", "%");
             case HOURS -> new Usual("6.5 h or 90 min", "h", "min");
+            case FLOW -> new Usual("12 ft3/s or 0.34 m3/s", "ft3/s", "m3/s");
+            case SPEED -> new Usual("4 ft/s or 1.2 m/s", "ft/s", "m/s");
             case COUNT -> new Usual("3", "", "");
             case MONEY -> new Usual("36.00", "", "");
         };
@@ -42,6 +44,8 @@ record Usual(String example, String us, String metric) {
             case DENSITY -> Unit.Measure.DENSITY;
             case ANGLE -> Unit.Measure.ANGLE;
             case HOURS -> Unit.Measure.TIME;
+            case FLOW -> Unit.Measure.FLOW;
+            case SPEED -> Unit.Measure.SPEED;
             case COUNT, MONEY ->
                     throw new IllegalArgumentException(kind + " is written without a unit");
         };

@@ -193,6 +193,8 @@ public final class Words {
             case DENSITY -> us ? Unit.POUND_PER_CUBIC_FOOT : Unit.KILOGRAM_PER_CUBIC_METRE;
             case ANGLE -> Unit.DEGREE;
             case HOURS -> Unit.HOUR;
+            case FLOW -> us ? Unit.CUBIC_FOOT_PER_SECOND : Unit.CUBIC_METRE_PER_SECOND;
+            case SPEED -> us ? Unit.FOOT_PER_SECOND : Unit.METRE_PER_SECOND;
             case STATION, SIDE_SLOPE, COUNT, MONEY ->
                     throw new IllegalArgumentException(kind + " is shown without a unit");
         };
@@ -217,7 +219,8 @@ public final class Words {
             // Stone is ordered and added up: sentences tell it as finely as tables do.
             case MASS -> small ? 2 : 1;
             case DENSITY -> us && size < 100 ? 1 : 0;
-            case ANGLE, HOURS, COUNT -> 1;
+            case ANGLE, HOURS, COUNT, SPEED -> 1;
+            case FLOW -> size >= 10 ? 0 : us && !small ? 1 : 2;
             case MONEY -> 2;
             case STATION -> throw new IllegalArgumentException("a station has its own words");
         };
@@ -231,7 +234,8 @@ public final class Words {
             case HEIGHT, LAND -> us ? 2 : 3;
             case DEPTH, DENSITY -> us ? 1 : 0;
             case GRADE, SIDE_SLOPE, MONEY -> 2;
-            case VOLUME, MASS, SHARE, ANGLE, HOURS, COUNT -> 1;
+            case VOLUME, MASS, SHARE, ANGLE, HOURS, COUNT, SPEED -> 1;
+            case FLOW -> us ? 1 : 3;
             case STATION -> throw new IllegalArgumentException("a station has its own words");
         };
     }

@@ -50,6 +50,11 @@ public final class Written {
                             : in(value, Unit.KILOGRAM_PER_CUBIC_METRE, "kg/m3");
             case ANGLE -> number(value) + "°";
             case HOURS -> in(value, Unit.HOUR);
+            case FLOW ->
+                    us
+                            ? in(value, Unit.CUBIC_FOOT_PER_SECOND, "ft3/s")
+                            : in(value, Unit.CUBIC_METRE_PER_SECOND, "m3/s");
+            case SPEED -> in(value, us ? Unit.FOOT_PER_SECOND : Unit.METRE_PER_SECOND);
             case COUNT, MONEY -> number(value);
         };
     }

@@ -368,6 +368,8 @@ class ParseTest {
             case MASS -> us ? 907.18474 : 1000;
             case DENSITY -> us ? 16.018463 : 1;
             case SIDE_SLOPE, ANGLE, COUNT, MONEY, HOURS -> 1;
+            case FLOW -> us ? 0.028316846592 : 1;
+            case SPEED -> us ? 0.3048 : 1;
         };
     }
 

@@ -253,6 +253,7 @@ public final class ToyPlan {
                                         10,
                                         1),
                                 Saying.plain("fits"))),
+                List.of(),
                 0.5,
                 findings(),
                 List.of());

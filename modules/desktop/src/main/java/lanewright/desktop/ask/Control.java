@@ -2,6 +2,7 @@ package lanewright.desktop.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanewright.drainage.runoff.Cover;
 import lanewright.measure.Finding.Topic;
 import lanewright.planner.document.LinePart;
 import lanewright.planner.document.Plan;
@@ -64,6 +65,19 @@ record Control(String label, String path, List<String> choices) {
                         "The road's own ditch",
                         "ends.roadDitch",
                         List.of("not known", "none", "piped")));
+        controls.add(of("Rain of a day, at worst", "water.rain.day"));
+        controls.add(of("One year in", "water.rain.years"));
+        controls.add(
+                new Control(
+                        "Its type, by region",
+                        "water.rain.type",
+                        List.of("type ia", "type i", "type ii", "type iii")));
+        controls.add(new Control("What grows on the land", "water.rain.land", Cover.names()));
+        controls.add(
+                new Control(
+                        "Group of its soil",
+                        "water.rain.soil",
+                        List.of("not known", "a", "b", "c", "d")));
         controls.add(of("Count water from", "water.flowArea"));
         controls.add(of("Count low spots from", "water.spotDepth"));
         for (int i = 0; i < plan.water().pipes().size(); i++) {

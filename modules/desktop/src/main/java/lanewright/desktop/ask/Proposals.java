@@ -105,6 +105,17 @@ final class Proposals {
                 + (ghost.wrong() == null);
     }
 
+    /** How wide the pipe stands in the plan once it is taken, and why. */
+    private static String wide(Outcome outcome, CulvertLine culvert, UnitSystem units) {
+        String wide = Words.of(Quantity.depth(PipeOffer.wide(outcome, culvert)), units);
+        return outcome.storm() == null
+                ? "How wide it must be is not worked out, for nobody said how much it rains: it"
+                        + " stands as "
+                        + wide
+                        + " in your plan until you write another."
+                : "It is " + wide + " wide, which carries the storm of your plan.";
+    }
+
     private void offer(Topic topic, VBox place, Shown shown) {
         if (topic == Topic.GRADE) {
             if (shown.file().plan().grade().points().isEmpty()) {
@@ -129,10 +140,8 @@ final class Proposals {
                         topic,
                         "A pipe at " + Words.of(Quantity.station(culvert.station()), units),
                         Words.of(Quantity.length(culvert.length()), units)
-                                + " long, under the lane at its low ground, to be bought and laid."
-                                + " How wide it must be is not worked out: it stands as "
-                                + Words.of(Quantity.depth(PipeOffer.wide(units)), units)
-                                + " in your plan until you write another.",
+                                + " long, under the lane at its low ground, to be bought and laid. "
+                                + wide(outcome, culvert, units),
                         plan -> PipeOffer.taken(plan, outcome, culvert));
             }
         }

@@ -255,6 +255,64 @@ public final class FlowGrid {
     }
 
     /**
+     * The longest way that water takes to a place.
+     *
+     * @param length m, zero where none comes from elsewhere
+     * @param fall how much higher its head lies than its end, m
+     */
+    public record Way(double length, double fall) {}
+
+    /** The cells of low spots, by their numbers; -1 for all others. */
+    public int[] cellsOf(List<LowSpot> spots) {
+        return SpotCells.of(cells, spots);
+    }
+
+    /**
+     * The longest way to each of several places, ended where it comes to the first of their cells.
+     *
+     * @param places number of the place that each cell belongs to, or -1
+     * @param count how many places there are
+     */
+    public List<Way> farthest(int[] places, int count) {
+        int[] end = new int[cells.count()];
+        double[] length = new double[cells.count()];
+        int[] farthest = new int[count];
+        double[] most = new double[count];
+        Arrays.fill(farthest, -1);
+        for (int cell : order) {
+            int after = next[cell];
+            if (places[cell] >= 0) {
+                end[cell] = cell;
+            } else if (after == LEAVES || end[after] < 0) {
+                end[cell] = -1;
+                continue;
+            } else {
+                end[cell] = end[after];
+                length[cell] =
+                        length[after]
+                                + Math.hypot(
+                                        cells.x(cell) - cells.x(after),
+                                        cells.y(cell) - cells.y(after));
+            }
+            int place = places[end[cell]];
+            if (farthest[place] < 0 || length[cell] > most[place]) {
+                most[place] = length[cell];
+                farthest[place] = cell;
+            }
+        }
+        List<Way> ways = new ArrayList<>();
+        for (int place = 0; place < count; place++) {
+            int head = farthest[place];
+            ways.add(
+                    head < 0
+                            ? new Way(0, 0)
+                            : new Way(
+                                    most[place], Math.max(0, heights[head] - heights[end[head]])));
+        }
+        return ways;
+    }
+
+    /**
      * The way water takes from a cell until it leaves the land, through the middles of cells;
      * points on a straight run are left out.
      */

@@ -118,7 +118,43 @@ final class LandForm {
                         "spotArea",
                         Codecs.AREA,
                         WaterPart::spotArea,
-                        "Smaller low spots are counted, not listed."));
+                        "Smaller low spots are counted, not listed."),
+                f.part(
+                        "rain",
+                        WaterPart::rain,
+                        LandForm::rain,
+                        "The storm that pipes are to carry. Left out, no pipe is sized."));
+    }
+
+    private static WaterPart.Rain rain(Form<WaterPart.Rain> f) {
+        return new WaterPart.Rain(
+                f.valueOr(
+                        "day",
+                        Codecs.DEPTH,
+                        Double.NaN,
+                        WaterPart.Rain::day,
+                        "Depth that falls in 24 hours, from a published table for your place."),
+                f.wholeIfAny(
+                        "years", WaterPart.Rain::years, "How often it comes: one year in so many."),
+                f.valueOr(
+                        "type",
+                        Codecs.choice(WaterPart.StormType.class),
+                        WaterPart.StormType.TYPE_II,
+                        WaterPart.Rain::type,
+                        "How it falls over the day, by region. Left out: type ii, the sharpest."),
+                f.valueOr(
+                        "land",
+                        Codecs.TEXT,
+                        "",
+                        WaterPart.Rain::land,
+                        "What grows or lies on the land, such as pasture, fair."),
+                f.valueOr(
+                        "soil",
+                        Codecs.choice(WaterPart.SoilGroup.class),
+                        WaterPart.SoilGroup.NOT_KNOWN,
+                        WaterPart.Rain::soil,
+                        "Hydrologic soil group, from a soil map: a takes much water, d next to"
+                                + " none."));
     }
 
     private static WaterPart.Pipe pipe(Form<WaterPart.Pipe> f) {

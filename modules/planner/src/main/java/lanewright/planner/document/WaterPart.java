@@ -2,6 +2,10 @@ package lanewright.planner.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanewright.drainage.runoff.Cover;
+import lanewright.drainage.runoff.GraphicalPeak;
+import lanewright.drainage.storm.StormAsked;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is known and asked about water.
@@ -10,8 +14,10 @@ import java.util.List;
  * @param flowArea land that must drain through a way of water for it to be flagged, m²
  * @param spotDepth a low spot less deep is counted, not listed, m
  * @param spotArea a smaller low spot is counted, not listed, m²
+ * @param rain the storm that pipes are to carry
  */
-public record WaterPart(List<Pipe> pipes, double flowArea, double spotDepth, double spotArea) {
+public record WaterPart(
+        List<Pipe> pipes, double flowArea, double spotDepth, double spotArea, Rain rain) {
     /** Copies the list and checks the ranges. */
     public WaterPart {
         pipes = List.copyOf(pipes);
@@ -26,7 +32,7 @@ public record WaterPart(List<Pipe> pipes, double flowArea, double spotDepth, dou
 
     /** The same with other pipes. */
     public WaterPart with(List<Pipe> other) {
-        return new WaterPart(other, flowArea, spotDepth, spotArea);
+        return new WaterPart(other, flowArea, spotDepth, spotArea, rain);
     }
 
     /** The same without one of its pipes, counted from zero. */
@@ -52,6 +58,78 @@ public record WaterPart(List<Pipe> pipes, double flowArea, double spotDepth, dou
                 throw new IllegalArgumentException("a pipe is over 0 and at most 5 m wide");
             }
         }
+    }
+
+    /**
+     * The storm that pipes are to carry, and the land it falls on. Nothing is worked out before
+     * depth, land and soil are all given.
+     *
+     * @param day rain of 24 hours, m; NaN if not given
+     * @param years how often it comes, one year in so many; zero if not given
+     * @param type how its rain falls over the day
+     * @param land what grows or lies on the land; empty if not given
+     * @param soil how readily its soil takes water
+     */
+    public record Rain(double day, int years, StormType type, String land, SoilGroup soil) {
+        /** No storm. */
+        public static final Rain NONE =
+                new Rain(Double.NaN, 0, StormType.TYPE_II, "", SoilGroup.NOT_KNOWN);
+
+        /** Checks the ranges and the name of the land. */
+        public Rain {
+            if (day <= 0 || day > 2) {
+                throw new IllegalArgumentException("rain of a day is over 0 and at most 2 m");
+            }
+            if (years < 0 || years > 1000) {
+                throw new IllegalArgumentException(
+                        "a storm comes one year in 1 to 1,000; leave it out if you do not know");
+            }
+            if (!land.isEmpty() && !Cover.names().contains(land)) {
+                throw new IllegalArgumentException(
+                        "\""
+                                + land
+                                + "\" is no land of the table. There are: "
+                                + String.join("; ", Cover.names()));
+            }
+        }
+
+        /** The storm, or null as long as something of it is not given. */
+        public @Nullable StormAsked asked() {
+            if (Double.isNaN(day) || land.isEmpty() || soil == SoilGroup.NOT_KNOWN) {
+                return null;
+            }
+            return new StormAsked(
+                    day,
+                    years,
+                    GraphicalPeak.Storm.valueOf(type.name().substring("TYPE_".length())),
+                    new Cover(land, lanewright.drainage.runoff.SoilGroup.valueOf(soil.name())));
+        }
+    }
+
+    /** How rain falls over a day, by region. */
+    public enum StormType {
+        /** Mild, Pacific. */
+        TYPE_IA,
+        /** Pacific with wet winters. */
+        TYPE_I,
+        /** Most of the inland: the sharpest. */
+        TYPE_II,
+        /** Coasts with tropical storms. */
+        TYPE_III
+    }
+
+    /** How readily soil takes water. */
+    public enum SoilGroup {
+        /** Nobody has looked it up. */
+        NOT_KNOWN,
+        /** Deep sand and gravel. */
+        A,
+        /** Sandy loam and the like. */
+        B,
+        /** Finer, or with a tight layer. */
+        C,
+        /** Clay, or water near the surface. */
+        D
     }
 
     /** Whether a pipe is in the ground. */

@@ -2,6 +2,7 @@ package lanewright.planner.run;
 
 import java.util.List;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.storm.StormReport;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.ground.Ground;
 import lanewright.ground.VertexField;
@@ -41,6 +42,7 @@ import org.jspecify.annotations.Nullable;
  * @param finished the ground with the lane built in it
  * @param earth topsoil and dirt
  * @param water where water goes
+ * @param storm what a storm brings to the pipes; null if the plan does not say how much it rains
  * @param stone tons, loads and money
  * @param hazards things that can hurt, local metres
  * @param heaps where the topsoil is heaped
@@ -67,6 +69,7 @@ public record Outcome(
         Ground finished,
         EarthworkReport earth,
         WaterReport water,
+        @Nullable StormReport storm,
         StoneReport stone,
         List<Hazard> hazards,
         HeapPlaces heaps,

@@ -43,6 +43,7 @@ import lanewright.planner.listing.SectionListings;
 import lanewright.planner.listing.SettingOut;
 import lanewright.planner.listing.ShapeListings;
 import lanewright.planner.listing.StoneListings;
+import lanewright.planner.listing.StormListings;
 import lanewright.planner.listing.VolumeListings;
 import lanewright.planner.listing.WaterListings;
 import lanewright.planner.listing.WorkListings;
@@ -133,6 +134,10 @@ public final class OutcomeJson {
         all.add(EarthListings.heaps(outcome.earth()));
         all.add(WaterListings.places(outcome.water()));
         all.add(WaterListings.pipes(outcome.water()));
+        all.add(StormListings.flows(outcome.storm()));
+        all.add(StormListings.sizes(outcome.storm()));
+        all.add(StormListings.blocked(outcome.storm()));
+        all.add(StormListings.aprons(outcome.storm()));
         all.add(WaterListings.pools(outcome.water()));
         all.add(WaterListings.gone(outcome.water()));
         all.add(WaterListings.inflows(outcome.water()));

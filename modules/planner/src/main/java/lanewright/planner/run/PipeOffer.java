@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.culvert.Inlet;
+import lanewright.drainage.storm.StormReport;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
 import lanewright.measure.Quantity;
@@ -22,7 +24,7 @@ public final class PipeOffer {
 
     /**
      * Clear width that a pipe is given until its owner knows better, m: 18 in. Our choice, a common
-     * one under a lane; what a pipe must carry is not worked out.
+     * one under a lane.
      */
     private static final double WIDE_US = 18 * 0.0254;
 
@@ -44,9 +46,25 @@ public final class PipeOffer {
         return deepest == null ? null : deepest.cure().pipe();
     }
 
-    /** Clear width that a pipe is given until its owner knows better, m. */
-    public static double wide(UnitSystem units) {
-        return units == UnitSystem.US ? WIDE_US : WIDE_METRIC;
+    /**
+     * Clear width of a pipe, m: one that carries the storm of the plan whatever it is made of, or
+     * where that is not known a common one until its owner knows better.
+     */
+    public static double wide(Outcome outcome, CulvertLine culvert) {
+        double usual = outcome.plan().units() == UnitSystem.US ? WIDE_US : WIDE_METRIC;
+        StormReport storm = outcome.storm();
+        if (storm == null) {
+            return usual;
+        }
+        return storm.sized().stream()
+                .filter(sized -> sized.crossing().line().equals(culvert))
+                .flatMap(sized -> sized.choices().stream())
+                .flatMap(choice -> choice.chosen().stream())
+                .filter(option -> option.barrels() == 1)
+                .filter(option -> option.size().shape() == Inlet.Shape.ROUND)
+                .mapToDouble(option -> option.size().barrel().inside().span())
+                .max()
+                .orElse(usual);
     }
 
     /**
@@ -68,7 +86,7 @@ public final class PipeOffer {
                         new WaterPart.Mouth(
                                 spot(plan, outcome.survey(), line.x(out), line.y(out)),
                                 culvert.outlet().height()),
-                        wide(plan.units()),
+                        wide(outcome, culvert),
                         WaterPart.PipeState.TO_LAY));
         return plan.with(plan.water().with(pipes));
     }

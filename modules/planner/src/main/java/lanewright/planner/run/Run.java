@@ -13,6 +13,8 @@ import lanewright.drainage.KeptWater;
 import lanewright.drainage.WaterOptions;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.pond.GivenPipe;
+import lanewright.drainage.storm.StormAsked;
+import lanewright.drainage.storm.StormReport;
 import lanewright.earthwork.EarthOptions;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.earthwork.Soil;
@@ -93,6 +95,7 @@ public final class Run {
     private final Kept<EarthworkReport> roughEarth = new Kept<>("rough earth", drafted);
     private final Kept<EarthworkReport> earth = new Kept<>("earth", settled);
     private final Kept<WaterReport> water = new Kept<>("water", settled);
+    private final Kept<StormReport> storm = new Kept<>("storm", settled);
     private final KeptWater following = new KeptWater();
 
     /** Held while stages of settling run: laying a grade follows water too. */
@@ -291,6 +294,13 @@ public final class Run {
         TrueSolid exact = settling.exact();
         CompositeSurface whole = settling.whole();
         WaterReport flows = settling.flows();
+        StormAsked rain = plan.water().rain().asked();
+        StormReport pouring =
+                rain == null
+                        ? null
+                        : storm.of(
+                                List.of(rain, flows.crossings()),
+                                () -> StormReport.of(rain, flows.crossings()));
         EarthOptions soils = soils(plan);
         EarthworkReport dirt =
                 earth.of(
@@ -336,6 +346,7 @@ public final class Run {
         findings.addAll(whole.findings());
         findings.addAll(dirt.findings());
         findings.addAll(flows.findings());
+        findings.addAll(StormFindings.of(pouring, flows));
         findings.addAll(rock.findings());
         findings.addAll(stakes.findings());
         findings.addAll(heaps.findings());
@@ -346,6 +357,9 @@ public final class Run {
         assumptions.addAll(dirt.assumptions());
         assumptions.addAll(heaps.assumptions());
         assumptions.addAll(flows.assumptions());
+        if (pouring != null) {
+            assumptions.addAll(pouring.assumptions());
+        }
         assumptions.addAll(rock.assumptions());
         progress.report(1, "done");
         return new Outcome(
@@ -363,6 +377,7 @@ public final class Run {
                 whole.ground(),
                 dirt,
                 flows,
+                pouring,
                 rock,
                 hazards,
                 heaps,

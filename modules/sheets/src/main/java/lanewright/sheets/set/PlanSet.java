@@ -119,7 +119,9 @@ public final class PlanSet {
                         lane,
                         outcome.laid(),
                         says(Topic.GRADE));
-        return List.of(profile, WaterSheet.of(outcome.water(), units, says(Topic.WATER), profile));
+        return List.of(
+                profile,
+                WaterSheet.of(outcome.water(), outcome.storm(), units, says(Topic.WATER), profile));
     }
 
     private List<Sheet> across(Unrolled lane) {

@@ -3,10 +3,13 @@ package lanewright.sheets.set;
 import java.util.stream.Stream;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
+import lanewright.drainage.storm.StormReport;
 import lanewright.measure.Finding;
 import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
+import lanewright.measure.Words;
+import lanewright.planner.listing.StormListings;
 import lanewright.planner.listing.WaterListings;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
@@ -18,7 +21,12 @@ final class WaterSheet {
 
     private WaterSheet() {}
 
-    static Sheet of(WaterReport water, UnitSystem units, String answer, @Nullable Sheet before) {
+    static Sheet of(
+            WaterReport water,
+            @Nullable StormReport storm,
+            UnitSystem units,
+            String answer,
+            @Nullable Sheet before) {
         var flow =
                 new Flow(
                         Paper.of(units).lying(),
@@ -39,8 +47,15 @@ final class WaterSheet {
             flow.note(
                     "Straight, and square to the lane unless it says slanted, from the ground at"
                             + " its inlet to the ground at its outlet. Buy none that does not fit."
-                            + " How wide it must be is sized later: ask a person licensed or named"
-                            + " to size pipes where you build, with the land that drains to it.");
+                            + (storm == null
+                                    ? " How wide it must be is not worked out, for the plan does"
+                                            + " not say how much it rains. Say that, or ask a"
+                                            + " person licensed or named to size pipes where you"
+                                            + " build, with the land that drains to it."
+                                    : ""));
+        }
+        if (storm != null) {
+            storm(flow, storm, units);
         }
         for (WetPlace place : water.places()) {
             entry(flow, place.finding(), units);
@@ -72,6 +87,36 @@ final class WaterSheet {
                             + ".");
         }
         return flow.sheet();
+    }
+
+    private static void storm(Flow flow, StormReport storm, UnitSystem units) {
+        table(flow, StormListings.flows(storm));
+        table(flow, StormListings.sizes(storm));
+        Listing blocked = StormListings.blocked(storm);
+        if (storm.sized().isEmpty()) {
+            return;
+        }
+        flow.note(
+                "The storm of the plan: "
+                        + Words.of(Quantity.depth(storm.asked().rain()), units)
+                        + " in 24 hours, on "
+                        + storm.asked().cover().name()
+                        + ", soil of group "
+                        + storm.asked().cover().group()
+                        + "; flow by curve number and the graphical method. Water may stand up to "
+                        + Words.of(Quantity.depth(StormReport.FREEBOARD), units)
+                        + " below the lane's edge. Pipes stick out of the fill and run out freely;"
+                        + " where water below the lane backs up into the outlet they carry less."
+                        + " Before a pipe goes into a stream or a wetland ask for the permit, and"
+                        + " speak with the neighbour below; have large ones designed by a licensed"
+                        + " engineer.");
+        table(flow, blocked);
+        if (!blocked.rows().isEmpty()) {
+            flow.note(
+                    "Keep inlets clear. Where water goes over the lane it washes out the downhill"
+                            + " edge first: lay stone there.");
+        }
+        table(flow, StormListings.aprons(storm));
     }
 
     private static void entry(Flow flow, Finding finding, UnitSystem units) {

@@ -155,7 +155,8 @@ public final class ToySet {
                                         toy.water)),
                         units,
                         "Two stakes at every section."));
-        sheets.add(WaterSheet.of(toy.water, units, "Sits beside the lane in one place.", null));
+        sheets.add(
+                WaterSheet.of(toy.water, null, units, "Sits beside the lane in one place.", null));
         sheets.add(
                 SectionSheet.of(
                         lane,

@@ -1,0 +1,44 @@
+package lanewright.drainage;
+
+import java.util.List;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.flow.FlowGrid;
+
+/**
+ * A place where water is led under the lane by a pipe: one of the plan, or one that a wet place
+ * wants.
+ *
+ * @param name of the pipe or of the place
+ * @param line how the pipe lies, once all is done that the place wants first
+ * @param diameter clear width of a pipe of the plan, m; NaN where none is chosen yet
+ * @param toLay whether it is still to be laid
+ * @param raise how much the lane is raised for it first, m
+ * @param drained land whose water comes to it, m²
+ * @param isLeast whether more land may drain to it from beyond the survey
+ * @param way the longest way of that water
+ * @param crestStations stations along the lane on both sides of it, m
+ * @param crestHeights height of the lane's line there above the inlet's invert, m
+ */
+public record Crossing(
+        String name,
+        CulvertLine line,
+        double diameter,
+        boolean toLay,
+        double raise,
+        double drained,
+        boolean isLeast,
+        FlowGrid.Way way,
+        List<Double> crestStations,
+        List<Double> crestHeights) {
+
+    /** Copies the lists. */
+    public Crossing {
+        crestStations = List.copyOf(crestStations);
+        crestHeights = List.copyOf(crestHeights);
+    }
+
+    /** Whether the plan says how wide its pipe is. */
+    public boolean isGiven() {
+        return !Double.isNaN(diameter);
+    }
+}

@@ -1,0 +1,150 @@
+package lanewright.drainage;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.flow.FlowGrid;
+import lanewright.drainage.pond.GivenPipe;
+import lanewright.drainage.pond.LowSpot;
+import lanewright.lane.section.Section;
+
+/** Finds where water is led under the lane, with what comes there. */
+final class Crossings {
+
+    /** Water that comes over the lane is looked for this far to both sides of a pipe, m. */
+    private static final double CREST = 60;
+
+    private final List<Section> sections;
+    private final FlowGrid flow;
+    private final List<Draft> drafts = new ArrayList<>();
+
+    /** A crossing whose water's way is not yet known; cells that it has are of its pool or one. */
+    private record Draft(
+            String name,
+            CulvertLine line,
+            double diameter,
+            boolean toLay,
+            double raise,
+            double drained,
+            boolean isLeast) {}
+
+    private Crossings(List<Section> sections, FlowGrid flow) {
+        this.sections = sections;
+        this.flow = flow;
+    }
+
+    /**
+     * Pipes of the plan that pass under the lane, then those that wet places want.
+     *
+     * @param flow water on the finished surface, with the plan's pipes in it
+     */
+    static List<Crossing> of(
+            List<Section> sections,
+            FlowGrid flow,
+            List<PipeCourse> courses,
+            List<WetPlace> places) {
+        return new Crossings(sections, flow).found(courses, places);
+    }
+
+    private List<Crossing> found(List<PipeCourse> courses, List<WetPlace> places) {
+        List<WetPlace> wanting =
+                places.stream()
+                        .filter(place -> place.cure().pipe() != null)
+                        .filter(place -> place.drained() > 0)
+                        .toList();
+        List<LowSpot> spots = new ArrayList<>();
+        List<Integer> spotOf = new ArrayList<>();
+        for (int i = 0; i < wanting.size(); i++) {
+            Pool pool = wanting.get(i).pool();
+            if (pool != null) {
+                spots.add(pool.spot());
+                spotOf.add(i);
+            }
+        }
+        int[] in = flow.cellsOf(spots);
+        for (int cell = 0; cell < in.length; cell++) {
+            in[cell] = in[cell] < 0 ? -1 : spotOf.get(in[cell]);
+        }
+        for (int i = 0; i < wanting.size(); i++) {
+            WetPlace place = wanting.get(i);
+            if (place.pool() == null) {
+                mark(in, place.x(), place.y(), i);
+            }
+            wants(place);
+        }
+        for (PipeCourse course : courses) {
+            CulvertLine under = course.under();
+            int cell = flow.cells().at(course.pipe().inletX(), course.pipe().inletY());
+            if (under != null && cell >= 0 && !Double.isNaN(flow.height(cell))) {
+                mark(in, course.pipe().inletX(), course.pipe().inletY(), drafts.size());
+                has(course.pipe(), under, cell);
+            }
+        }
+        List<FlowGrid.Way> ways = drafts.isEmpty() ? List.of() : flow.farthest(in, drafts.size());
+        List<Crossing> crossings = new ArrayList<>();
+        for (int i = 0; i < drafts.size(); i++) {
+            crossings.add(crossing(drafts.get(i), ways.get(i)));
+        }
+        return crossings;
+    }
+
+    private void mark(int[] in, double x, double y, int number) {
+        int cell = flow.cells().at(x, y);
+        if (cell >= 0) {
+            in[cell] = number;
+        }
+    }
+
+    private void wants(WetPlace place) {
+        CulvertLine pipe = place.cure().pipe();
+        if (pipe != null) {
+            drafts.add(
+                    new Draft(
+                            place.name(),
+                            pipe,
+                            Double.NaN,
+                            true,
+                            place.cure().raise(),
+                            place.drained(),
+                            place.isLeast()));
+        }
+    }
+
+    private void has(GivenPipe pipe, CulvertLine under, int cell) {
+        drafts.add(
+                new Draft(
+                        pipe.name(),
+                        under,
+                        pipe.diameter(),
+                        pipe.toLay(),
+                        0,
+                        flow.drained(cell),
+                        flow.reachesRim(cell)));
+    }
+
+    private Crossing crossing(Draft draft, FlowGrid.Way way) {
+        double at = draft.line.crossing();
+        double invert = draft.line.inlet().height();
+        List<Double> stations = new ArrayList<>();
+        List<Double> heights = new ArrayList<>();
+        double last = Double.NEGATIVE_INFINITY;
+        for (Section section : sections) {
+            if (Math.abs(section.station() - at) <= CREST && section.station() > last) {
+                last = section.station();
+                stations.add(last);
+                heights.add(section.profileHeight() - invert);
+            }
+        }
+        return new Crossing(
+                draft.name,
+                draft.line,
+                draft.diameter,
+                draft.toLay,
+                draft.raise,
+                draft.drained,
+                draft.isLeast,
+                way,
+                stations,
+                heights);
+    }
+}

@@ -1,0 +1,259 @@
+package lanewright.drainage.storm;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lanewright.drainage.Crossing;
+import lanewright.drainage.channel.Imperial;
+import lanewright.drainage.culvert.Apron;
+import lanewright.drainage.culvert.Barrel;
+import lanewright.drainage.culvert.Blocked;
+import lanewright.drainage.culvert.Circle;
+import lanewright.drainage.culvert.Culvert;
+import lanewright.drainage.culvert.Headwater;
+import lanewright.drainage.culvert.Inlet;
+import lanewright.drainage.culvert.Load;
+import lanewright.drainage.culvert.Material;
+import lanewright.drainage.culvert.Overtopping;
+import lanewright.drainage.culvert.Performance;
+import lanewright.drainage.culvert.PipeChoice;
+import lanewright.drainage.runoff.Concentration;
+import lanewright.drainage.runoff.Cover;
+import lanewright.drainage.runoff.GraphicalPeak;
+import lanewright.measure.Assumption;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+
+/**
+ * One storm at every crossing.
+ *
+ * <p>The flow at its height comes by curve number and the graphical method (TR-55, 1986), the time
+ * in which water gathers by Kirpich over grass along the longest way. Pipes stick out of the fill
+ * and run out freely, as on a lane they do; water may stand up to {@link #FREEBOARD} below the
+ * lower edge of the lane.
+ *
+ * @param asked the storm
+ * @param sized every crossing, those that wet places want first
+ * @param assumptions what the answers rest on
+ */
+public record StormReport(StormAsked asked, List<Sized> sized, List<Assumption> assumptions) {
+
+    /** Water is kept this far below the edge of the lane, m: half a foot. Our choice. */
+    public static final double FREEBOARD = 0.5 * Imperial.FOOT;
+
+    /** Flatter ways are taken as this steep, rise over run. Our choice. */
+    private static final double FLATTEST = 0.001;
+
+    /** Ways shorter than this are taken as this long, m. Our choice: they gather in no time. */
+    private static final double SHORTEST = 1;
+
+    /** The lane is tried higher in such steps, and no more than so many of them, m. */
+    private static final double STEP = 0.025;
+
+    private static final int STEPS = 60;
+
+    /** A head of water over the lane for which the weir's coefficient is taken, m. */
+    private static final double OVER = 0.15;
+
+    /** Roughness and wall that a pipe of the plan is taken to have: corrugated metal's. */
+    private static final double ROUGH = 0.024;
+
+    private static final double WALL = 0.564 * Imperial.INCH;
+
+    private static final List<Material> SOLD = List.of(Material.PLASTIC, Material.METAL);
+
+    /** Copies the lists. */
+    public StormReport {
+        sized = List.copyOf(sized);
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /** The storm at all crossings. */
+    public static StormReport of(StormAsked asked, List<Crossing> crossings) {
+        List<Sized> sized = new ArrayList<>();
+        for (Crossing crossing : crossings) {
+            sized.add(sized(asked, crossing));
+        }
+        return new StormReport(asked, sized, sized.isEmpty() ? List.of() : assumptions(asked));
+    }
+
+    private static Sized sized(StormAsked asked, Crossing crossing) {
+        double length = Math.max(SHORTEST, crossing.way().length());
+        double slope = Math.max(FLATTEST, Math.min(1, crossing.way().fall() / length));
+        double time = Concentration.kirpich(length, slope, Concentration.Surface.GRASS);
+        GraphicalPeak peak =
+                GraphicalPeak.of(
+                        asked.storm(),
+                        asked.rain(),
+                        asked.cover().curveNumber().value(),
+                        crossing.drained(),
+                        time,
+                        0);
+        double allowed = crossing.line().room() - FREEBOARD;
+        double fall = Math.max(0, Math.min(1, crossing.line().grade()));
+        if (!(peak.discharge() > 0) || allowed <= 0) {
+            return new Sized(
+                    crossing,
+                    time,
+                    peak,
+                    allowed,
+                    Optional.empty(),
+                    crossing.isGiven() ? 0 : Double.NaN,
+                    List.of(),
+                    peak.discharge() > 0
+                            ? raised(crossing, peak.discharge(), fall)
+                            : Optional.empty(),
+                    List.of(),
+                    Optional.empty());
+        }
+        List<PipeChoice> choices = PipeChoice.of(wanted(crossing, peak.discharge(), fall, 0), SOLD);
+        boolean none = choices.stream().allMatch(choice -> choice.chosen().isEmpty());
+        Optional<Culvert> own = own(crossing, fall);
+        Optional<Culvert> laid =
+                own.isPresent()
+                        ? own
+                        : choices.stream()
+                                .flatMap(choice -> choice.chosen().stream())
+                                .findFirst()
+                                .map(option -> culvert(option, crossing, fall));
+        Optional<Headwater> given = own.map(pipe -> Headwater.of(pipe, 0, peak.discharge()));
+        return new Sized(
+                crossing,
+                time,
+                peak,
+                allowed,
+                given,
+                own.map(pipe -> new Performance(pipe, 0).discharge(allowed)).orElse(Double.NaN),
+                choices,
+                none ? raised(crossing, peak.discharge(), fall) : Optional.empty(),
+                laid.map(pipe -> blocked(pipe, crossing, peak.discharge())).orElse(List.of()),
+                laid.map(
+                        pipe ->
+                                Apron.of(
+                                        pipe,
+                                        OptionalDouble.empty(),
+                                        peak.discharge(),
+                                        Headwater.of(pipe, 0, peak.discharge()))));
+    }
+
+    private static PipeChoice.Wanted wanted(
+            Crossing crossing, double discharge, double fall, double raise) {
+        double room = crossing.line().room() + raise;
+        return new PipeChoice.Wanted(
+                discharge,
+                room - FREEBOARD,
+                0,
+                fall,
+                crossing.line().length(),
+                room,
+                Load.ROAD,
+                Inlet.End.PROJECTING);
+    }
+
+    /** The least raise with which a pipe does. That it gets a little longer then is left out. */
+    private static Optional<Sized.Raised> raised(Crossing crossing, double discharge, double fall) {
+        for (int step = 1; step <= STEPS; step++) {
+            double by = step * STEP;
+            if (crossing.line().room() + by <= FREEBOARD) {
+                continue;
+            }
+            for (Material material : SOLD) {
+                PipeChoice choice = PipeChoice.of(wanted(crossing, discharge, fall, by), material);
+                if (choice.chosen().isPresent()) {
+                    return Optional.of(new Sized.Raised(by, choice.chosen().get()));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Culvert> own(Crossing crossing, double fall) {
+        if (!crossing.isGiven()) {
+            return Optional.empty();
+        }
+        var barrel = new Barrel(Material.METAL, new Circle(crossing.diameter()), ROUGH, WALL);
+        return Optional.of(
+                new Culvert(
+                        barrel,
+                        Inlet.of(barrel, Inlet.End.PROJECTING),
+                        crossing.line().length(),
+                        fall,
+                        1));
+    }
+
+    private static Culvert culvert(PipeChoice.Option option, Crossing crossing, double fall) {
+        Barrel barrel = option.size().barrel();
+        return new Culvert(
+                barrel,
+                Inlet.of(barrel, Inlet.End.PROJECTING),
+                crossing.line().length(),
+                fall,
+                option.barrels());
+    }
+
+    /**
+     * Where water goes over the lane as drawn; where the lane is raised first that is not known.
+     */
+    private static List<Blocked> blocked(Culvert pipe, Crossing crossing, double discharge) {
+        boolean low = crossing.crestHeights().stream().anyMatch(height -> height <= 0);
+        if (crossing.raise() > 0 || crossing.crestStations().size() < 2 || low) {
+            return List.of();
+        }
+        var crest =
+                new Overtopping(
+                        crossing.crestStations(),
+                        crossing.crestHeights(),
+                        Overtopping.gravel(OVER));
+        return List.of(
+                Blocked.of(pipe, 0, crest, discharge, Blocked.Share.HALF),
+                Blocked.of(pipe, 0, crest, discharge, Blocked.Share.WHOLLY));
+    }
+
+    private static List<Assumption> assumptions(StormAsked asked) {
+        Cover.Figure number = asked.cover().curveNumber();
+        return List.of(
+                new Assumption(
+                        "storm that pipes are to carry",
+                        asked.years() > 0
+                                ? Saying.of(
+                                        "{} of rain in a day, one year in {}, type "
+                                                + asked.storm().words(),
+                                        Quantity.depth(asked.rain()),
+                                        Quantity.count(asked.years()))
+                                : Saying.of(
+                                        "{} of rain in a day, type " + asked.storm().words(),
+                                        Quantity.depth(asked.rain())),
+                        Assumption.Mark.YOURS,
+                        "water.rain of your plan"),
+                new Assumption(
+                        "how much of a rain runs off",
+                        Saying.of(
+                                "curve number {}, "
+                                        + asked.cover().name()
+                                        + " on soil of group "
+                                        + asked.cover().group(),
+                                Quantity.count(number.value())),
+                        Assumption.Mark.PUBLISHED,
+                        number.source()),
+                new Assumption(
+                        "flow at its height",
+                        Saying.plain("graphical method, no ponds on the way"),
+                        Assumption.Mark.PUBLISHED,
+                        "SCS, TR-55, 1986, chapter 4 and appendix F (from memory)"),
+                new Assumption(
+                        "time in which water gathers",
+                        Saying.plain("along its longest way, over grass"),
+                        Assumption.Mark.PUBLISHED,
+                        "Kirpich, after TxDOT, Hydraulic Design Manual, 2016, chapter 4"),
+                new Assumption(
+                        "what a pipe carries",
+                        Saying.of(
+                                "ends that stick out of the fill, free outlet, water kept {} below"
+                                        + " the lane's edge; a pipe of the plan as corrugated metal",
+                                Quantity.depth(FREEBOARD)),
+                        Assumption.Mark.PUBLISHED,
+                        "FHWA, HDS-5, Hydraulic Design of Highway Culverts, 2001; the room below"
+                                + " the edge is our choice"));
+    }
+}

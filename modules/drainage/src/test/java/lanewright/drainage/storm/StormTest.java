@@ -1,0 +1,134 @@
+package lanewright.drainage.storm;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import lanewright.drainage.Crossing;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.Side;
+import lanewright.drainage.culvert.Blocked;
+import lanewright.drainage.flow.FlowGrid;
+import lanewright.drainage.runoff.Cover;
+import lanewright.drainage.runoff.GraphicalPeak;
+import lanewright.drainage.runoff.SoilGroup;
+import lanewright.lane.section.Corner;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+class StormTest {
+
+    private static final double ACRE = 4046.8564224;
+    private static final double CFS = Math.pow(0.3048, 3);
+    private static final double INCH = 0.0254;
+
+    private static final StormAsked STORM =
+            new StormAsked(
+                    4.2 * INCH,
+                    25,
+                    GraphicalPeak.Storm.II,
+                    new Cover("pasture, fair", SoilGroup.C));
+
+    private static Crossing crossing(double acres, double room, double diameter) {
+        var line =
+                new CulvertLine(
+                        100, 100, Side.LEFT, new Corner(-5, 50), new Corner(5, 49.9), 10, room);
+        return new Crossing(
+                "pipe",
+                line,
+                diameter,
+                true,
+                0,
+                acres * ACRE,
+                false,
+                new FlowGrid.Way(150, 10),
+                List.of(40.0, 100.0, 160.0),
+                List.of(room + 0.6, room, room + 0.6));
+    }
+
+    private static Sized sized(double acres, double room, double diameter) {
+        return StormReport.of(STORM, List.of(crossing(acres, room, diameter))).sized().get(0);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "flow of two acres of pasture | SCS, TR-55, 1986, chapters 2 and 4, worked by hand |"
+                    + " derived")
+    void twoAcresOfPasture() {
+        // CN 79: S = 1000/79 - 10 = 2.658 in, Ia = 0.532 in, Q = 3.668^2 / 6.327 = 2.127 in.
+        // Ia/P = 0.127; at 0.1 h log qu is 2.5532 + 0.6151 - 0.1640 at 0.10 and 2.4653 + 0.6226
+        // - 0.1166 at 0.30: 1010.7 and 936.2, so 1000.8 csm/in; 2/640 mi2 x 1000.8 x 2.127.
+        Sized sized = sized(2, 1.0, Double.NaN);
+        assertTrue(sized.time() < 360, "quicker than the chart begins");
+        assertEquals(2.127, sized.peak().runoff() / INCH, 0.001);
+        assertEquals(6.652, sized.peak().discharge() / CFS, 0.01);
+    }
+
+    @Test
+    void aPipeThatCarriesIsTheLeastThatDoes() {
+        Sized sized = sized(2, 1.0, Double.NaN);
+        var plastic = sized.choices().get(0);
+        assertTrue(plastic.chosen().orElseThrow().does());
+        assertFalse(plastic.smaller().orElseThrow().does());
+        assertTrue(sized.given().isEmpty() && Double.isNaN(sized.carries()));
+        assertTrue(sized.raised().isEmpty());
+    }
+
+    @Test
+    void thePlansOwnPipeIsHeldAgainstTheStorm() {
+        assertFalse(sized(2, 1.0, 12 * INCH).isEnough());
+        Sized wide = sized(2, 1.0, 24 * INCH);
+        assertTrue(wide.isEnough());
+        assertTrue(wide.carries() > wide.peak().discharge());
+    }
+
+    @Test
+    void whatIsBlockedGoesOverTheLowestPlaceOfTheLane() {
+        Sized sized = sized(2, 1.0, 18 * INCH);
+        Blocked wholly = sized.blocked().get(1);
+        assertEquals(Blocked.Share.WHOLLY, wholly.share());
+        assertEquals(0, wholly.through());
+        assertEquals(sized.peak().discharge(), wholly.over(), 1e-12);
+        assertEquals(100, wholly.overAt());
+        assertTrue(wholly.headwater() > 1.0);
+        assertTrue(sized.blocked().get(0).headwater() <= wholly.headwater());
+    }
+
+    @Test
+    void aLaneTooLowSaysHowMuchHigherItMustBe() {
+        for (double room : new double[] {0.1, 0.4}) {
+            Sized low = sized(2, room, Double.NaN);
+            assertTrue(low.least().isEmpty());
+            var raised = low.raised().orElseThrow();
+            Sized high = sized(2, room + raised.by(), Double.NaN);
+            assertTrue(high.least().isPresent());
+            assertTrue(sized(2, room + raised.by() - 0.05, Double.NaN).least().isEmpty());
+        }
+    }
+
+    @Test
+    void aRainThatSoaksInAsksForNoPipe() {
+        var light =
+                new StormAsked(
+                        0.4 * INCH, 0, GraphicalPeak.Storm.II, new Cover("meadow", SoilGroup.A));
+        Sized sized = StormReport.of(light, List.of(crossing(2, 1, 0.3))).sized().get(0);
+        assertTrue(sized.isDry() && sized.isEnough());
+    }
+
+    @Test
+    void aStormThatCannotBeIsRefused() {
+        Cover cover = new Cover("meadow", SoilGroup.A);
+        for (double rain : new double[] {0, -0.1, Double.NaN, 4.2}) {
+            assertThrows(
+                    IllegalArgumentException.class,
+                    () -> new StormAsked(rain, 25, GraphicalPeak.Storm.II, cover));
+        }
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new StormAsked(0.1, -1, GraphicalPeak.Storm.II, cover));
+    }
+}

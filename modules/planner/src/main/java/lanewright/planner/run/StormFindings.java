@@ -1,0 +1,181 @@
+package lanewright.planner.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import lanewright.drainage.Crossing;
+import lanewright.drainage.WaterReport;
+import lanewright.drainage.storm.Sized;
+import lanewright.drainage.storm.StormReport;
+import lanewright.measure.Finding;
+import lanewright.measure.Finding.Level;
+import lanewright.measure.Finding.Topic;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.measure.Where;
+import lanewright.planner.listing.StormListings;
+import org.jspecify.annotations.Nullable;
+
+/** What deserves a look where pipes lead water under the lane. */
+final class StormFindings {
+
+    /** A pipe wider than this, or of more land than {@link #LAND}, wants a licensed design, m. */
+    private static final double WIDE = 36 * 0.0254;
+
+    /** m²: 50 acres. Our choice, as the width: beyond what an owner should answer for. */
+    private static final double LAND = 50 * 4046.8564224;
+
+    private static final String SOURCE = "FHWA, HDS-5, Hydraulic Design of Highway Culverts, 2001";
+
+    private StormFindings() {}
+
+    /**
+     * Findings at every crossing, or that the rain is not given.
+     *
+     * @param storm null if the plan does not say how much it rains
+     */
+    static List<Finding> of(@Nullable StormReport storm, WaterReport water) {
+        if (water.crossings().isEmpty()) {
+            return List.of();
+        }
+        if (storm == null) {
+            return List.of(
+                    Finding.of(
+                            "rain-not-given",
+                            Level.NOTE,
+                            Topic.WATER,
+                            Where.ANYWHERE,
+                            Saying.plain(
+                                    "How wide the pipes must be is not worked out: your plan does"
+                                            + " not say how much it rains, what grows on the land"
+                                            + " and what its soil is."),
+                            Saying.plain(
+                                    "Look up the rain of 24 hours that comes one year in 25 in the"
+                                            + " published table for your place, and the soil's"
+                                            + " group on a soil map, and write both.")));
+        }
+        List<Finding> findings = new ArrayList<>();
+        for (Sized sized : storm.sized()) {
+            if (!sized.isDry()) {
+                small(sized, findings);
+                licensed(sized, findings);
+            }
+        }
+        return findings;
+    }
+
+    private static Where where(Sized sized) {
+        return Where.station(sized.crossing().line().crossing());
+    }
+
+    private static void small(Sized sized, List<Finding> findings) {
+        Crossing crossing = sized.crossing();
+        if (crossing.isGiven() && !sized.isEnough()) {
+            findings.add(
+                    new Finding(
+                            "pipe-too-small",
+                            Level.LOOK,
+                            Topic.WATER,
+                            where(sized),
+                            Saying.of(
+                                    "The pipe at {} is too small for the storm of your plan: {}"
+                                            + " come, and it carries {} before water stands too"
+                                            + " near the lane's edge.",
+                                    Quantity.station(crossing.line().crossing()),
+                                    Quantity.flow(sized.peak().discharge()),
+                                    Quantity.flow(sized.carries())),
+                            Quantity.flow(sized.carries()),
+                            Quantity.flow(sized.peak().discharge()),
+                            SOURCE,
+                            sized.least()
+                                    .map(
+                                            option ->
+                                                    Saying.plain(
+                                                            "Lay "
+                                                                    + StormListings.name(option)
+                                                                    + " in its place."))
+                                    .orElse(raise(sized))));
+        } else if (!crossing.isGiven() && sized.least().isEmpty()) {
+            findings.add(
+                    Finding.of(
+                            "no-pipe-carries",
+                            Level.LOOK,
+                            Topic.WATER,
+                            where(sized),
+                            Saying.of(
+                                    "At {} no pipe that is sold has room under the lane and carries"
+                                            + " the storm of your plan, {}.",
+                                    Quantity.station(crossing.line().crossing()),
+                                    Quantity.flow(sized.peak().discharge())),
+                            raise(sized)));
+        } else if (!crossing.isGiven()) {
+            findings.add(
+                    Finding.of(
+                            "pipe-size",
+                            Level.NOTE,
+                            Topic.WATER,
+                            where(sized),
+                            Saying.of(
+                                    "At {} the storm of your plan brings {}; the least pipe that"
+                                            + " carries it: "
+                                            + names(sized)
+                                            + ".",
+                                    Quantity.station(crossing.line().crossing()),
+                                    Quantity.flow(sized.peak().discharge())),
+                            Saying.plain(
+                                    "Order it no smaller. Smaller and larger ones, and what happens"
+                                            + " with the inlet blocked, stand on the water"
+                                            + " sheet.")));
+        }
+    }
+
+    private static String names(Sized sized) {
+        return sized.choices().stream()
+                .flatMap(choice -> choice.chosen().stream())
+                .map(StormListings::name)
+                .collect(Collectors.joining(", or "));
+    }
+
+    /** By how much to raise the lane, and for which pipe. */
+    private static Saying raise(Sized sized) {
+        return sized.raised()
+                .map(
+                        raised ->
+                                Saying.of(
+                                        "Raise the lane there by {}: then "
+                                                + StormListings.name(raised.option())
+                                                + " carries it. Or build a ford or a bridge.",
+                                        Quantity.depth(sized.crossing().raise() + raised.by())))
+                .orElse(
+                        Saying.plain(
+                                "Lead part of the water elsewhere, or build a ford or a"
+                                        + " bridge."));
+    }
+
+    private static void licensed(Sized sized, List<Finding> findings) {
+        Crossing crossing = sized.crossing();
+        double wide =
+                crossing.isGiven()
+                        ? crossing.diameter()
+                        : sized.least()
+                                .map(option -> option.size().barrel().inside().span())
+                                .orElse(0.0);
+        boolean many = !crossing.isGiven() && sized.least().map(o -> o.barrels() > 1).orElse(false);
+        if (wide > WIDE || many || crossing.drained() > LAND) {
+            findings.add(
+                    Finding.of(
+                            "pipe-wants-a-design",
+                            Level.LOOK,
+                            Topic.WATER,
+                            where(sized),
+                            Saying.of(
+                                    "The crossing at {} is larger than an owner should answer for:"
+                                            + " {} of land drain to it.",
+                                    Quantity.station(crossing.line().crossing()),
+                                    Quantity.land(crossing.drained())),
+                            Saying.plain(
+                                    "Have it designed by a licensed engineer, and ask whether a"
+                                            + " permit is needed before anything is dug.")));
+        }
+    }
+}
