@@ -52,8 +52,8 @@ final class WaterAssumptions {
                         Saying.plain(
                                 "Length only, from foreslope to foreslope along an invert at the"
                                         + " low ground or the ditch bottom. Square to the lane, or"
-                                        + " slanted by at most 45° where only that gives it fall."
-                                        + " How wide a pipe must be is not worked out here.")));
+                                        + " slanted by at most 45° where only that gives it"
+                                        + " fall.")));
         all.add(
                 rule(
                         "Lane raised for a pipe",

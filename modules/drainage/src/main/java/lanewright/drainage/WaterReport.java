@@ -20,7 +20,8 @@ import lanewright.measure.Progress;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where water goes, before and after the lane is built. What size a pipe must be is not in it.
+ * Where water goes, before and after the lane is built. How wide a pipe must be hangs on a storm
+ * and is not in it.
  *
  * @param before low spots of the ground as it is, listed ones, in the order of their level
  * @param after low spots of the finished surface with their fate, listed ones, in the same order

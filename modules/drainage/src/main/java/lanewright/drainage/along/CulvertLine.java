@@ -11,9 +11,9 @@ import lanewright.lane.section.SideResult;
  *
  * <p>The pipe runs straight, and square to the lane unless it is slanted, from where the foreslope
  * on the side that water comes from meets the invert line to where the other foreslope does. Its
- * invert lies at the low ground, or in the ditch, on either side: that is assumed here, since what
- * the pipe must carry, its cover and its bedding are not worked out. A headwall shortens it, a skew
- * or a projecting end lengthens it.
+ * invert lies at the low ground, or in the ditch, on either side: that is assumed here. What the
+ * pipe must carry hangs on a storm, and its bedding is not worked out. A headwall shortens it, a
+ * skew or a projecting end lengthens it.
  *
  * @param station of its inlet, m
  * @param outletStation of its outlet, m; the same where it lies square to the lane

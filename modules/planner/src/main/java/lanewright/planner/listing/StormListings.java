@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import lanewright.drainage.Crossing;
 import lanewright.drainage.culvert.Apron;
+import lanewright.drainage.culvert.BarrelShape;
 import lanewright.drainage.culvert.Blocked;
 import lanewright.drainage.culvert.Headwater;
+import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.culvert.PipeChoice;
 import lanewright.drainage.storm.Sized;
 import lanewright.drainage.storm.StormReport;
@@ -77,10 +79,14 @@ public final class StormListings {
             if (sized.crossing().isGiven()) {
                 rows.add(own(sized));
             }
+            if (sized.raised().isPresent()) {
+                rows.add(plain(sized, "as drawn no pipe has room under the lane and carries it"));
+                rows.add(raised(sized, sized.raised().get()));
+                continue;
+            }
             for (PipeChoice choice : sized.choices()) {
                 choices(sized, choice, rows);
             }
-            sized.raised().ifPresent(raised -> rows.add(raised(sized, raised)));
         }
         return new Listing(
                 "pipe-sizes",
@@ -225,7 +231,7 @@ public final class StormListings {
         Headwater water = raised.option().headwater();
         return List.of(
                 Listing.cell(sized.crossing().name()),
-                Listing.cell(name(raised.option())),
+                name(raised.option()),
                 Saying.of("{}", Quantity.length(raised.option().room())),
                 length(sized.allowed() + raised.by()),
                 length(water.depth()),
@@ -251,18 +257,27 @@ public final class StormListings {
                                         : "carries it";
         return row(
                 sized,
-                Listing.cell(name(option) + (beside.isEmpty() ? "" : ", " + beside)),
+                name(option, beside.isEmpty() ? "" : ", " + beside),
                 Saying.of("{}", Quantity.length(option.room())),
                 option.headwater(),
                 Listing.cell(says));
     }
 
     /** How many, how large and of what, such as {@code 2 of 18 in smooth-lined plastic}. */
-    public static String name(PipeChoice.Option option) {
-        return (option.barrels() == 1 ? "" : option.barrels() + " of ")
-                + option.size().name()
-                + " "
-                + option.size().barrel().material().words();
+    public static Saying name(PipeChoice.Option option) {
+        return name(option, "");
+    }
+
+    private static Saying name(PipeChoice.Option option, String after) {
+        BarrelShape inside = option.size().barrel().inside();
+        String count = option.barrels() == 1 ? "" : option.barrels() + " of ";
+        String what = " " + option.size().barrel().material().words() + after;
+        return option.size().shape() == Inlet.Shape.ROUND
+                ? Saying.of(count + "{}" + what, Quantity.depth(inside.span()))
+                : Saying.of(
+                        count + "{} by {} pipe-arch of" + what,
+                        Quantity.depth(inside.span()),
+                        Quantity.depth(inside.rise()));
     }
 
     private static List<Saying> row(

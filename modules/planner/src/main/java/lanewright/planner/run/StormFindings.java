@@ -90,10 +90,10 @@ final class StormFindings {
                             sized.least()
                                     .map(
                                             option ->
-                                                    Saying.plain(
-                                                            "Lay "
-                                                                    + StormListings.name(option)
-                                                                    + " in its place."))
+                                                    around(
+                                                            "Lay ",
+                                                            StormListings.name(option),
+                                                            " in its place."))
                                     .orElse(raise(sized))));
         } else if (!crossing.isGiven() && sized.least().isEmpty()) {
             findings.add(
@@ -115,13 +115,7 @@ final class StormFindings {
                             Level.NOTE,
                             Topic.WATER,
                             where(sized),
-                            Saying.of(
-                                    "At {} the storm of your plan brings {}; the least pipe that"
-                                            + " carries it: "
-                                            + names(sized)
-                                            + ".",
-                                    Quantity.station(crossing.line().crossing()),
-                                    Quantity.flow(sized.peak().discharge())),
+                            brings(sized),
                             Saying.plain(
                                     "Order it no smaller. Smaller and larger ones, and what happens"
                                             + " with the inlet blocked, stand on the water"
@@ -129,27 +123,42 @@ final class StormFindings {
         }
     }
 
-    private static String names(Sized sized) {
-        return sized.choices().stream()
-                .flatMap(choice -> choice.chosen().stream())
-                .map(StormListings::name)
-                .collect(Collectors.joining(", or "));
+    private static Saying brings(Sized sized) {
+        List<Saying> names =
+                sized.choices().stream()
+                        .flatMap(choice -> choice.chosen().stream())
+                        .map(StormListings::name)
+                        .toList();
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.station(sized.crossing().line().crossing()));
+        quantities.add(Quantity.flow(sized.peak().discharge()));
+        names.forEach(name -> quantities.addAll(name.quantities()));
+        return new Saying(
+                "At {} the storm of your plan brings {}; the least pipe that carries it: "
+                        + names.stream().map(Saying::pattern).collect(Collectors.joining(", or "))
+                        + ".",
+                quantities);
     }
 
     /** By how much to raise the lane, and for which pipe. */
     private static Saying raise(Sized sized) {
-        return sized.raised()
-                .map(
-                        raised ->
-                                Saying.of(
-                                        "Raise the lane there by {}: then "
-                                                + StormListings.name(raised.option())
-                                                + " carries it. Or build a ford or a bridge.",
-                                        Quantity.depth(sized.crossing().raise() + raised.by())))
-                .orElse(
-                        Saying.plain(
-                                "Lead part of the water elsewhere, or build a ford or a"
-                                        + " bridge."));
+        Sized.Raised raised = sized.raised().orElse(null);
+        if (raised == null) {
+            return Saying.plain("Lead part of the water elsewhere, or build a ford or a bridge.");
+        }
+        Saying name = StormListings.name(raised.option());
+        List<Quantity> quantities = new ArrayList<>();
+        quantities.add(Quantity.depth(sized.crossing().raise() + raised.by()));
+        quantities.addAll(name.quantities());
+        return new Saying(
+                "Raise the lane there by {}: then "
+                        + name.pattern()
+                        + " carries it. Or build a ford or a bridge.",
+                quantities);
+    }
+
+    private static Saying around(String before, Saying name, String after) {
+        return new Saying(before + name.pattern() + after, name.quantities());
     }
 
     private static void licensed(Sized sized, List<Finding> findings) {
