@@ -14,6 +14,8 @@ public final class Concentration {
 
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
+    private static final double MILE = 5280 * Imperial.FOOT;
+    private static final double ACRE = 43_560 * Imperial.SQUARE_FOOT;
 
     private Concentration() {}
 
@@ -138,9 +140,52 @@ public final class Concentration {
         return (paved ? 20.3282 : 16.1345) * Math.sqrt(Check.falling(slope)) * Imperial.FOOT;
     }
 
+    /**
+     * Speed in a channel that runs full to its banks, m/s, by Manning's formula (the third part of
+     * TR-55, 1986, chapter 3).
+     *
+     * @param radius area of the flow over its wetted edge, m, over zero
+     * @param n Manning's roughness
+     * @param slope of the channel, rise over run
+     */
+    public static double channelSpeed(double radius, double n, double slope) {
+        return Math.pow(Check.positive("hydraulic radius, m,", radius), 2.0 / 3)
+                * Math.sqrt(Check.falling(slope))
+                / Check.roughness(n);
+    }
+
     /** Time for a way at a speed, s. */
     public static double travel(double length, double speed) {
         return Check.positive("length, m,", length) / Check.positive("speed, m/s,", speed);
+    }
+
+    /**
+     * A rough time to hold others against, s: the root of the area in square miles, as hours
+     * (TxDOT, Hydraulic Design Manual, 2016, chapter 4, section 11).
+     *
+     * @param area of the basin, m², over zero
+     */
+    public static double ofArea(double area) {
+        return HOUR * Math.sqrt(Check.positive("area of a basin, m²,", area)) / MILE;
+    }
+
+    /**
+     * The largest basin, m², for which {@link #LEAST} may be taken without working a time out: 460
+     * acres times its slope (North Carolina erosion-control design course, 12.2020).
+     *
+     * @param slope fall of the longest way over its length
+     */
+    public static double largestOfLeast(double slope) {
+        return 460 * ACRE * Check.falling(slope);
+    }
+
+    /**
+     * A time as the rational method takes it, s: never under {@link #LEAST}.
+     *
+     * @param time s, over zero
+     */
+    public static double notUnderLeast(double time) {
+        return Math.max(LEAST, Check.positive("time of concentration, s,", time));
     }
 
     private static double feet(double length) {

@@ -34,7 +34,7 @@ public record Cover(String name, SoilGroup group) {
         return Tables.read("curve-numbers").rows().stream().map(row -> row.text("cover")).toList();
     }
 
-    private Row row() {
+    Row row() {
         return Tables.read("curve-numbers").row("cover", name);
     }
 
@@ -52,12 +52,21 @@ public record Cover(String name, SoilGroup group) {
      * @param slope mean of the land, rise over run
      */
     public Figure coefficient(double slope) {
+        Row row = coefficientRow();
+        return new Figure(row.number(column(slope)), row.citation());
+    }
+
+    /** The column for land of a slope: to 5 %, to 10 %, or steeper. */
+    static String column(double slope) {
         Check.notNegative("slope of the land, rise over run,", slope);
+        return slope <= 0.05 ? "to_5_pct" : slope <= 0.10 ? "to_10_pct" : "over_10_pct";
+    }
+
+    Row coefficientRow() {
         String like = row().text("like");
-        String column = slope <= 0.05 ? "to_5_pct" : slope <= 0.10 ? "to_10_pct" : "over_10_pct";
         for (Row row : Tables.read("runoff-coefficients").rows()) {
             if (row.text("like").equals(like) && row.text("groups").contains(group.name())) {
-                return new Figure(row.number(column), row.citation());
+                return row;
             }
         }
         throw new IllegalStateException("runoff-coefficients has no row for " + like);

@@ -14,6 +14,8 @@ import java.util.List;
  */
 public record DesignRain(List<Double> durations, List<Double> periods, List<List<Double>> depths) {
 
+    private static final double DAY = 86_400;
+
     /**
      * @throws IllegalArgumentException if the table is not whole, a depth is not over zero, a
      *     longer rain is less deep or harder than a shorter one, or a rarer one less deep
@@ -100,6 +102,17 @@ public record DesignRain(List<Double> durations, List<Double> periods, List<List
         }
     }
 
+    /**
+     * One depth of 24 hours, as the curve number method wants it. No {@link #intensity} comes of
+     * it: rain falls hardest in bursts, and a day's depth spread evenly is far too little.
+     *
+     * @param depth m, over zero
+     * @param years return period, over zero
+     */
+    public static DesignRain ofDayDepth(double depth, double years) {
+        return new DesignRain(List.of(DAY), List.of(years), List.of(List.of(depth)));
+    }
+
     /** A table of intensities, m/s, turned into depths. */
     public static DesignRain ofIntensities(
             List<Double> durations, List<Double> periods, List<List<Double>> intensities) {
@@ -153,8 +166,23 @@ public record DesignRain(List<Double> durations, List<Double> periods, List<List
         return before * Math.pow(here / before, part);
     }
 
-    /** Mean intensity of a rain over its duration, m/s; arguments as for {@link #depth}. */
+    /** The depth of 24 hours, m; refused where the table has no row that far. */
+    public double dayDepth(double years) {
+        return depth(DAY, years);
+    }
+
+    /**
+     * Mean intensity of a rain over its duration, m/s; arguments as for {@link #depth}.
+     *
+     * @throws IllegalArgumentException also for a day and more, which is no burst
+     */
     public double intensity(double duration, double years) {
+        if (duration >= DAY || shortest() >= DAY) {
+            throw new IllegalArgumentException(
+                    "a depth of 24 hours or more gives no intensity, for rain falls hardest in"
+                            + " bursts; give rows of 5 minutes to 2 hours, or take the curve number"
+                            + " method");
+        }
         return depth(duration, years) / duration;
     }
 

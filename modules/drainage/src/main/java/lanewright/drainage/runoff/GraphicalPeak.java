@@ -16,12 +16,18 @@ import lanewright.measure.Tables;
  * @param unit qu, m³/s from a square metre for each metre that runs off
  * @param ratio Ia over P as it was used
  * @param held whether the ratio lay outside of the published ones and was held at the nearest
+ * @param quick whether water gathers sooner than the method was made for, and its shortest time was
+ *     taken
  */
 public record GraphicalPeak(
-        double discharge, double runoff, double unit, double ratio, boolean held) {
+        double discharge, double runoff, double unit, double ratio, boolean held, boolean quick) {
 
     private static final double SQUARE_MILE = Math.pow(5280 * Imperial.FOOT, 2);
-    private static final double UNIT = Imperial.CUBIC_FOOT / (SQUARE_MILE * Imperial.INCH);
+
+    /**
+     * What one cubic foot a second from a square mile for an inch is in the unit of {@link #unit}.
+     */
+    public static final double UNIT = Imperial.CUBIC_FOOT / (SQUARE_MILE * Imperial.INCH);
 
     /** Times that the method was made for, s: 0.1 h to 10 h. */
     public static final double SHORTEST = 360;
@@ -64,7 +70,8 @@ public record GraphicalPeak(
      * @param rain of 24 hours, m, over zero
      * @param number curve number of the basin
      * @param area m², over zero
-     * @param time of concentration, s; one shorter than {@link #SHORTEST} is taken as that
+     * @param time of concentration, s, at most 10 h; one shorter than {@link #SHORTEST} is taken as
+     *     that, which {@link #quick} tells
      * @param ponds part of the basin that is pond or swamp, 0 to 0.05
      * @throws IllegalArgumentException if a figure is out of range
      */
@@ -87,7 +94,34 @@ public record GraphicalPeak(
         double ratio = Math.max(low, Math.min(high, asked));
         double unit = unit(curves, ratio, Math.max(SHORTEST, time) / 3600);
         return new GraphicalPeak(
-                unit * area * runoff * pondFactor(ponds), runoff, unit, ratio, ratio != asked);
+                discharge(unit, area, runoff, pondFactor(ponds)),
+                runoff,
+                unit,
+                ratio,
+                ratio != asked,
+                time < SHORTEST);
+    }
+
+    /**
+     * The flow at its height from figures that are known, m³/s: {@code qp = qu A Q Fp}.
+     *
+     * @param unit qu, m³/s from a square metre for each metre that runs off; {@link #UNIT} turns
+     *     one of a chart
+     * @param area m², over zero
+     * @param runoff depth that runs off, m, zero or more
+     * @param factor what ponds leave of it, over 0 and at most 1
+     */
+    public static double discharge(double unit, double area, double runoff, double factor) {
+        if (!(factor > 0 && factor <= 1)) {
+            throw new IllegalArgumentException(
+                    "ponds leave a part over 0 and at most 1 of a peak, was "
+                            + factor
+                            + "; take 1 where there are none");
+        }
+        return Check.positive("unit peak,", unit)
+                * Check.positive("area of a basin, m²,", area)
+                * Check.notNegative("runoff, m,", runoff)
+                * factor;
     }
 
     private static double unit(List<Curve> curves, double ratio, double hours) {
@@ -115,25 +149,26 @@ public record GraphicalPeak(
     }
 
     /**
-     * What ponds and swamps spread through the basin leave of the peak (TR-55, table 4-2, from
-     * memory): straight between 0, 0.2, 1, 3 and 5 % of its area.
+     * What ponds and swamps spread through the basin leave of the peak (TR-55, table 4-2): straight
+     * between the rows of the table {@code pond-factors}.
      *
      * @param part 0 to 0.05
      */
     public static double pondFactor(double part) {
-        double[] parts = {0, 0.002, 0.01, 0.03, 0.05};
-        double[] factors = {1, 0.97, 0.87, 0.75, 0.72};
         if (!(part >= 0 && part <= 0.05)) {
             throw new IllegalArgumentException(
                     "ponds take a part of 0 to 0.05 of a basin, was "
                             + part
                             + "; with more of them water must be followed through each");
         }
+        List<Row> rows = Tables.read("pond-factors").rows();
         int i = 1;
-        while (part > parts[i]) {
+        while (i < rows.size() - 1 && 100 * part > rows.get(i).number("ponds_pct")) {
             i++;
         }
-        double share = (part - parts[i - 1]) / (parts[i] - parts[i - 1]);
-        return factors[i - 1] + share * (factors[i] - factors[i - 1]);
+        double from = rows.get(i - 1).number("ponds_pct");
+        double share = (100 * part - from) / (rows.get(i).number("ponds_pct") - from);
+        double before = rows.get(i - 1).number("factor");
+        return before + share * (rows.get(i).number("factor") - before);
     }
 }

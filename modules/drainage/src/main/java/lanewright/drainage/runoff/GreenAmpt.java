@@ -1,6 +1,8 @@
 package lanewright.drainage.runoff;
 
 import lanewright.drainage.channel.Check;
+import lanewright.measure.Row;
+import lanewright.measure.Tables;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -27,6 +29,27 @@ public record GreenAmpt(double conductivity, double suction, double deficit) {
         }
     }
 
+    /**
+     * Soil of a texture, by the means of the table {@code green-ampt-soils}.
+     *
+     * @param texture as in the table, such as {@code silt loam}
+     * @param filled part of its pores that holds water already, 0 to under 1
+     * @throws IllegalArgumentException if the texture is in no row, with the nearest
+     */
+    public static GreenAmpt of(String texture, double filled) {
+        if (!(filled >= 0 && filled < 1)) {
+            throw new IllegalArgumentException(
+                    "pores are filled to a part from 0 to under 1, was "
+                            + filled
+                            + "; soil that is full takes water at its conductivity");
+        }
+        Row row = Tables.read("green-ampt-soils").row("texture", texture);
+        return new GreenAmpt(
+                row.number("conductivity_cm_per_h") / 100 / 3600,
+                row.number("suction_cm") / 100,
+                row.number("effective_porosity") * (1 - filled));
+    }
+
     /** Depth that has soaked in after a time, m. */
     public double soaked(double time) {
         if (Check.notNegative("time, s,", time) == 0) {
@@ -48,6 +71,16 @@ public record GreenAmpt(double conductivity, double suction, double deficit) {
     public double rate(double time) {
         double depth = soaked(Check.positive("time, s,", time));
         return conductivity * (suction * deficit / depth + 1);
+    }
+
+    /**
+     * The deepest open pool that is gone in time, m.
+     *
+     * @param rate of soaking, m/s, over zero
+     * @param time s, over zero
+     */
+    public static double deepest(double rate, double time) {
+        return Check.positive("rate of soaking, m/s,", rate) * Check.positive("time, s,", time);
     }
 
     /** Time that a pool stands which only soaks away, s: its depth over a steady rate. */

@@ -45,6 +45,18 @@ public final class Rational {
                 * Check.positive("area of a basin, m²,", area);
     }
 
+    /**
+     * Water that a storm brings in all, m³, by a hydrograph that rises for the time of
+     * concentration and falls for as long: its height times that time.
+     *
+     * @param peak m³/s, zero or more
+     * @param time of concentration, s, over zero
+     */
+    public static double volume(double peak, double time) {
+        return Check.notNegative("flow at its height, m³/s,", peak)
+                * Check.positive("time of concentration, s,", time);
+    }
+
     /** One coefficient for several covers, by their areas. */
     public static double coefficient(List<Part> parts) {
         double area = parts.stream().mapToDouble(Part::area).sum();
