@@ -213,6 +213,7 @@ final class Water {
                 places,
                 courses,
                 Crossings.of(sections, flowAfter, courses, places),
+                DitchWater.of(ditches, flowAfter, lane.typical()::apply),
                 cells.size(),
                 findings,
                 WaterAssumptions.of(options, tables, cells.size(), cell));

@@ -40,6 +40,7 @@ import org.jspecify.annotations.Nullable;
  * @param places every wet place once, in station order, with what to do about each
  * @param pipes the plan's pipes on the finished surface, in the plan's order
  * @param crossings where water is led under the lane, with what comes there
+ * @param channels ditches as channels, with the land that drains through them
  * @param cell side of the grid's cells, m
  * @param findings what deserves a look: one for each wet place first, then along the lane by check
  * @param assumptions what the answers rest on
@@ -62,6 +63,7 @@ public record WaterReport(
         List<WetPlace> places,
         List<PipeCourse> pipes,
         List<Crossing> crossings,
+        List<DitchWater> channels,
         double cell,
         List<Finding> findings,
         List<Assumption> assumptions) {
@@ -82,6 +84,7 @@ public record WaterReport(
         places = List.copyOf(places);
         pipes = List.copyOf(pipes);
         crossings = List.copyOf(crossings);
+        channels = List.copyOf(channels);
         findings = List.copyOf(findings);
         assumptions = List.copyOf(assumptions);
     }

@@ -254,6 +254,7 @@ public final class ToyPlan {
                                         1),
                                 Saying.plain("fits"))),
                 List.of(),
+                List.of(),
                 0.5,
                 findings(),
                 List.of());

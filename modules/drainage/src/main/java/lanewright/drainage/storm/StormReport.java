@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lanewright.drainage.Crossing;
+import lanewright.drainage.DitchWater;
 import lanewright.drainage.channel.Imperial;
+import lanewright.drainage.channel.Lining;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.Barrel;
 import lanewright.drainage.culvert.Blocked;
@@ -18,6 +20,7 @@ import lanewright.drainage.culvert.Material;
 import lanewright.drainage.culvert.Overtopping;
 import lanewright.drainage.culvert.Performance;
 import lanewright.drainage.culvert.PipeChoice;
+import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.runoff.Concentration;
 import lanewright.drainage.runoff.Cover;
 import lanewright.drainage.runoff.GraphicalPeak;
@@ -35,9 +38,14 @@ import lanewright.measure.Saying;
  *
  * @param asked the storm
  * @param sized every crossing, those that wet places want first
+ * @param ditches every ditch that has land draining through it
  * @param assumptions what the answers rest on
  */
-public record StormReport(StormAsked asked, List<Sized> sized, List<Assumption> assumptions) {
+public record StormReport(
+        StormAsked asked,
+        List<Sized> sized,
+        List<SizedDitch> ditches,
+        List<Assumption> assumptions) {
 
     /** Water is kept this far below the edge of the lane, m: half a foot. Our choice. */
     public static final double FREEBOARD = 0.5 * Imperial.FOOT;
@@ -66,30 +74,62 @@ public record StormReport(StormAsked asked, List<Sized> sized, List<Assumption> 
     /** Copies the lists. */
     public StormReport {
         sized = List.copyOf(sized);
+        ditches = List.copyOf(ditches);
         assumptions = List.copyOf(assumptions);
     }
 
-    /** The storm at all crossings. */
-    public static StormReport of(StormAsked asked, List<Crossing> crossings) {
+    /** The storm at all crossings and in all ditches. */
+    public static StormReport of(
+            StormAsked asked, List<Crossing> crossings, List<DitchWater> channels) {
         List<Sized> sized = new ArrayList<>();
         for (Crossing crossing : crossings) {
             sized.add(sized(asked, crossing));
         }
-        return new StormReport(asked, sized, sized.isEmpty() ? List.of() : assumptions(asked));
+        List<SizedDitch> ditches = new ArrayList<>();
+        for (DitchWater channel : channels) {
+            ditches.add(ditch(asked, channel));
+        }
+        boolean none = sized.isEmpty() && ditches.isEmpty();
+        return new StormReport(asked, sized, ditches, none ? List.of() : assumptions(asked));
+    }
+
+    private static SizedDitch ditch(StormAsked asked, DitchWater water) {
+        GraphicalPeak peak = peak(asked, water.drained(), time(water.way()));
+        if (!(peak.discharge() > 0) || Double.isNaN(water.steepest())) {
+            return new SizedDitch(water, peak, Optional.empty(), Optional.empty());
+        }
+        Optional<Lining.Flow> steep =
+                Lining.least(
+                        water.shape(),
+                        peak.discharge(),
+                        Math.min(1, water.steepest()),
+                        asked.soil());
+        Optional<Lining.Flow> flat =
+                steep.map(
+                        flow ->
+                                flow.lining()
+                                        .flow(
+                                                water.shape(),
+                                                peak.discharge(),
+                                                Math.min(1, water.flattest())));
+        return new SizedDitch(water, peak, steep, flat);
+    }
+
+    /** Time in which water gathers, s. */
+    private static double time(FlowGrid.Way way) {
+        double length = Math.max(SHORTEST, way.length());
+        double slope = Math.max(FLATTEST, Math.min(1, way.fall() / length));
+        return Concentration.kirpich(length, slope, Concentration.Surface.GRASS);
+    }
+
+    private static GraphicalPeak peak(StormAsked asked, double area, double time) {
+        return GraphicalPeak.of(
+                asked.storm(), asked.rain(), asked.cover().curveNumber().value(), area, time, 0);
     }
 
     private static Sized sized(StormAsked asked, Crossing crossing) {
-        double length = Math.max(SHORTEST, crossing.way().length());
-        double slope = Math.max(FLATTEST, Math.min(1, crossing.way().fall() / length));
-        double time = Concentration.kirpich(length, slope, Concentration.Surface.GRASS);
-        GraphicalPeak peak =
-                GraphicalPeak.of(
-                        asked.storm(),
-                        asked.rain(),
-                        asked.cover().curveNumber().value(),
-                        crossing.drained(),
-                        time,
-                        0);
+        double time = time(crossing.way());
+        GraphicalPeak peak = peak(asked, crossing.drained(), time);
         double allowed = crossing.line().room() - FREEBOARD;
         double fall = Math.max(0, Math.min(1, crossing.line().grade()));
         if (!(peak.discharge() > 0) || allowed <= 0) {
@@ -246,6 +286,14 @@ public record StormReport(StormAsked asked, List<Sized> sized, List<Assumption> 
                         Saying.plain("along its longest way, over grass"),
                         Assumption.Mark.PUBLISHED,
                         "Kirpich, after TxDOT, Hydraulic Design Manual, 2016, chapter 4"),
+                new Assumption(
+                        "what a ditch bears",
+                        Saying.plain(
+                                "all its water from its top to its end; dug in "
+                                        + asked.soil()
+                                        + ", as what you say of washing has it"),
+                        Assumption.Mark.PUBLISHED,
+                        Lining.named(asked.soil()).source()),
                 new Assumption(
                         "what a pipe carries",
                         Saying.of(

@@ -7,8 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import lanewright.drainage.Crossing;
+import lanewright.drainage.DitchWater;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Side;
+import lanewright.drainage.channel.ChannelShape;
 import lanewright.drainage.culvert.Blocked;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.runoff.Cover;
@@ -30,7 +33,8 @@ class StormTest {
                     4.2 * INCH,
                     25,
                     GraphicalPeak.Storm.II,
-                    new Cover("pasture, fair", SoilGroup.C));
+                    new Cover("pasture, fair", SoilGroup.C),
+                    "silt loam");
 
     private static Crossing crossing(double acres, double room, double diameter) {
         var line =
@@ -50,7 +54,9 @@ class StormTest {
     }
 
     private static Sized sized(double acres, double room, double diameter) {
-        return StormReport.of(STORM, List.of(crossing(acres, room, diameter))).sized().get(0);
+        return StormReport.of(STORM, List.of(crossing(acres, room, diameter)), List.of())
+                .sized()
+                .get(0);
     }
 
     @Test
@@ -114,8 +120,12 @@ class StormTest {
     void aRainThatSoaksInAsksForNoPipe() {
         var light =
                 new StormAsked(
-                        0.4 * INCH, 0, GraphicalPeak.Storm.II, new Cover("meadow", SoilGroup.A));
-        Sized sized = StormReport.of(light, List.of(crossing(2, 1, 0.3))).sized().get(0);
+                        0.4 * INCH,
+                        0,
+                        GraphicalPeak.Storm.II,
+                        new Cover("meadow", SoilGroup.A),
+                        "silt loam");
+        Sized sized = StormReport.of(light, List.of(crossing(2, 1, 0.3)), List.of()).sized().get(0);
         assertTrue(sized.isDry() && sized.isEnough());
     }
 
@@ -125,10 +135,59 @@ class StormTest {
         for (double rain : new double[] {0, -0.1, Double.NaN, 4.2}) {
             assertThrows(
                     IllegalArgumentException.class,
-                    () -> new StormAsked(rain, 25, GraphicalPeak.Storm.II, cover));
+                    () -> new StormAsked(rain, 25, GraphicalPeak.Storm.II, cover, "silt loam"));
         }
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new StormAsked(0.1, -1, GraphicalPeak.Storm.II, cover));
+                () -> new StormAsked(0.1, -1, GraphicalPeak.Storm.II, cover, "silt loam"));
+    }
+
+    private static SizedDitch ditch(double acres, double grade, double depth) {
+        var reach =
+                new DitchReach(
+                        Side.LEFT,
+                        List.of(
+                                new DitchReach.Point(0, 0, 0, 50, 0.1),
+                                new DitchReach.Point(100, 100, 0, 50 - 100 * grade, 0.1)),
+                        List.of());
+        var water =
+                new DitchWater(
+                        reach,
+                        acres * ACRE,
+                        false,
+                        new FlowGrid.Way(150, 10),
+                        ChannelShape.triangle(3),
+                        depth,
+                        grade,
+                        grade);
+        return StormReport.of(STORM, List.of(), List.of(water)).ditches().get(0);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "depth in a ditch at the flow of a storm | Manning's equation for a triangle, closed"
+                    + " form | derived")
+    void aDitchRunsAtItsNormalDepth() {
+        SizedDitch gentle = ditch(0.05, 0.008, 0.5);
+        assertFalse(gentle.wantsLining());
+        double flow = gentle.peak().discharge();
+        double n = 0.020;
+        double normal =
+                Math.pow(
+                        flow
+                                * n
+                                * Math.pow(2 * Math.sqrt(10), 2.0 / 3)
+                                / (Math.pow(3, 5.0 / 3) * Math.sqrt(0.008)),
+                        3.0 / 8);
+        assertEquals(normal, gentle.flat().orElseThrow().depth(), 1e-6);
+        assertEquals(0.5 - normal, gentle.left(), 1e-6);
+    }
+
+    @Test
+    void steepDitchesWantALiningAndSmallOnesOverflow() {
+        assertTrue(ditch(2, 0.03, 0.5).wantsLining());
+        assertTrue(ditch(20, 0.005, 0.15).left() < 0);
+        assertTrue(ditch(60, 0.5, 1).steep().isEmpty(), "nothing published holds that");
     }
 }

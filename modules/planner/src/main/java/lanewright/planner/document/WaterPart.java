@@ -93,8 +93,13 @@ public record WaterPart(
             }
         }
 
-        /** The storm, or null as long as something of it is not given. */
-        public @Nullable StormAsked asked() {
+        /**
+         * The storm, or null as long as something of it is not given.
+         *
+         * @param washes how easily the soil of the ditches washes: the more easily, the slower the
+         *     published water that it bears
+         */
+        public @Nullable StormAsked asked(EarthPart.Washes washes) {
             if (Double.isNaN(day) || land.isEmpty() || soil == SoilGroup.NOT_KNOWN) {
                 return null;
             }
@@ -102,7 +107,12 @@ public record WaterPart(
                     day,
                     years,
                     GraphicalPeak.Storm.valueOf(type.name().substring("TYPE_".length())),
-                    new Cover(land, lanewright.drainage.runoff.SoilGroup.valueOf(soil.name())));
+                    new Cover(land, lanewright.drainage.runoff.SoilGroup.valueOf(soil.name())),
+                    switch (washes) {
+                        case LITTLE -> "firm loam";
+                        case EASILY -> "sandy loam";
+                        case NOT_KNOWN -> "silt loam";
+                    });
         }
     }
 

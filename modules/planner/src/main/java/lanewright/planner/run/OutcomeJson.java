@@ -138,6 +138,7 @@ public final class OutcomeJson {
         all.add(StormListings.sizes(outcome.storm()));
         all.add(StormListings.blocked(outcome.storm()));
         all.add(StormListings.aprons(outcome.storm()));
+        all.add(StormListings.ditches(outcome.storm()));
         all.add(WaterListings.pools(outcome.water()));
         all.add(WaterListings.gone(outcome.water()));
         all.add(WaterListings.inflows(outcome.water()));

@@ -294,13 +294,13 @@ public final class Run {
         TrueSolid exact = settling.exact();
         CompositeSurface whole = settling.whole();
         WaterReport flows = settling.flows();
-        StormAsked rain = plan.water().rain().asked();
+        StormAsked rain = plan.water().rain().asked(plan.earth().washes());
         StormReport pouring =
                 rain == null
                         ? null
                         : storm.of(
-                                List.of(rain, flows.crossings()),
-                                () -> StormReport.of(rain, flows.crossings()));
+                                List.of(rain, flows.crossings(), flows.channels()),
+                                () -> StormReport.of(rain, flows.crossings(), flows.channels()));
         EarthOptions soils = soils(plan);
         EarthworkReport dirt =
                 earth.of(

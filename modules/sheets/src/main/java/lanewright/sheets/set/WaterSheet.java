@@ -93,7 +93,7 @@ final class WaterSheet {
         table(flow, StormListings.flows(storm));
         table(flow, StormListings.sizes(storm));
         Listing blocked = StormListings.blocked(storm);
-        if (storm.sized().isEmpty()) {
+        if (storm.sized().isEmpty() && storm.ditches().isEmpty()) {
             return;
         }
         flow.note(
@@ -117,6 +117,14 @@ final class WaterSheet {
                             + " edge first: lay stone there.");
         }
         table(flow, StormListings.aprons(storm));
+        Listing ditches = StormListings.ditches(storm);
+        table(flow, ditches);
+        if (!ditches.rows().isEmpty()) {
+            flow.note(
+                    "All of a ditch's water is taken to run its whole length. Grass by how high it"
+                            + " stands: class B 11 to 24 in, C 6 to 10 in, D 2 to 6 in, E shorter"
+                            + " (1 in is 25 mm). Until it stands, nets and straw hold the seed.");
+        }
     }
 
     private static void entry(Flow flow, Finding finding, UnitSystem units) {
