@@ -213,7 +213,7 @@ final class Water {
                 places,
                 courses,
                 Crossings.of(sections, flowAfter, courses, places),
-                DitchWater.of(ditches, flowAfter, lane.typical()::apply),
+                DitchWater.of(ditches, flowAfter, lane.typical()),
                 cells.size(),
                 findings,
                 WaterAssumptions.of(options, tables, cells.size(), cell));
