@@ -69,7 +69,7 @@ record Control(String label, String path, List<String> choices) {
         controls.add(of("One year in", "water.rain.years"));
         controls.add(
                 new Control(
-                        "Its type, by region",
+                        "Its type (empty: ii)",
                         "water.rain.type",
                         List.of("type ia", "type i", "type ii", "type iii")));
         controls.add(new Control("What grows on the land", "water.rain.land", Cover.names()));

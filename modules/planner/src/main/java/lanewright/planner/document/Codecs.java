@@ -32,6 +32,7 @@ final class Codecs {
     static final Codec<Double> SIDE_SLOPE =
             new Amount(Kind.SIDE_SLOPE, "a side slope such as 3:1", 2.0);
     static final Codec<Double> SHARE = new Amount(Kind.SHARE, "a share such as 10 %", 0.1);
+    static final Codec<Double> COUNT = new Amount(Kind.COUNT, "a number such as 25", 25.0);
     static final Codec<Double> MASS = new Amount(Kind.MASS, "a mass such as 20 tons", 10_000.0);
     static final Codec<Double> DENSITY =
             new Amount(Kind.DENSITY, "a density such as 140 lb/ft3", 2000.0);

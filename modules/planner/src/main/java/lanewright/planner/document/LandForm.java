@@ -134,8 +134,12 @@ final class LandForm {
                         Double.NaN,
                         WaterPart.Rain::day,
                         "Depth that falls in 24 hours, from a published table for your place."),
-                f.wholeIfAny(
-                        "years", WaterPart.Rain::years, "How often it comes: one year in so many."),
+                f.valueOr(
+                        "years",
+                        Codecs.COUNT,
+                        0.0,
+                        WaterPart.Rain::years,
+                        "How often it comes: one year in so many."),
                 f.valueOr(
                         "type",
                         Codecs.choice(WaterPart.StormType.class),

@@ -70,7 +70,7 @@ public record WaterPart(
      * @param land what grows or lies on the land; empty if not given
      * @param soil how readily its soil takes water
      */
-    public record Rain(double day, int years, StormType type, String land, SoilGroup soil) {
+    public record Rain(double day, double years, StormType type, String land, SoilGroup soil) {
         /** No storm. */
         public static final Rain NONE =
                 new Rain(Double.NaN, 0, StormType.TYPE_II, "", SoilGroup.NOT_KNOWN);

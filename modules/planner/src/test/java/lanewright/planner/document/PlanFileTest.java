@@ -2,6 +2,7 @@ package lanewright.planner.document;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -236,5 +237,39 @@ class PlanFileTest {
         Map<String, Node> next = new LinkedHashMap<>();
         members.forEach((name, value) -> next.put(name.equals(from) ? to : name, value));
         return next;
+    }
+
+    @Test
+    void aStormIsWrittenValueByValueIntoAPlanWithoutOne() throws Exception {
+        var plan = java.nio.file.Path.of("../../sample-surveys/marrow-fold/plan.json");
+        String bare = java.nio.file.Files.readString(plan).replaceAll("\"rain\": \\{[^}]*\\}", "");
+        PlanFile file = PlanFile.read("plan.json", bare.getBytes(StandardCharsets.UTF_8));
+        assertNull(file.plan().water().rain().asked(EarthPart.Washes.LITTLE));
+        PlanFile told =
+                file.with("water.rain.day", "3.5 in")
+                        .with("water.rain.years", "10")
+                        .with("water.rain.land", "woods, good");
+        assertNull(told.plan().water().rain().asked(EarthPart.Washes.LITTLE), "soil is not known");
+        WaterPart.Rain rain = told.with("water.rain.soil", "b").plan().water().rain();
+        assertEquals(10, rain.years());
+        assertEquals(55, rain.asked(EarthPart.Washes.LITTLE).cover().curveNumber().value());
+        assertEquals("3.5 in", told.said("water.rain.day"));
+        for (String[] wrong :
+                new String[][] {
+                    {"water.rain.day", "0 in"},
+                    {"water.rain.day", "-1 in"},
+                    {"water.rain.day", "4 m"},
+                    {"water.rain.day", "3 in/h"},
+                    {"water.rain.years", "-5"},
+                    {"water.rain.years", "often"},
+                    {"water.rain.years", "5000"},
+                    {"water.rain.land", "parking"},
+                    {"water.rain.soil", "e"},
+                    {"water.rain.type", "type iv"}
+                }) {
+            PlanException told1 =
+                    assertThrows(PlanException.class, () -> file.with(wrong[0], wrong[1]));
+            assertFalse(told1.troubles().get(0).remedy().isBlank(), wrong[1]);
+        }
     }
 }
