@@ -108,6 +108,15 @@ public final class ComparePane {
                     }
                 });
         session.shown().addListener(news);
+        if (!session.opened().plan().equals(session.file().plan())) {
+            choice.getItems()
+                    .add(
+                            new Copy(
+                                    "as it was when you opened it",
+                                    session.opened(),
+                                    session.folder(),
+                                    null));
+        }
         read(copies);
         if (!choice.getItems().isEmpty()) {
             choice.getSelectionModel().selectLast();
@@ -227,9 +236,10 @@ public final class ComparePane {
             body.getChildren()
                     .add(
                             words(
-                                    "No copy is kept yet. Press Keep a copy, change the plan, and"
-                                            + " come back to see what the change is worth; or choose a"
-                                            + " plan kept in a file."));
+                                    "Nothing has changed since the plan was opened, and no copy is"
+                                            + " kept yet. Change the plan, and come back to see what"
+                                            + " the change is worth; or choose a plan kept in a"
+                                            + " file."));
             return;
         }
         Outcome then = copy.outcome();

@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Session implements AutoCloseable {
 
+    private final PlanFile opened;
     private final Path folder;
     private final Executor screen;
     private final News news;
@@ -52,6 +53,7 @@ public final class Session implements AutoCloseable {
      * @param screen runs what it is given on the thread of the screen, later
      */
     public Session(PlanFile file, Path folder, Executor screen) {
+        this.opened = file;
         this.folder = folder;
         this.screen = screen;
         this.shown =
@@ -61,6 +63,11 @@ public final class Session implements AutoCloseable {
         this.engine = new Engine(() -> new Run(folder), news);
         this.looking = new Looking(engine, screen);
         engine.ask(0, file, false);
+    }
+
+    /** The plan as it was opened. */
+    public PlanFile opened() {
+        return opened;
     }
 
     /** Folder that the paths of the survey are relative to. */

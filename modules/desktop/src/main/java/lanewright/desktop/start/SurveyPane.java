@@ -66,6 +66,10 @@ final class SurveyPane implements AutoCloseable {
     private final ComboBox<String> units = new ComboBox<>();
     private final TextField frame = new TextField();
     private final VBox codes = new VBox(4);
+
+    /** Codes that the owner is asked about. */
+    private TreeSet<String> asked = new TreeSet<>();
+
     private final Button draw = new Button("Draw the lane");
     private final List<Row> rows = new ArrayList<>();
     private final AtomicLong newest = new AtomicLong();
@@ -526,6 +530,10 @@ final class SurveyPane implements AutoCloseable {
                 found.add(measured.code(i));
             }
         }
+        if (found.equals(asked)) {
+            return; // the boxes stay as they are, and so does what the panel shows
+        }
+        asked = found;
         List<String> chosen = chosenCodes();
         codes.getChildren().clear();
         if (!found.isEmpty()) {

@@ -82,7 +82,9 @@ public final class FirstPlan {
                         "materials",
                         materials()));
         if (wanted.files().stream().anyMatch(file -> file.holds() == Holds.PROBES)) {
-            plan.put("earth", members("topsoil", text("from probes")));
+            plan.put(
+                    "earth",
+                    members("topsoil", text("from probes"), "bearing", text("from probes")));
         }
         return PlanFile.of("the first plan", new Node.Members(Node.At.NOWHERE, plan));
     }

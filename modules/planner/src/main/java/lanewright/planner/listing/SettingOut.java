@@ -98,7 +98,7 @@ public final class SettingOut {
         for (WetPlace place : water.places()) {
             CulvertLine under = place.cure().pipe();
             if (under != null && place.cure().hasPipeNow()) {
-                pipe("pipe for " + place.name(), under);
+                pipe("proposed pipe for " + place.name(), under);
             }
         }
         return listing("setting-out", "Set these points first");

@@ -142,7 +142,7 @@ final class LandWater {
                 new double[] {line.x(from), line.x(to)},
                 new double[] {line.y(from), line.y(to)});
         land.label(
-                "pipe at "
+                "proposed pipe at "
                         + Words.fine(Quantity.station(culvert.station()), units)
                         + (cure.raise() > 0
                                 ? ", lane raised first"

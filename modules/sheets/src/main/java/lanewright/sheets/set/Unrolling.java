@@ -80,7 +80,7 @@ final class Unrolling {
             if (pipe != null && place.cure().hasPipeNow()) {
                 pipes.add(
                         new PipeUnder(
-                                "pipe at "
+                                "proposed pipe at "
                                         + Words.fine(Quantity.station(pipe.station()), units)
                                         + bottoms(pipe, units),
                                 pipe.crossing(),

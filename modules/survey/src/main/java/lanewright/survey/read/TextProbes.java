@@ -12,6 +12,7 @@ import lanewright.measure.Parse;
 import lanewright.measure.Quantity;
 import lanewright.measure.QuantityException;
 import lanewright.measure.Saying;
+import lanewright.measure.UnitSystem;
 import lanewright.measure.Where;
 import lanewright.measure.Words;
 import lanewright.survey.Frame;
@@ -226,7 +227,11 @@ final class TextProbes {
             if (Double.isNaN(metres)) {
                 return "not known";
             }
-            return (atLeast ? "at least " : "") + Words.fixed(metres, 3) + " m";
+            Quantity depth = Quantity.depth(metres);
+            return (atLeast ? "at least " : "")
+                    + Words.of(depth, UnitSystem.US)
+                    + " or "
+                    + Words.of(depth, UnitSystem.METRIC);
         }
     }
 
