@@ -13,6 +13,7 @@ import lanewright.desktop.look.Type;
 import lanewright.desktop.session.Session;
 import lanewright.measure.Finding.Topic;
 import lanewright.planner.document.PlanFile;
+import lanewright.planner.document.WaterPart;
 import org.junit.jupiter.api.Test;
 
 /** Both samples in the window: every question opened, and looked at. */
@@ -99,6 +100,41 @@ class DeskWindowTest {
         hand.keys(KeyCode.CONTROL, KeyCode.Z);
         assertEquals(1, session.plan().water().pipes().size());
         close(window);
+    }
+
+    @Test
+    void moreRainAsksForAWiderPipe() throws Exception {
+        Hand hand = hand();
+        Session session = session("marrow-fold");
+        DeskWindow window = show(hand, session);
+        hand.keys(KeyCode.CONTROL, KeyCode.DIGIT5);
+        double before = widest(session);
+        hand.write("field-water.rain.day", "9");
+        assertEquals(9 * 0.0254, session.plan().water().rain().day(), 1e-12);
+        hand.write("field-water.rain.years", "100");
+        hand.choose("field-water.rain.soil", "d");
+        hand.until(
+                "the storm",
+                () ->
+                        session.shown().get().settled()
+                                && session.plan().water().rain().soil() == WaterPart.SoilGroup.D);
+        assertTrue(widest(session) > before, before + " and " + widest(session));
+        hand.write("field-water.rain.day", "no");
+        hand.look("rain");
+        assertEquals(9 * 0.0254, session.plan().water().rain().day(), 1e-12);
+        close(window);
+    }
+
+    /** Span of the least pipe, or infinity where none does. */
+    private static double widest(Session session) {
+        return session.shown().get().outcome().storm().sized().get(0).choices().stream()
+                .mapToDouble(
+                        choice ->
+                                choice.chosen()
+                                        .map(each -> each.size().barrel().inside().span())
+                                        .orElse(Double.POSITIVE_INFINITY))
+                .max()
+                .orElseThrow();
     }
 
     @Test
