@@ -11,6 +11,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import lanewright.desktop.look.Type;
 import lanewright.desktop.session.Session;
+import lanewright.drainage.culvert.Inlet;
 import lanewright.measure.Finding.Topic;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.document.WaterPart;
@@ -119,10 +120,38 @@ class DeskWindowTest {
                         session.shown().get().settled()
                                 && session.plan().water().rain().soil() == WaterPart.SoilGroup.D);
         assertTrue(widest(session) > before, before + " and " + widest(session));
+        // Where the least is no single round pipe, the offer must not say that it is enough.
+        String offer = offered(hand);
+        boolean round =
+                session.shown().get().outcome().storm().sized().get(0).choices().stream()
+                        .allMatch(
+                                choice ->
+                                        choice.chosen()
+                                                .map(
+                                                        each ->
+                                                                each.barrels() == 1
+                                                                        && each.size().shape()
+                                                                                == Inlet.Shape
+                                                                                        .ROUND)
+                                                .orElse(false));
+        assertEquals(round, offer.contains("which carries the storm"), offer);
         hand.write("field-water.rain.day", "no");
         hand.look("rain");
         assertEquals(9 * 0.0254, session.plan().water().rain().day(), 1e-12);
         close(window);
+    }
+
+    /** What the proposal of water says, all its words. */
+    private static String offered(Hand hand) throws Exception {
+        Hand.pause(300);
+        return Hand.on(
+                () -> {
+                    var words = new StringBuilder();
+                    for (var each : hand.see("see-water").getParent().lookupAll(".label")) {
+                        words.append(((javafx.scene.control.Label) each).getText()).append(' ');
+                    }
+                    return words.toString();
+                });
     }
 
     /** Span of the least pipe, or infinity where none does. */

@@ -108,12 +108,18 @@ final class Proposals {
     /** How wide the pipe stands in the plan once it is taken, and why. */
     private static String wide(Outcome outcome, CulvertLine culvert, UnitSystem units) {
         String wide = Words.of(Quantity.depth(PipeOffer.wide(outcome, culvert)), units);
-        return outcome.storm() == null
-                ? "How wide it must be is not worked out, for nobody said how much it rains: it"
-                        + " stands as "
+        if (outcome.storm() == null) {
+            return "How wide it must be is not worked out, for nobody said how much it rains: it"
+                    + " stands as "
+                    + wide
+                    + " in your plan until you write another.";
+        }
+        return PipeOffer.enough(outcome, culvert).isPresent()
+                ? "It is " + wide + " wide, which carries the storm of your plan."
+                : "One round pipe does not carry the storm of your plan: look below and on the"
+                        + " water sheet which does. It stands as "
                         + wide
-                        + " in your plan until you write another."
-                : "It is " + wide + " wide, which carries the storm of your plan.";
+                        + " in your plan until you write another.";
     }
 
     private void offer(Topic topic, VBox place, Shown shown) {

@@ -2,9 +2,11 @@ package lanewright.planner.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.culvert.Inlet;
+import lanewright.drainage.culvert.PipeChoice;
 import lanewright.drainage.storm.StormReport;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
@@ -46,25 +48,38 @@ public final class PipeOffer {
         return deepest == null ? null : deepest.cure().pipe();
     }
 
-    /**
-     * Clear width of a pipe, m: one that carries the storm of the plan whatever it is made of, or
-     * where that is not known a common one until its owner knows better.
-     */
+    /** Clear width that a pipe is given, m: enough for the storm of the plan, else a usual one. */
     public static double wide(Outcome outcome, CulvertLine culvert) {
         double usual = outcome.plan().units() == UnitSystem.US ? WIDE_US : WIDE_METRIC;
+        return enough(outcome, culvert).orElse(usual);
+    }
+
+    /**
+     * Clear width of one round pipe that carries the storm of the plan whatever it is made of, m;
+     * empty if the plan has no storm, or it takes more than one round pipe.
+     */
+    public static OptionalDouble enough(Outcome outcome, CulvertLine culvert) {
         StormReport storm = outcome.storm();
-        if (storm == null) {
-            return usual;
+        List<PipeChoice> choices =
+                storm == null
+                        ? List.of()
+                        : storm.sized().stream()
+                                .filter(sized -> sized.crossing().line().equals(culvert))
+                                .flatMap(sized -> sized.choices().stream())
+                                .toList();
+        if (!choices.stream().allMatch(PipeOffer::isOneRound)) {
+            return OptionalDouble.empty();
         }
-        return storm.sized().stream()
-                .filter(sized -> sized.crossing().line().equals(culvert))
-                .flatMap(sized -> sized.choices().stream())
+        return choices.stream()
                 .flatMap(choice -> choice.chosen().stream())
-                .filter(option -> option.barrels() == 1)
-                .filter(option -> option.size().shape() == Inlet.Shape.ROUND)
                 .mapToDouble(option -> option.size().barrel().inside().span())
-                .max()
-                .orElse(usual);
+                .max();
+    }
+
+    private static boolean isOneRound(PipeChoice choice) {
+        return choice.chosen()
+                .map(option -> option.barrels() == 1 && option.size().shape() == Inlet.Shape.ROUND)
+                .orElse(false);
     }
 
     /**
