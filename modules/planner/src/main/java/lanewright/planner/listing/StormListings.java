@@ -24,9 +24,6 @@ import org.jspecify.annotations.Nullable;
 /** What a storm brings to each pipe, and which pipe carries it, as rows. */
 public final class StormListings {
 
-    /** Land smaller than this is told as an area, m²: a tenth of an acre. */
-    private static final double SMALL_LAND = 404.68564224;
-
     private static final double MINUTE = 60;
 
     private StormListings() {}
@@ -40,7 +37,7 @@ public final class StormListings {
                     List.of(
                             Listing.cell(crossing.name()),
                             Listing.cell(Quantity.station(crossing.line().crossing())),
-                            land(crossing.drained(), crossing.isLeast()),
+                            WaterListings.land(crossing.drained(), crossing.isLeast()),
                             Listing.cell(Quantity.length(crossing.way().length())),
                             Listing.cell(Quantity.length(crossing.way().fall())),
                             Saying.of("{} min", Quantity.count(sized.time() / MINUTE)),
@@ -190,7 +187,7 @@ public final class StormListings {
                             Listing.cell(water.ditch().side().word()),
                             Listing.cell(Quantity.station(water.ditch().from())),
                             Listing.cell(Quantity.station(water.ditch().to())),
-                            land(water.drained(), water.isLeast()),
+                            WaterListings.land(water.drained(), water.isLeast()),
                             Listing.cell(Quantity.flow(sized.peak().discharge())),
                             falls ? Listing.cell(Quantity.grade(water.steepest())) : Listing.BLANK,
                             steep == null
@@ -235,12 +232,6 @@ public final class StormListings {
                                                 ? "the bare soil"
                                                 : flow.lining().name())
                         .orElse("none published: ask an engineer"));
-    }
-
-    private static Saying land(double area, boolean isLeast) {
-        return Saying.of(
-                isLeast ? "{} or more" : "{}",
-                area < SMALL_LAND ? Quantity.area(area) : Quantity.land(area));
     }
 
     private static Saying length(double metres) {

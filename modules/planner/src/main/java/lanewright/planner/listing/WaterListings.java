@@ -56,9 +56,7 @@ public final class WaterListings {
                             pool == null ? NONE_STANDS : pool.spill().words(),
                             Double.isNaN(place.drained())
                                     ? Listing.cell("– not surveyed")
-                                    : Saying.of(
-                                            place.isLeast() ? "{} or more" : "{}",
-                                            land(place.drained())),
+                                    : land(place.drained(), place.isLeast()),
                             place.brief()));
         }
         return new Listing(
@@ -105,9 +103,11 @@ public final class WaterListings {
                 : place.kind() == WetPlace.Kind.ROAD_DITCH ? "across" : "both";
     }
 
-    /** An area of land, small ones as plain areas. */
-    private static Quantity land(double area) {
-        return area < SMALL_LAND ? Quantity.area(area) : Quantity.land(area);
+    /** An area of land that drains somewhere, small ones as plain areas. */
+    static Saying land(double area, boolean isLeast) {
+        return Saying.of(
+                isLeast ? "{} or more" : "{}",
+                area < SMALL_LAND ? Quantity.area(area) : Quantity.land(area));
     }
 
     /** What to do at a wet place, as a line of the order of work. */
@@ -259,7 +259,7 @@ public final class WaterListings {
                             Saying.of(
                                     pool.spot().atRim() ? "{} at the survey's edge, open" : "{}",
                                     Quantity.height(pool.spot().level())),
-                            Saying.of(pool.isLeast() ? "{} or more" : "{}", land(pool.drained()))));
+                            land(pool.drained(), pool.isLeast())));
         }
         return new Listing(
                 name,
