@@ -22,7 +22,7 @@ import lanewright.drainage.culvert.Performance;
 import lanewright.drainage.culvert.PipeChoice;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.runoff.Concentration;
-import lanewright.drainage.runoff.Cover;
+import lanewright.drainage.runoff.Covers;
 import lanewright.drainage.runoff.GraphicalPeak;
 import lanewright.measure.Assumption;
 import lanewright.measure.Quantity;
@@ -251,7 +251,6 @@ public record StormReport(
     }
 
     private static List<Assumption> assumptions(StormAsked asked) {
-        Cover.Figure number = asked.cover().curveNumber();
         return List.of(
                 new Assumption(
                         "storm that pipes are to carry",
@@ -266,16 +265,7 @@ public record StormReport(
                                         Quantity.depth(asked.rain())),
                         Assumption.Mark.YOURS,
                         "water.rain of your plan"),
-                new Assumption(
-                        "how much of a rain runs off",
-                        Saying.of(
-                                "curve number {}, "
-                                        + asked.cover().name()
-                                        + " on soil of group "
-                                        + asked.cover().group(),
-                                Quantity.count(number.value())),
-                        Assumption.Mark.PUBLISHED,
-                        number.source()),
+                Covers.curveNumber(asked.cover()).assumption(),
                 new Assumption(
                         "flow at its height",
                         Saying.plain("graphical method, no ponds on the way"),
