@@ -6,10 +6,12 @@ import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.flow.FlowPath;
 import lanewright.drainage.pond.GivenPipe;
+import lanewright.drainage.pond.KeptLand;
 import lanewright.drainage.pond.LowSpotSearch;
 import lanewright.drainage.pond.LowSpots;
 import lanewright.drainage.pond.Mesh;
 import lanewright.drainage.pond.PlacedPipe;
+import lanewright.drainage.pond.WholeSearch;
 import lanewright.measure.Progress;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +25,7 @@ final class BareGround {
     private static final int MOST_CELLS = 750_000;
 
     private final Last<Spots> spots = new Last<>();
+    private final Last<KeptLand> land = new Last<>();
     private final Last<FlowGrid.Base> cells = new Last<>();
     private final Last<FlowGrid> flow = new Last<>();
     private final Last<List<FlowGrid.Drained>> drained = new Last<>();
@@ -60,11 +63,16 @@ final class BareGround {
                 () -> {
                     List<PlacedPipe> placed =
                             pipes.stream().map(pipe -> PlacedPipe.on(ground, pipe)).toList();
-                    var search = new LowSpotSearch(ground, placed, progress);
+                    var search = new WholeSearch(ground, placed, progress);
                     LowSpots all = search.all(threshold);
                     LowSpotSearch.Exits exits = search.exits();
                     return new Spots(all, exits, search.within(exits, threshold));
                 });
+    }
+
+    /** The ground, made ready for lanes. */
+    KeptLand land(Mesh ground, Progress progress) {
+        return land.of(List.of(ground), () -> new KeptLand(ground, progress));
     }
 
     /** Its cells, at least {@code wanted} m wide. */

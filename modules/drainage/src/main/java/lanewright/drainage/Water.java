@@ -24,6 +24,7 @@ import lanewright.drainage.pond.LowSpotSearch;
 import lanewright.drainage.pond.LowSpots;
 import lanewright.drainage.pond.Mesh;
 import lanewright.drainage.pond.PlacedPipe;
+import lanewright.drainage.pond.WholeSearch;
 import lanewright.lane.line.Place;
 import lanewright.lane.section.Section;
 import lanewright.lane.shape.Ditch;
@@ -51,7 +52,7 @@ final class Water {
     private final WaterOptions options;
     private final WaterTables tables;
     private final BareGround bare;
-    private final IntUnaryOperator unchanged;
+    private final @Nullable IntUnaryOperator unchanged;
 
     Water(
             Lane lane,
@@ -61,16 +62,7 @@ final class Water {
             List<GivenPipe> pipes,
             WaterOptions options,
             WaterTables tables) {
-        this(
-                lane,
-                ground,
-                finished,
-                groundHeight,
-                pipes,
-                options,
-                tables,
-                new BareGround(),
-                triangle -> -1);
+        this(lane, ground, finished, groundHeight, pipes, options, tables, new BareGround(), null);
     }
 
     Water(
@@ -82,7 +74,7 @@ final class Water {
             WaterOptions options,
             WaterTables tables,
             BareGround bare,
-            IntUnaryOperator unchanged) {
+            @Nullable IntUnaryOperator unchanged) {
         this.lane = lane;
         this.ground = ground;
         this.finished = finished;
@@ -245,10 +237,15 @@ final class Water {
         }
 
         private void ready(int part) {
+            IntUnaryOperator same = unchanged;
             if (part == 0) {
-                search = new LowSpotSearch(finished, placed, progress);
+                search =
+                        same == null
+                                ? new WholeSearch(finished, placed, progress)
+                                : bare.land(ground, progress)
+                                        .search(finished, same, placed, progress);
             } else {
-                heights = base.heights(finished, unchanged, progress);
+                heights = base.heights(finished, same == null ? t -> -1 : same, progress);
             }
         }
 

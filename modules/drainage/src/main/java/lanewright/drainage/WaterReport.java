@@ -146,7 +146,7 @@ public record WaterReport(
                 design,
                 sections,
                 finished,
-                triangle -> -1,
+                null,
                 pipes,
                 options,
                 new BareGround(),
@@ -157,7 +157,7 @@ public record WaterReport(
      * The same.
      *
      * @param unchanged for each triangle of {@code finished} the one of {@code ground} that it is,
-     *     or -1
+     *     or -1, the vertices of which keep their numbers; null if nothing is known of them
      * @param bare what is known of the ground as it is
      */
     static WaterReport of(
@@ -165,7 +165,7 @@ public record WaterReport(
             LaneDesign design,
             List<Section> sections,
             Ground finished,
-            IntUnaryOperator unchanged,
+            @Nullable IntUnaryOperator unchanged,
             List<GivenPipe> pipes,
             WaterOptions options,
             BareGround bare,

@@ -65,6 +65,45 @@ final class Facets {
         return z[v];
     }
 
+    /** Triangle across a side; {@code 3 t + k} is the side of {@code t} opposite its corner k. */
+    int neighbour(int side) {
+        return neighbour[side];
+    }
+
+    /** The first side from {@code side} on that is a line; -1 if none. */
+    int nextBreak(int side) {
+        return breaks.nextSetBit(side);
+    }
+
+    /** Copies the corners of triangles from {@code begin} to before {@code end}. */
+    void copyCorners(int begin, int end, int[] into, int at) {
+        System.arraycopy(corner, 3 * begin, into, at, 3 * (end - begin));
+    }
+
+    /**
+     * The first triangle of {@code was} from {@code t} on that has other corners now; -1 if none.
+     */
+    int nextChanged(Mesh was, int t) {
+        int end = was.corner.length;
+        int at = Arrays.mismatch(corner, 3 * t, end, was.corner, 3 * t, end);
+        return at < 0 ? Mesh.NONE : t + at / 3;
+    }
+
+    /** Eastings of the vertices, with room for {@code size}. */
+    double[] eastings(int size) {
+        return Arrays.copyOf(x, Math.max(size, vertices));
+    }
+
+    /** Northings of the vertices, with room for {@code size}. */
+    double[] northings(int size) {
+        return Arrays.copyOf(y, Math.max(size, vertices));
+    }
+
+    /** Heights of the vertices, with room for {@code size}. */
+    double[] heights(int size) {
+        return Arrays.copyOf(z, Math.max(size, vertices));
+    }
+
     double distance(int a, int b) {
         double dx = x[a] - x[b];
         double dy = y[a] - y[b];

@@ -24,10 +24,19 @@ public final class Ground {
     private final int[] hull;
 
     Ground(Mesh mesh, BitSet probes, List<Finding> findings) {
+        this(mesh, probes, findings, hull(mesh));
+    }
+
+    /**
+     * A ground whose rim is known.
+     *
+     * @param hull the sides without a neighbour, in their order
+     */
+    Ground(Mesh mesh, BitSet probes, List<Finding> findings, int[] hull) {
         this.mesh = mesh;
         this.probes = probes;
         this.findings = List.copyOf(findings);
-        this.hull = hull(mesh);
+        this.hull = hull;
     }
 
     private static int[] hull(Mesh mesh) {
@@ -59,7 +68,11 @@ public final class Ground {
         return new GroundBuilder(survey, options, progress).build();
     }
 
-    /** Number of vertices: surveyed points that were not merged, line crossings, probe holes. */
+    /**
+     * Number of vertices: surveyed points that were not merged, line crossings, probe holes. Where
+     * patches were laid in, those of the old ground keep their numbers, and some may belong to no
+     * triangle any more.
+     */
     public int vertexCount() {
         return mesh.x.length;
     }

@@ -5,14 +5,17 @@ import java.util.BitSet;
 import java.util.List;
 import lanewright.measure.Progress;
 
-/** Puts old facets and patches together into one mesh. */
+/**
+ * Puts old facets and patches together into one mesh. Vertices keep the numbers that they had, also
+ * those that are left without a triangle; triangles of ground keep their order. So nearly all of it
+ * is copied by the run, and few triangles are looked at one by one.
+ */
 final class PatchAssembly {
     private final PatchDrawing from;
     private final Ground old;
     private final Progress progress;
     private final Facets facets;
     private final int[] place;
-    private final int[] vertexPlace;
     private double[] x = new double[0];
     private double[] y = new double[0];
     private double[] z = new double[0];
@@ -24,19 +27,25 @@ final class PatchAssembly {
     private int vertices;
     private int solid;
 
+    /** Sides that had no neighbour before patches and ground were joined, in their order. */
+    private int[] open = new int[1024];
+
+    private int opened;
+
     PatchAssembly(PatchDrawing from, Ground old, Progress progress) {
         this.old = old;
         this.progress = progress;
         this.from = from;
         this.facets = from.facets;
         place = new int[facets.triangles()];
-        vertexPlace = new int[facets.vertices()];
+        vertices = facets.vertices();
     }
 
     Patched patched(List<Patched.Refusal> refused) {
         int voids = number();
         progress.check();
-        takeOld();
+        takeOld(0, solid);
+        takeLines();
         progress.check();
         int at = solid;
         int first = 0;
@@ -44,11 +53,14 @@ final class PatchAssembly {
             at = take(laid, at, first);
             first += laid.patch.triangleCount();
         }
+        for (int side = 3 * solid; side < 3 * at; side++) {
+            open(side);
+        }
+        takeOld(at, origins.length);
         progress.check();
         join();
         progress.check();
         compare();
-        progress.check();
         Mesh mesh =
                 new Mesh(
                         Arrays.copyOf(x, vertices),
@@ -56,114 +68,122 @@ final class PatchAssembly {
                         Arrays.copyOf(z, vertices),
                         corner,
                         neighbour,
-                        corner.length / 3 - voids,
+                        origins.length - voids,
                         breaks);
         return new Patched(
-                new Ground(mesh, new BitSet(), old.findings()), origins, untouched, refused);
+                new Ground(mesh, new BitSet(), old.findings(), hull()),
+                origins,
+                untouched,
+                refused);
     }
 
     /** Numbers what stays: ground first, patches, voids last. */
     private int number() {
         int made = 0;
+        int inner = 0;
         for (LaidPatch laid : from.laid) {
             made += laid.count;
+            inner += laid.vertex.length;
         }
         int voids = 0;
-        for (int t = 0; t < facets.triangles(); t++) {
-            if (t % PatchDrawing.OFTEN == 0) {
-                progress.check();
-            }
+        for (int t = 0; t < place.length; t++) {
             boolean stays = !from.inside.get(t);
-            solid += stays && !facets.isVoid(t) ? 1 : 0;
-            voids += stays && facets.isVoid(t) ? 1 : 0;
+            boolean isVoid = facets.isVoid(t);
+            place[t] = stays ? isVoid ? voids++ : solid++ : Mesh.NONE;
         }
-        int ground = 0;
-        int open = solid + made;
-        for (int t = 0; t < facets.triangles(); t++) {
-            place[t] = from.inside.get(t) ? Mesh.NONE : facets.isVoid(t) ? open++ : ground++;
+        int last = solid + made;
+        for (int t = old.mesh().solid; t < place.length; t++) {
+            if (place[t] != Mesh.NONE && facets.isVoid(t)) {
+                place[t] += last;
+            }
         }
-        corner = new int[3 * (solid + made + voids)];
+        origins = new int[last + voids];
+        corner = new int[3 * origins.length];
         neighbour = new int[corner.length];
         Arrays.fill(neighbour, Mesh.NONE);
-        origins = new int[solid + made + voids];
         Arrays.fill(origins, Mesh.NONE);
+        x = facets.eastings(vertices + inner);
+        y = facets.northings(vertices + inner);
+        z = facets.heights(vertices + inner);
         return voids;
     }
 
-    private void takeOld() {
-        Arrays.fill(vertexPlace, Mesh.NONE);
-        for (int t = 0; t < place.length; t++) {
-            if (t % PatchDrawing.OFTEN == 0) {
-                progress.check();
+    /** Takes over those old facets, in their order, whose new numbers lie in a range. */
+    private void takeOld(int begin, int end) {
+        int t = 0;
+        while (t < place.length) {
+            if (place[t] < begin || place[t] >= end) {
+                t++;
+                continue;
             }
-            if (place[t] != Mesh.NONE) {
-                for (int k = 0; k < 3; k++) {
-                    vertexPlace[facets.corner(t, k)] = 0;
-                }
+            int to = t + 1;
+            while (to < place.length && place[to] == place[t] + to - t) {
+                to++;
             }
-        }
-        int inner = 0;
-        for (LaidPatch laid : from.laid) {
-            inner += laid.vertex.length;
-        }
-        for (int v = 0; v < vertexPlace.length; v++) {
-            boolean stays = vertexPlace[v] == 0 || from.onRim.get(v);
-            vertexPlace[v] = stays ? vertices++ : Mesh.NONE;
-        }
-        x = new double[vertices + inner];
-        y = new double[vertices + inner];
-        z = new double[vertices + inner];
-        for (int v = 0; v < vertexPlace.length; v++) {
-            if (vertexPlace[v] != Mesh.NONE) {
-                x[vertexPlace[v]] = facets.x(v);
-                y[vertexPlace[v]] = facets.y(v);
-                z[vertexPlace[v]] = facets.z(v);
-            }
-        }
-        for (int t = 0; t < place.length; t++) {
-            if (t % PatchDrawing.OFTEN == 0) {
-                progress.check();
-            }
-            if (place[t] != Mesh.NONE) {
-                takeOld(t);
-            }
+            facets.copyCorners(t, to, corner, 3 * place[t]);
+            takeNeighbours(t, to);
+            t = to;
         }
     }
 
-    private void takeOld(int t) {
-        for (int k = 0; k < 3; k++) {
-            int other = facets.neighbour(t, k);
-            int at = 3 * place[t] + k;
-            corner[at] = vertexPlace[facets.corner(t, k)];
-            neighbour[at] = other == Mesh.NONE ? Mesh.NONE : place[other];
-            if (facets.isBreak(3 * t + k)) {
-                breaks.set(at);
+    private void takeNeighbours(int begin, int end) {
+        int at = 3 * place[begin];
+        for (int side = 3 * begin; side < 3 * end; side++) {
+            int other = facets.neighbour(side);
+            int now = other == Mesh.NONE ? Mesh.NONE : place[other];
+            neighbour[at] = now;
+            if (now == Mesh.NONE) {
+                open(at);
+            }
+            at++;
+        }
+    }
+
+    private void open(int side) {
+        if (opened == open.length) {
+            open = Arrays.copyOf(open, 2 * opened);
+        }
+        open[opened++] = side;
+    }
+
+    private void takeLines() {
+        for (int s = facets.nextBreak(0); s >= 0; s = facets.nextBreak(s + 1)) {
+            int now = place[s / 3];
+            if (now != Mesh.NONE) {
+                breaks.set(3 * now + s % 3);
             }
         }
     }
 
     /** Finds the triangles that are still what they were. */
     private void compare() {
+        Mesh was = old.mesh();
         untouched = new int[origins.length];
         Arrays.fill(untouched, Mesh.NONE);
-        Mesh was = old.mesh();
         for (int t = 0; t < was.triangles(); t++) {
-            if (t % PatchDrawing.OFTEN == 0) {
-                progress.check();
-            }
-            if (place[t] == Mesh.NONE) {
-                continue;
-            }
-            boolean same = true;
-            for (int k = 0; k < 3; k++) {
-                same &=
-                        facets.corner(t, k) == was.corner[3 * t + k]
-                                && breaks.get(3 * place[t] + k) == was.breaks.get(3 * t + k);
-            }
-            if (same) {
+            if (place[t] != Mesh.NONE) {
                 untouched[place[t]] = t;
             }
         }
+        for (int t = facets.nextChanged(was, 0); t >= 0; t = facets.nextChanged(was, t + 1)) {
+            if (place[t] != Mesh.NONE) {
+                untouched[place[t]] = Mesh.NONE;
+            }
+        }
+        for (int i = 0; i < opened; i++) {
+            int side = open[i];
+            int before = untouched[side / 3];
+            if (before != Mesh.NONE && breaks.get(side) != was.breaks.get(3 * before + side % 3)) {
+                untouched[side / 3] = Mesh.NONE;
+            }
+        }
+    }
+
+    /** Sides that still have no neighbour. */
+    private int[] hull() {
+        return Arrays.stream(open, 0, opened)
+                .filter(side -> neighbour[side] == Mesh.NONE)
+                .toArray();
     }
 
     private int take(LaidPatch laid, int from0, int first) {
@@ -174,8 +194,7 @@ final class PatchAssembly {
         for (int t = 0; t < laid.count; t++) {
             for (int k = 0; k < 3; k++) {
                 int name = laid.corners[3 * t + k];
-                corner[3 * at + k] =
-                        name >= 0 ? vertexPlace[name] : inner(patch, number, -2 - name);
+                corner[3 * at + k] = name >= 0 ? name : inner(patch, number, -2 - name);
             }
             origins[at] = first + laid.cutFrom[t];
             lines(laid, t, at);
@@ -224,24 +243,21 @@ final class PatchAssembly {
      */
     private void join() {
         int[] first = new int[vertices];
-        int[] next = new int[neighbour.length];
+        int[] next = new int[opened];
         Arrays.fill(first, Mesh.NONE);
-        for (int s = 0; s < neighbour.length; s++) {
-            if (s % PatchDrawing.OFTEN == 0) {
-                progress.check();
-            }
-            if (neighbour[s] != Mesh.NONE) {
-                continue;
-            }
+        for (int i = 0; i < opened; i++) {
+            int s = open[i];
             int low = Math.min(begin(s), end(s));
-            int other = first[low];
-            while (other != Mesh.NONE && !(begin(other) == end(s) && end(other) == begin(s))) {
-                other = next[other];
+            int waiting = first[low];
+            while (waiting != Mesh.NONE
+                    && !(begin(open[waiting]) == end(s) && end(open[waiting]) == begin(s))) {
+                waiting = next[waiting];
             }
-            if (other == Mesh.NONE) {
-                next[s] = first[low];
-                first[low] = s;
+            if (waiting == Mesh.NONE) {
+                next[i] = first[low];
+                first[low] = i;
             } else {
+                int other = open[waiting];
                 neighbour[s] = other / 3;
                 neighbour[other] = s / 3;
                 boolean line = breaks.get(s) || breaks.get(other);

@@ -115,16 +115,18 @@ final class PatchDrawing {
         int[] stack = new int[256];
         int depth = 0;
         Set<Long> found = new HashSet<>();
+        boolean[] rim = new boolean[facets.vertices()];
+        onRim.stream().forEach(v -> rim[v] = true);
         for (int t = 0; t < facets.triangles(); t++) {
             if (t % OFTEN == 0) {
                 progress.check();
             }
+            if (!sideOnRim(t, rim)) {
+                continue;
+            }
             for (int k = 0; k < 3; k++) {
                 int a = facets.corner(t, Mesh.next(k));
                 int b = facets.corner(t, Mesh.last(k));
-                if (!onRim.get(a) || !onRim.get(b)) {
-                    continue;
-                }
                 if (rims.containsKey(key(a, b))) {
                     walls.set(3 * t + k);
                     found.add(key(a, b));
@@ -165,6 +167,13 @@ final class PatchDrawing {
                 failedAt(key(b, a));
             }
         }
+    }
+
+    /** Whether two corners of a triangle lie on a rim: hardly any do. */
+    private boolean sideOnRim(int t, boolean[] rim) {
+        boolean first = rim[facets.corner(t, 0)];
+        boolean second = rim[facets.corner(t, 1)];
+        return (first && second) || ((first || second) && rim[facets.corner(t, 2)]);
     }
 
     /** The patch failed to whose rim a side belongs, a side that was cut or goes round wrongly. */

@@ -26,7 +26,7 @@ final class Flood {
     /** No low spot. */
     static final int NONE = -1;
 
-    private final Graph graph;
+    private final Ways graph;
     private final boolean[] outlets;
     private final double least;
     private final byte[] state;
@@ -49,7 +49,7 @@ final class Flood {
      */
     record Pool(int low, int sill, double level, List<Integer> parts) {}
 
-    private Flood(Graph graph, boolean[] outlets, double least) {
+    private Flood(Ways graph, boolean[] outlets, double least) {
         int n = graph.size();
         this.graph = graph;
         this.outlets = outlets;
@@ -79,7 +79,7 @@ final class Flood {
      * @param order places from the lowest to the highest
      * @param progress asked whether to go on
      */
-    static Flood of(Graph graph, int[] order, boolean[] outlets, double least, Progress progress) {
+    static Flood of(Ways graph, int[] order, boolean[] outlets, double least, Progress progress) {
         var flood = new Flood(graph, outlets, least);
         for (int i = 0; i < order.length; i++) {
             if (i % Graph.OFTEN == 0) {
@@ -105,6 +105,11 @@ final class Flood {
     /** Number of the low spot that the place lies in, or {@link #NONE}. */
     int spotOf(int place) {
         return spotOf[place];
+    }
+
+    /** Says in which low spot a place lies that the flood did not take. */
+    void put(int place, int spot) {
+        spotOf[place] = spot;
     }
 
     /** Height to which water stands over the place once all low spots are full, m. */

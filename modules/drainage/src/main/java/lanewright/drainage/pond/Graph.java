@@ -12,7 +12,7 @@ import lanewright.measure.Progress;
  * without rising, so what is connected below a level on the surface is connected below that level
  * along the edges, and the other way round.
  */
-final class Graph {
+final class Graph implements Ways {
 
     /** So many triangles or places are gone through between two questions whether to go on. */
     static final int OFTEN = 1 << 14;
@@ -29,13 +29,13 @@ final class Graph {
         this.ends = ends;
     }
 
-    /** How many places there are. */
-    int size() {
+    @Override
+    public int size() {
         return heights.length;
     }
 
-    /** Height of a place, m. */
-    double height(int place) {
+    @Override
+    public double height(int place) {
         return heights[place];
     }
 
@@ -44,13 +44,13 @@ final class Graph {
         return outlets[place];
     }
 
-    /** How many places lie next to this one. */
-    int degree(int place) {
+    @Override
+    public int degree(int place) {
         return starts[place + 1] - starts[place];
     }
 
-    /** The place next to {@code place} that has number {@code i}, from zero to its degree. */
-    int next(int place, int i) {
+    @Override
+    public int next(int place, int i) {
         return ends[starts[place] + i];
     }
 
@@ -83,7 +83,11 @@ final class Graph {
         for (int v = 0; v < vertices; v++) {
             heights[v] = mesh.z(v);
         }
-        var ways = new Ways(size);
+        for (int p = 0; p < pipes.size(); p++) {
+            heights[vertices + 2 * p] = pipes.get(p).inletHeight();
+            heights[vertices + 2 * p + 1] = pipes.get(p).outletHeight();
+        }
+        var ways = new Lists(size);
         for (int pass = 0; pass < 2; pass++) {
             for (int t = 0; t < triangles; t++) {
                 if (t % OFTEN == 0) {
@@ -100,23 +104,26 @@ final class Graph {
                     }
                 }
             }
-            for (int p = 0; p < pipes.size(); p++) {
-                PipeLink pipe = pipes.get(p);
-                int inlet = vertices + 2 * p;
-                int outlet = inlet + 1;
-                heights[inlet] = pipe.inletHeight();
-                heights[outlet] = pipe.outletHeight();
-                ways.both(inlet, pipe.inletVertex());
-                ways.both(inlet, outlet);
-                if (pipe.outletVertex() >= 0) {
-                    ways.both(outlet, pipe.outletVertex());
-                } else {
-                    outlets[outlet] = true;
-                }
-            }
+            join(pipes, vertices, ways, outlets);
             ways.endPass();
         }
         return new Graph(heights, outlets, ways.starts, ways.ends);
+    }
+
+    /** Adds the ways of pipes, in one pass, and says which of their mouths let water out. */
+    static void join(List<PipeLink> pipes, int vertices, Lists ways, boolean[] outlets) {
+        for (int p = 0; p < pipes.size(); p++) {
+            PipeLink pipe = pipes.get(p);
+            int inlet = vertices + 2 * p;
+            int outlet = inlet + 1;
+            ways.both(inlet, pipe.inletVertex());
+            ways.both(inlet, outlet);
+            if (pipe.outletVertex() >= 0) {
+                ways.both(outlet, pipe.outletVertex());
+            } else {
+                outlets[outlet] = true;
+            }
+        }
     }
 
     /**
@@ -127,7 +134,7 @@ final class Graph {
     static Graph ofGrid(double[] heights, int columns) {
         int rows = heights.length / columns;
         boolean[] outlets = new boolean[heights.length];
-        var ways = new Ways(heights.length);
+        var ways = new Lists(heights.length);
         for (int pass = 0; pass < 2; pass++) {
             for (int row = 0; row < rows; row++) {
                 for (int column = 0; column < columns; column++) {
@@ -151,13 +158,13 @@ final class Graph {
     }
 
     /** Lists of neighbours built in two passes over the same ways: counting, then filling. */
-    private static final class Ways {
+    static final class Lists {
         private final int[] starts;
         private int[] ends = {};
         private int[] filled = {};
         private boolean counting = true;
 
-        Ways(int size) {
+        Lists(int size) {
             starts = new int[size + 1];
         }
 
@@ -172,6 +179,16 @@ final class Graph {
         void both(int from, int to) {
             one(from, to);
             one(to, from);
+        }
+
+        /** Where the list of each place starts in {@link #ends()}; not a copy. */
+        int[] starts() {
+            return starts;
+        }
+
+        /** All lists, one after another; not a copy. */
+        int[] ends() {
+            return ends;
         }
 
         void endPass() {

@@ -8,14 +8,13 @@ import lanewright.measure.Progress;
 
 /**
  * A surface made ready for raising water on it: once with the rim of the survey open, once with
- * only its true exits. Cost: some 70 bytes a vertex while it lives.
+ * only its true exits. Its searches may run at the same time.
  */
-public final class LowSpotSearch {
+public abstract sealed class LowSpotSearch permits WholeSearch, ChangedSearch {
 
     private final Mesh mesh;
-    private final Graph graph;
-    private final int[] order;
     private final List<PlacedPipe> placed;
+    private final List<PipeLink> links = new ArrayList<>();
     private final int[] through;
     private final Progress progress;
 
@@ -39,27 +38,11 @@ public final class LowSpotSearch {
      */
     public record Exit(double x, double y) {}
 
-    /**
-     * Makes {@code mesh} ready.
-     *
-     * @param pipes pipes that are there already
-     */
-    public LowSpotSearch(Mesh mesh, List<GivenPipe> pipes) {
-        this(mesh, pipes.stream().map(pipe -> PlacedPipe.on(mesh, pipe)).toList(), Progress.NONE);
-    }
-
-    /**
-     * Makes {@code mesh} ready.
-     *
-     * @param placed pipes that are there already, with their ends on this surface
-     * @param progress asked whether to go on, here and by the searches
-     */
-    public LowSpotSearch(Mesh mesh, List<PlacedPipe> placed, Progress progress) {
+    LowSpotSearch(Mesh mesh, List<PlacedPipe> placed, Progress progress) {
         this.mesh = mesh;
         this.placed = List.copyOf(placed);
         this.progress = progress;
         through = new int[placed.size()];
-        List<PipeLink> links = new ArrayList<>();
         for (int p = 0; p < placed.size(); p++) {
             PipeLink link = placed.get(p).link();
             if (link != null) {
@@ -67,25 +50,29 @@ public final class LowSpotSearch {
                 links.add(link);
             }
         }
-        graph = Graph.of(mesh, links, progress);
-        order = HeightOrder.of(graph.heights(), progress);
+    }
+
+    /**
+     * Whether each place lies on the rim, or is the mouth of a pipe off the surface; not a copy.
+     */
+    abstract boolean[] rim();
+
+    /** Raises the water, which leaves where {@code open} says. */
+    abstract Flood flood(boolean[] open);
+
+    /** The pipes that let water through, in the order of their places after the vertices. */
+    List<PipeLink> links() {
+        return links;
+    }
+
+    /** Asked whether to go on. */
+    Progress progress() {
+        return progress;
     }
 
     /** All low spots, with water leaving wherever it reaches the rim. */
     public LowSpots all(LowSpots.Threshold threshold) {
-        return found(graph.outlets(), threshold);
-    }
-
-    /** The exits of this surface, taken as the ground as it is. */
-    public Exits exits() {
-        boolean[] exits = RimExits.of(graph, order, progress);
-        List<Exit> at = new ArrayList<>();
-        for (int v = 0; v < mesh.vertexCount(); v++) {
-            if (exits[v]) {
-                at.add(new Exit(mesh.x(v), mesh.y(v)));
-            }
-        }
-        return new Exits(at);
+        return found(rim(), threshold);
     }
 
     /**
@@ -95,11 +82,12 @@ public final class LowSpotSearch {
      * nearest place on its rim.
      */
     public LowSpots within(Exits exits, LowSpots.Threshold threshold) {
-        boolean[] outlets = new boolean[graph.size()];
+        boolean[] rim = rim();
+        boolean[] open = new boolean[rim.length];
         Set<Exit> missing = new LinkedHashSet<>(exits.at());
-        for (int place = 0; place < outlets.length; place++) {
-            if (graph.isOutlet(place)) {
-                outlets[place] =
+        for (int place = 0; place < open.length; place++) {
+            if (rim[place]) {
+                open[place] =
                         place >= mesh.vertexCount()
                                 || missing.remove(new Exit(mesh.x(place), mesh.y(place)));
             }
@@ -107,18 +95,21 @@ public final class LowSpotSearch {
         for (Exit exit : missing) {
             int nearest = nearestOnRim(exit);
             if (nearest >= 0) {
-                outlets[nearest] = true;
+                open[nearest] = true;
             }
         }
-        return found(outlets, threshold);
+        return found(open, threshold);
     }
 
     private int nearestOnRim(Exit exit) {
         int nearest = -1;
         double least = Double.POSITIVE_INFINITY;
         for (int v = 0; v < mesh.vertexCount(); v++) {
+            if (!rim()[v]) {
+                continue;
+            }
             double distance = Math.hypot(mesh.x(v) - exit.x(), mesh.y(v) - exit.y());
-            if (graph.isOutlet(v) && distance < least) {
+            if (distance < least) {
                 nearest = v;
                 least = distance;
             }
@@ -126,8 +117,7 @@ public final class LowSpotSearch {
         return nearest;
     }
 
-    private LowSpots found(boolean[] outlets, LowSpots.Threshold threshold) {
-        Flood flood = Flood.of(graph, order, outlets, LowSpots.LEAST_DEPTH, progress);
-        return new Measuring(mesh, graph, flood, placed, through, threshold).found(progress);
+    private LowSpots found(boolean[] open, LowSpots.Threshold threshold) {
+        return new Measuring(mesh, rim(), flood(open), placed, through, threshold).found(progress);
     }
 }

@@ -53,7 +53,7 @@ public record LowSpots(
     public static LowSpots of(
             Mesh mesh, List<GivenPipe> pipes, Threshold threshold, Progress progress) {
         progress.report(0, "looking for low spots");
-        var search = new LowSpotSearch(mesh, pipes);
+        var search = new WholeSearch(mesh, pipes);
         progress.check();
         progress.report(0.5, "looking for low spots");
         return search.all(threshold);

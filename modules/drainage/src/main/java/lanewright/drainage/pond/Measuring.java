@@ -8,7 +8,7 @@ import lanewright.measure.Progress;
 /** Measures the pools of one flood on the triangles; lives for one call. */
 final class Measuring {
     private final Mesh mesh;
-    private final Graph graph;
+    private final boolean[] rim;
     private final Flood flood;
     private final List<PlacedPipe> pipes;
     private final int[] through;
@@ -19,13 +19,13 @@ final class Measuring {
 
     Measuring(
             Mesh mesh,
-            Graph graph,
+            boolean[] rim,
             Flood flood,
             List<PlacedPipe> pipes,
             int[] through,
             LowSpots.Threshold threshold) {
         this.mesh = mesh;
-        this.graph = graph;
+        this.rim = rim;
         this.flood = flood;
         this.pipes = pipes;
         this.through = through;
@@ -133,7 +133,7 @@ final class Measuring {
                 pool.level(),
                 spillX,
                 spillY,
-                (pipe < 0 && graph.isOutlet(sill)) || atRim[number],
+                (pipe < 0 && rim[sill]) || atRim[number],
                 pipe,
                 area[number],
                 volume[number],

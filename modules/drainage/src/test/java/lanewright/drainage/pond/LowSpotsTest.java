@@ -316,7 +316,7 @@ class LowSpotsTest {
     void aValleyLeavesTheSurveyWhereItRunsOut() {
         ArrayMesh valley =
                 ArrayMesh.sheet(-20, 0, 40, 40, 1, (x, y) -> 0.1 * Math.abs(x) + 0.03 * y);
-        LowSpotSearch.Exits exits = new LowSpotSearch(valley, List.of()).exits();
+        LowSpotSearch.Exits exits = new WholeSearch(valley, List.of()).exits();
         assertEquals(List.of(new LowSpotSearch.Exit(0, 0)), exits.at());
     }
 
@@ -327,7 +327,7 @@ class LowSpotsTest {
         ArrayMesh slope =
                 ArrayMesh.sheet(
                         0, 0, 40, 40, 1, (x, y) -> 0.03 * y + 0.01 * x + noise[(int) (y * 41 + x)]);
-        LowSpotSearch.Exits exits = new LowSpotSearch(slope, List.of()).exits();
+        LowSpotSearch.Exits exits = new WholeSearch(slope, List.of()).exits();
         assertEquals(1, exits.at().size());
         assertTrue(exits.at().get(0).x() < 5 && exits.at().get(0).y() < 3);
     }
@@ -351,8 +351,8 @@ class LowSpotsTest {
         LowSpot open = all(after).listed().get(0);
         assertEquals(1.2, open.level(), 1e-12);
         assertTrue(open.atRim());
-        LowSpotSearch.Exits exits = new LowSpotSearch(before, List.of()).exits();
-        LowSpotSearch search = new LowSpotSearch(after, List.of());
+        LowSpotSearch.Exits exits = new WholeSearch(before, List.of()).exits();
+        var search = new WholeSearch(after, List.of());
         List<LowSpot> held = search.within(exits, LowSpots.Threshold.USUAL).listed();
         assertEquals(1, held.size());
         assertEquals(3, held.get(0).level(), 1e-12);
@@ -361,7 +361,7 @@ class LowSpotsTest {
         assertEquals(held.get(0).area(), enclosed, 1e-9 * enclosed);
         assertEquals(
                 List.of(),
-                new LowSpotSearch(before, List.of())
+                new WholeSearch(before, List.of())
                         .within(exits, LowSpots.Threshold.USUAL)
                         .listed());
     }
@@ -370,7 +370,7 @@ class LowSpotsTest {
     void theOutlineEnclosesTheAreaAlongTheRimToo(RepetitionInfo run) {
         int seed = run.getCurrentRepetition();
         ArrayMesh ground = rough(seed);
-        LowSpotSearch search = new LowSpotSearch(ground, List.of());
+        var search = new WholeSearch(ground, List.of());
         for (LowSpot spot : search.within(search.exits(), new LowSpots.Threshold(0, 0)).listed()) {
             double enclosed = spot.outline().stream().mapToDouble(Trace::signedArea).sum();
             assertEquals(spot.area(), enclosed, 1e-9 * spot.area(), "seed " + seed);

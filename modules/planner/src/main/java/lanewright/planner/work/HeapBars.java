@@ -16,7 +16,10 @@ import lanewright.survey.Boundary;
 import lanewright.survey.Ring;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /**
@@ -156,15 +159,19 @@ final class HeapBars {
                             why,
                             words,
                             new IndexedFacetDistance(shape),
-                            (x, y) ->
-                                    shape.getDimension() == 2
-                                            && shape.intersects(
-                                                    LandShapes.FACTORY.createPoint(
-                                                            new Coordinate(x, y))),
+                            covers(shape),
                             body,
                             away,
                             hazard));
         }
+    }
+
+    private static BiPredicate<Double, Double> covers(Geometry shape) {
+        if (shape.getDimension() != 2) {
+            return (x, y) -> false;
+        }
+        PreparedGeometry ready = PreparedGeometryFactory.prepare(shape);
+        return (x, y) -> ready.intersects(LandShapes.FACTORY.createPoint(new Coordinate(x, y)));
     }
 
     private void water() {
@@ -183,12 +190,13 @@ final class HeapBars {
         void pool(Pool pool) {
             for (Trace ring : pool.spot().outline()) {
                 Geometry edge = trace(ring);
+                Envelope box = edge.getEnvelopeInternal();
                 bars.add(
                         new Bar(
                                 Why.WATER,
                                 "a low spot where water sits",
                                 new IndexedFacetDistance(edge),
-                                (x, y) -> pool.spot().covers(x, y),
+                                (x, y) -> box.covers(x, y) && pool.spot().covers(x, y),
                                 0,
                                 FROM_WATER,
                                 null));
