@@ -56,6 +56,16 @@ final class LandLane {
         stations();
     }
 
+    /** Only its line and stations, on a map that reaches as far. */
+    void line() {
+        Beside.Path limits =
+                beside.all(section -> section.left().limit())
+                        .ringWith(beside.all(section -> section.right().limit()));
+        line(Role.CENTRE, beside.all(section -> 0));
+        reach(limits.x(), limits.y(), AROUND);
+        stations();
+    }
+
     void heap(HeapPlace heap) {
         double[][] outline = heap.outline();
         land.area(Role.HEAP, outline[0], outline[1]);

@@ -7,7 +7,6 @@ import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
-import lanewright.drainage.flow.FlowPath;
 import lanewright.drainage.pond.Trace;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
@@ -35,23 +34,28 @@ final class LandWater {
         this.units = units;
     }
 
+    /** What was before the lane and what will be, on one map. */
     void draw() {
         for (Pool pool : water.gone()) {
             outlines(Role.WATER_BEFORE, pool, false);
         }
+        after();
+    }
+
+    /** Water on the land as it is. */
+    void before() {
+        for (Pool pool : water.before()) {
+            pool(pool, "");
+        }
+        water.pathsBefore().forEach(path -> flow(path.line()));
+        water.pipes().stream().filter(course -> !course.pipe().toLay()).forEach(this::pipe);
+    }
+
+    /** Water on the land with the lane built. */
+    void after() {
         for (Pool pool : water.after()) {
-            outlines(Role.WATER, pool, true);
             WetPlace place = water.placeOf(pool);
-            land.label(
-                    (place == null ? "" : place.name() + ": ")
-                            + "water "
-                            + Words.of(Quantity.depth(pool.spot().depth()), units)
-                            + " deep",
-                    pool.spot().x(),
-                    pool.spot().y(),
-                    Role.WATER_TEXT,
-                    true,
-                    pool.isMade() ? 0 : 3);
+            pool(pool, place == null ? "" : place.name() + ": ");
         }
         for (WetPlace place : water.places()) {
             CulvertLine culvert = place.cure().pipe();
@@ -68,23 +72,34 @@ final class LandWater {
                         0);
             }
         }
-        for (FlowPath path : water.pathsAfter()) {
-            flow(path.line());
-        }
-        for (PipeCourse course : water.pipes()) {
-            var pipe = course.pipe();
-            land.line(
-                    Role.PIPE,
-                    new double[] {pipe.inletX(), pipe.outletX()},
-                    new double[] {pipe.inletY(), pipe.outletY()});
-            land.label(
-                    pipe.name() + (pipe.toLay() ? ", to lay" : ""),
-                    (pipe.inletX() + pipe.outletX()) / 2,
-                    (pipe.inletY() + pipe.outletY()) / 2,
-                    Role.TEXT,
-                    false,
-                    2);
-        }
+        water.pathsAfter().forEach(path -> flow(path.line()));
+        water.pipes().forEach(this::pipe);
+    }
+
+    private void pool(Pool pool, String name) {
+        outlines(Role.WATER, pool, true);
+        land.label(
+                name + "water " + Words.of(Quantity.depth(pool.spot().depth()), units) + " deep",
+                pool.spot().x(),
+                pool.spot().y(),
+                Role.WATER_TEXT,
+                true,
+                pool.isMade() ? 0 : 3);
+    }
+
+    private void pipe(PipeCourse course) {
+        var pipe = course.pipe();
+        land.line(
+                Role.PIPE,
+                new double[] {pipe.inletX(), pipe.outletX()},
+                new double[] {pipe.inletY(), pipe.outletY()});
+        land.label(
+                pipe.name() + (pipe.toLay() ? ", to lay" : ""),
+                (pipe.inletX() + pipe.outletX()) / 2,
+                (pipe.inletY() + pipe.outletY()) / 2,
+                Role.TEXT,
+                false,
+                2);
     }
 
     /**

@@ -85,6 +85,7 @@ public final class PlanSet {
                 List.of(
                         () -> List.of(land(beside, things)),
                         () -> along(lane),
+                        () -> List.of(waters(beside)),
                         () -> across(lane),
                         () -> lists(out));
         var made = new ArrayList<List<Sheet>>(Collections.nCopies(parts.size(), List.of()));
@@ -122,6 +123,10 @@ public final class PlanSet {
         return List.of(
                 profile,
                 WaterSheet.of(outcome.water(), outcome.storm(), units, says(Topic.WATER), profile));
+    }
+
+    private Sheet waters(Beside beside) {
+        return WaterMapSheet.of(outcome, beside, units, says(Topic.WATER));
     }
 
     private List<Sheet> across(Unrolled lane) {
