@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import lanewright.desktop.look.Type;
@@ -181,9 +183,41 @@ class DeskWindowTest {
         hand.look("key-and-words");
         hand.click("key");
         hand.keys(KeyCode.CONTROL, KeyCode.DIGIT7);
+        hand.write("field-shapes[0].layers[1].thickness", "5");
+        hand.until("the thinner base", () -> session.shown().get().settled());
+        hand.until(
+                "the answer of before",
+                () -> ((Label) hand.see("question-stone").lookup(".before")).isVisible());
+        hand.look("changed-answer");
         hand.write("field-stone.payload", "dozen");
         hand.look("value-refused");
         assertEquals("18 tons", session.file().said("stone.payload"));
+        close(window);
+    }
+
+    @Test
+    void aTriangleOnTheLandOpensItsText() throws Exception {
+        Hand hand = hand();
+        Session session = session("marrow-fold");
+        DeskWindow window = show(hand, session);
+        hand.keys(KeyCode.CONTROL, KeyCode.DIGIT7);
+        Node land = hand.see("land");
+        double[] sign =
+                hand.handOver(
+                        land,
+                        colour ->
+                                colour.getRed() > 0.75
+                                        && colour.getGreen() > 0.3
+                                        && colour.getGreen() < 0.65
+                                        && colour.getBlue() < 0.45);
+        hand.clickAt(land, sign[0], sign[1]);
+        hand.until(
+                "its text",
+                () ->
+                        window.root().lookupAll(".evidence").stream()
+                                .flatMap(text -> text.getPseudoClassStates().stream())
+                                .anyMatch(of -> of.getPseudoClassName().equals("pointed")));
+        hand.look("triangle-opened");
         close(window);
     }
 

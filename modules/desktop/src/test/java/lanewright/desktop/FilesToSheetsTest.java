@@ -115,6 +115,12 @@ class FilesToSheetsTest {
         hand.keys(KeyCode.DOWN);
         hand.keys(KeyCode.DOWN);
         hand.look(sample + "-sheets");
+        hand.click("larger");
+        hand.click("larger");
+        Node page = hand.see("page");
+        hand.drag(page, 500, 300, 640, 420, 4);
+        hand.look(sample + "-sheets-larger");
+        hand.click("whole-page");
         hand.click("save-folder");
         hand.until("the folder", () -> Files.isRegularFile(folder.resolve("out/sheets.pdf")));
         hand.until(

@@ -10,15 +10,19 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import javafx.application.Platform;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.geometry.Bounds;
+import javafx.scene.Cursor;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.scene.paint.Color;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
@@ -158,6 +162,32 @@ final class Hand {
         settle();
         WritableImage image = on(() -> stage.getScene().snapshot(null));
         return image.getPixelReader().getColor((int) x, (int) y).getBrightness();
+    }
+
+    /**
+     * Moves the pointer over places of a part that are painted in a colour, by rows, until it
+     * becomes a hand; px from its left top.
+     *
+     * @throws AssertionError if it becomes none
+     */
+    double[] handOver(Node part, Predicate<Color> colour) {
+        settle();
+        Bounds bounds = on(() -> part.localToScene(part.getBoundsInLocal()));
+        PixelReader pixels = on(() -> stage.getScene().snapshot(null)).getPixelReader();
+        for (int y = 0; y < (int) bounds.getHeight(); y += 3) {
+            for (int x = 0; x < (int) bounds.getWidth(); x += 3) {
+                int left = (int) bounds.getMinX() + x;
+                int top = (int) bounds.getMinY() + y;
+                if (colour.test(pixels.getColor(left, top))) {
+                    moveTo(part, x, y);
+                    if (on(part::getCursor) == Cursor.HAND) {
+                        return new double[] {x, y};
+                    }
+                }
+            }
+        }
+        look("no-hand");
+        throw new AssertionError("the pointer never became a hand over " + part);
     }
 
     /** Takes a picture of the window. */

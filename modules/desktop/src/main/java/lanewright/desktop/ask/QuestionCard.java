@@ -33,6 +33,7 @@ import org.jspecify.annotations.Nullable;
 final class QuestionCard {
 
     private static final PseudoClass OPEN = PseudoClass.getPseudoClass("open");
+    private static final PseudoClass POINTED = PseudoClass.getPseudoClass("pointed");
     private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
 
     /** Findings shown before the rest is asked for. */
@@ -46,6 +47,8 @@ final class QuestionCard {
     private final SVGPath mark = new SVGPath();
     private final Label question = new Label();
     private final Label answer = new Label("Being worked out.");
+    private final Label before = new Label();
+    private final Label changed = new Label("changed");
     private final VBox inside = new VBox(10);
     private final VBox controls = new VBox(8);
     private final VBox proposal = new VBox(6);
@@ -58,6 +61,14 @@ final class QuestionCard {
     private List<Finding> shownNumbers = List.of();
     private @Nullable UnitSystem shownUnits;
     private boolean open;
+
+    /** The answer when all was settled and nothing moved, and the edit it was of. */
+    private String settled = "";
+
+    private long settledEdit = -1;
+
+    /** What was settled before the newest edit. */
+    private String earlier = "";
 
     /** Whether all findings were asked for since the card was opened. */
     private boolean all;
@@ -73,7 +84,13 @@ final class QuestionCard {
         question.setWrapText(true);
         answer.getStyleClass().add("answer");
         answer.setWrapText(true);
-        VBox said = new VBox(2, question, answer);
+        before.getStyleClass().add("before");
+        before.setWrapText(true);
+        changed.getStyleClass().add("changed");
+        changed.setMinWidth(Region.USE_PREF_SIZE);
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        VBox said = new VBox(2, new HBox(6, question, gap, changed), answer, before);
         HBox.setHgrow(said, Priority.ALWAYS);
         Region badge = new Region();
         badge.setMinSize(18, 18);
@@ -168,6 +185,7 @@ final class QuestionCard {
                         ? Math.max(answer.getMinHeight(), answer.getHeight())
                         : Region.USE_COMPUTED_SIZE);
         mark(told, stale);
+        compare(shown);
         if (!open) {
             return;
         }
@@ -208,6 +226,27 @@ final class QuestionCard {
         }
     }
 
+    /** Tells whether the newest edit changed the answer, and of the open question what it was. */
+    private void compare(Shown shown) {
+        if (shown.edit() != settledEdit) {
+            earlier = settled;
+        }
+        String now = answer.getText();
+        boolean other = !earlier.isEmpty() && !earlier.equals(now);
+        show(changed, other);
+        show(before, other && open);
+        before.setText("before: " + earlier);
+        if (shown.settled() && !session.isMoving() && shown.edit() != settledEdit) {
+            settled = now;
+            settledEdit = shown.edit();
+        }
+    }
+
+    private static void show(Label label, boolean seen) {
+        label.setVisible(seen);
+        label.setManaged(seen);
+    }
+
     private void mark(@Nullable Answer told, boolean stale) {
         mark.getStyleClass().removeAll("mark-answered", "mark-look", "mark-open");
         if (told == null || told.mark() == Answer.Mark.OPEN) {
@@ -227,6 +266,22 @@ final class QuestionCard {
         }
         mark.setFillRule(javafx.scene.shape.FillRule.EVEN_ODD);
         mark.setOpacity(stale ? 0.5 : 1);
+    }
+
+    /** The text of a finding of this question, shown if it was not; null if there is none. */
+    @Nullable Node textOf(Finding finding) {
+        int at = shownFindings.indexOf(finding);
+        UnitSystem units = shownUnits;
+        if (at < 0 || units == null) {
+            return null;
+        }
+        if (at >= FIRST_FINDINGS && !all) {
+            all = true;
+            evidence(shownFindings, units);
+        }
+        Node text = evidence.getChildren().get(at);
+        evidence.getChildren().forEach(each -> each.pseudoClassStateChanged(POINTED, each == text));
+        return text;
     }
 
     private void evidence(List<Finding> found, UnitSystem units) {

@@ -72,6 +72,13 @@ public final class Questions {
                                 refreshing.now();
                             }
                         });
+        session.pointed()
+                .addListener(
+                        (seen, was, now) -> {
+                            if (now != null) {
+                                Platform.runLater(() -> point(now));
+                            }
+                        });
         list.heightProperty()
                 .addListener((seen, was, now) -> stay(was.doubleValue(), now.doubleValue()));
         open(session.open().get());
@@ -112,6 +119,14 @@ public final class Questions {
                     double wanted = Math.min(top, at.getMinY() - MARGIN);
                     rollTo(Math.max(wanted, at.getMaxY() + MARGIN - seen), room);
                 });
+    }
+
+    private void point(Finding finding) {
+        QuestionCard card = cards.get(finding.topic());
+        Node text = card == null ? null : card.textOf(finding);
+        if (text != null) {
+            reveal(text);
+        }
     }
 
     private void open(Topic topic) {

@@ -63,6 +63,7 @@ public final class LandBoard extends Board implements AutoCloseable {
     private double lastY;
     private boolean dragged;
     private boolean panning;
+    private List<LandMarks.Sign> signs = List.of();
     private final List<double[]> tape = new ArrayList<>();
     private final List<double[]> drawn = new ArrayList<>();
     private @Nullable Consumer<List<double[]>> drawing;
@@ -312,6 +313,7 @@ public final class LandBoard extends Board implements AutoCloseable {
             marks.ghost(other);
         }
         marks.looks(shown.findings(), draft.design().alignment());
+        signs = marks.signs();
         marks.marker(draft, opened.marker().get());
         corners(marks);
         paintTape(marks);
@@ -482,6 +484,11 @@ public final class LandBoard extends Board implements AutoCloseable {
         if (opened == null || draft == null || taping.get()) {
             return;
         }
+        LandMarks.Sign sign = signAt(event.getX(), event.getY());
+        if (sign != null) {
+            opened.pointTo(sign.finding());
+            return;
+        }
         Alignment line = draft.design().alignment();
         Place place = line.place(at[0], at[1]);
         if (place != null && Math.abs(place.offset()) * view.scale() < 40) {
@@ -491,6 +498,10 @@ public final class LandBoard extends Board implements AutoCloseable {
                 chosen = lane == null ? -1 : lane.putIn(line, place.station());
             }
         }
+    }
+
+    private LandMarks.@Nullable Sign signAt(double x, double y) {
+        return signs.stream().filter(each -> each.box().holds(x, y)).findFirst().orElse(null);
     }
 
     private void finishDrawing() {
@@ -507,7 +518,8 @@ public final class LandBoard extends Board implements AutoCloseable {
         readout.set(read(view.east(event.getX()), view.north(event.getY())));
         if (drawing == null) {
             setCursor(
-                    editing() && cornerAt(event.getX(), event.getY()) >= 0
+                    (editing() && cornerAt(event.getX(), event.getY()) >= 0)
+                                    || signAt(event.getX(), event.getY()) != null
                             ? Cursor.HAND
                             : Cursor.DEFAULT);
         }

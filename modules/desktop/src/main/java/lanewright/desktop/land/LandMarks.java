@@ -33,6 +33,7 @@ import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.survey.Survey;
+import org.jspecify.annotations.Nullable;
 
 /** Puts the lane, its water and what must be minded on the board, in the roles of the sheets. */
 final class LandMarks {
@@ -64,11 +65,25 @@ final class LandMarks {
     private final Clip clip;
     private final Pen pen = new Pen();
     private final List<Box> taken = new ArrayList<>();
+    private final List<Sign> signs = new ArrayList<>();
 
     LandMarks(View view, UnitSystem units) {
         this.view = view;
         this.units = units;
         this.clip = new Clip(view.width(), view.height());
+    }
+
+    /**
+     * The sign of a finding.
+     *
+     * @param box where it stands, px
+     * @param finding what it warns of
+     */
+    record Sign(Box box, Finding finding) {}
+
+    /** The signs of findings, where they were put. */
+    List<Sign> signs() {
+        return List.copyOf(signs);
     }
 
     List<Mark> marks() {
@@ -378,13 +393,16 @@ final class LandMarks {
         for (int i = 0; i < numbered.size(); i++) {
             double[] at = LandPlaces.of(numbered.get(i).where(), line);
             if (at != null && view.sees(at[0], at[1])) {
-                look(view.px(at[0]), view.py(at[1]), Words.fixed(i + 1, 0));
+                Box plate = look(view.px(at[0]), view.py(at[1]), Words.fixed(i + 1, 0));
+                if (plate != null) {
+                    signs.add(new Sign(plate, numbered.get(i)));
+                }
             }
         }
     }
 
     /** A triangle and its number on a plate, as near to its place as there is room. */
-    private void look(double x, double y, String number) {
+    private @Nullable Box look(double x, double y, String number) {
         double wide = 19 + Face.of(true).width(number, Type.NOTE);
         for (double[] by : LOOKS) {
             Box plate = new Box(x + by[0] - wide / 2, y + by[1] - 8, wide, 16);
@@ -397,9 +415,10 @@ final class LandMarks {
                 pen.look(plate.x() + 8, plate.y() + 8, 12);
                 pen.bold(
                         Role.TEXT, number, plate.x() + 16, plate.y() + 12, Type.NOTE, Anchor.START);
-                return;
+                return plate;
             }
         }
+        return null;
     }
 
     /** The one place marker: a line right across and a ring, white-rimmed. */

@@ -16,6 +16,7 @@ import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -101,7 +102,10 @@ public final class SheetsPane {
         Button close = new Button("Back to the plan");
         close.setId("back");
         close.setOnAction(event -> close());
-        HBox head = new HBox(12, title, says, gap, bar, stop, save, close);
+        Button smaller = sized("smaller", "Smaller", () -> page.size(1 / Page.STEP));
+        Button larger = sized("larger", "Larger", () -> page.size(Page.STEP));
+        Button whole = sized("whole-page", "Whole page", page::whole);
+        HBox head = new HBox(12, title, says, gap, bar, smaller, larger, whole, stop, save, close);
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("head");
         pane.setTop(head);
@@ -116,6 +120,14 @@ public final class SheetsPane {
                 });
         session.shown().addListener(news);
         news(session.shown().get());
+    }
+
+    private static Button sized(String id, String words, Runnable work) {
+        Button button = new Button(words);
+        button.setId(id);
+        button.getStyleClass().add("quiet");
+        button.setOnAction(event -> work.run());
+        return button;
     }
 
     /** What to lay over the plan. */
@@ -238,21 +250,122 @@ public final class SheetsPane {
                 });
     }
 
-    /** One page, as large as there is room. */
+    /**
+     * One page: whole, or larger and moved by the pointer, the wheel or the keys. Larger, it stays
+     * over the same place of the next page.
+     */
     private static final class Page extends Board {
+        /** So much larger or smaller at a time. */
+        static final double STEP = 1.25;
+
+        private static final double MOST = 8;
+        private static final double AROUND = 16;
+
+        /** How far a key moves the page, px. */
+        private static final double MOVE = 80;
+
         /** Darker than anything about it, so that the white of the paper is all that shines. */
         private static final Color DARK_TABLE = Color.web("#121618");
 
         private @Nullable Drawing drawing;
 
+        /** How much larger than whole. */
+        private double larger = 1;
+
+        /** What of the page lies in the middle of the window, as shares of its width and height. */
+        private double across = 0.5;
+
+        private double down = 0.5;
+        private double lastX;
+        private double lastY;
+
         Page() {
             setId("page");
             setAccessibleText("The sheet as it will be printed");
+            setOnMousePressed(
+                    event -> {
+                        requestFocus();
+                        lastX = event.getX();
+                        lastY = event.getY();
+                    });
+            setOnMouseDragged(
+                    event -> {
+                        move(event.getX() - lastX, event.getY() - lastY);
+                        lastX = event.getX();
+                        lastY = event.getY();
+                    });
+            setOnScroll(
+                    event -> {
+                        size(Math.pow(1.0018, event.getDeltaY()));
+                        event.consume();
+                    });
+            setOnKeyPressed(this::keyed);
         }
 
         void show(@Nullable Drawing now) {
             drawing = now;
             repaint();
+        }
+
+        void whole() {
+            larger = 1;
+            across = 0.5;
+            down = 0.5;
+            repaint();
+        }
+
+        void size(double by) {
+            larger = Math.max(1, Math.min(MOST, larger * by));
+            hold();
+        }
+
+        private void keyed(KeyEvent event) {
+            switch (event.getCode()) {
+                case PLUS, EQUALS, ADD -> size(STEP);
+                case MINUS, SUBTRACT -> size(1 / STEP);
+                case DIGIT0, HOME -> whole();
+                case LEFT -> move(MOVE, 0);
+                case RIGHT -> move(-MOVE, 0);
+                case UP -> move(0, MOVE);
+                case DOWN -> move(0, -MOVE);
+                default -> {
+                    return;
+                }
+            }
+            event.consume();
+        }
+
+        private void move(double dx, double dy) {
+            Drawing shown = drawing;
+            if (shown != null) {
+                double k = scale(shown, getWidth(), getHeight());
+                across -= dx / (k * shown.width());
+                down -= dy / (k * shown.height());
+                hold();
+            }
+        }
+
+        /** Keeps the page in sight: where all of it fits, it lies in the middle. */
+        private void hold() {
+            Drawing shown = drawing;
+            if (shown != null) {
+                double k = scale(shown, getWidth(), getHeight());
+                across = held(across, (getWidth() / 2 - AROUND) / (k * shown.width()));
+                down = held(down, (getHeight() / 2 - AROUND) / (k * shown.height()));
+            }
+            repaint();
+        }
+
+        private static double held(double at, double half) {
+            return half >= 0.5 ? 0.5 : Math.max(half, Math.min(1 - half, at));
+        }
+
+        private double scale(Drawing shown, double width, double height) {
+            double fits =
+                    Math.min(
+                            (width - 2 * AROUND) / shown.width(),
+                            (height - 2 * AROUND) / shown.height());
+            return larger * Math.max(1e-3, fits);
         }
 
         @Override
@@ -263,15 +376,9 @@ public final class SheetsPane {
             if (shown == null) {
                 return;
             }
-            double around = 16;
-            double k =
-                    Math.min(
-                            (width - 2 * around) / shown.width(),
-                            (height - 2 * around) / shown.height());
-            if (k <= 0) {
-                return;
-            }
-            g.translate((width - k * shown.width()) / 2, (height - k * shown.height()) / 2);
+            double k = scale(shown, width, height);
+            g.translate(
+                    width / 2 - across * k * shown.width(), height / 2 - down * k * shown.height());
             g.scale(k, k);
             // Paper is paper, also in the evening.
             g.setFill(Theme.LIGHT.colour(0xFFFFFF));

@@ -13,6 +13,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import lanewright.desktop.session.Shown.Wrong;
+import lanewright.measure.Finding;
 import lanewright.measure.Finding.Topic;
 import lanewright.planner.document.GradePart;
 import lanewright.planner.document.Plan;
@@ -42,6 +43,7 @@ public final class Session implements AutoCloseable {
     private final ReadOnlyStringWrapper redoable = new ReadOnlyStringWrapper("");
     private final DoubleProperty marker = new SimpleDoubleProperty(0);
     private final ObjectProperty<Topic> open = new SimpleObjectProperty<>(Topic.LINE);
+    private final ReadOnlyObjectWrapper<@Nullable Finding> pointed = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Run.@Nullable Land> land = new ReadOnlyObjectWrapper<>();
     private @Nullable Gesture gesture;
 
@@ -112,6 +114,18 @@ public final class Session implements AutoCloseable {
     /** The question that is open. */
     public ObjectProperty<Topic> open() {
         return open;
+    }
+
+    /** The finding that was pointed at last, on the land or elsewhere; null if none was. */
+    public ReadOnlyObjectProperty<@Nullable Finding> pointed() {
+        return pointed.getReadOnlyProperty();
+    }
+
+    /** Opens the question that a finding belongs to, and points at its text. */
+    public void pointTo(Finding finding) {
+        open.set(finding.topic());
+        pointed.set(null);
+        pointed.set(finding);
     }
 
     /** What undo would take back, or empty. */

@@ -23,6 +23,11 @@ import org.jspecify.annotations.Nullable;
 /** The start: what to do first, in a few plain ways. */
 public final class StartPane implements AutoCloseable {
 
+    /**
+     * A plan is told by its own name if its file is no larger, bytes: the list must come at once.
+     */
+    private static final long MOST_READ = 1_000_000;
+
     /** Opens what is chosen here. */
     public interface Opening {
         /** Opens a plan that lies in a file. */
@@ -180,9 +185,11 @@ public final class StartPane implements AutoCloseable {
         }
         VBox card = new VBox(10, title, buttons);
         for (Path plan : remembered.recent()) {
-            Hyperlink link = new Hyperlink(plan.toString());
+            Hyperlink link = new Hyperlink(called(plan));
             link.setOnAction(event -> opening.openPlan(plan));
-            card.getChildren().add(link);
+            Label where = new Label(plan.toString());
+            where.getStyleClass().add("remedy");
+            card.getChildren().add(new VBox(0, link, where));
         }
         for (Draftbook.Copy copy : copies) {
             if (Files.notExists(copy.plan())) {
@@ -193,6 +200,19 @@ public final class StartPane implements AutoCloseable {
         }
         card.getStyleClass().add("card");
         return card;
+    }
+
+    /** A plan by the name that its owner gave it, or its folder's if it cannot be read. */
+    private static String called(Path plan) {
+        try {
+            if (Files.size(plan) < MOST_READ) {
+                return PlanFile.read("plan", Files.readAllBytes(plan)).plan().name();
+            }
+        } catch (IOException | lanewright.planner.document.PlanException e) {
+            // Told with its remedy when it is opened; here it goes by its folder.
+        }
+        Path folder = plan.getParent();
+        return folder == null ? plan.toString() : String.valueOf(folder.getFileName());
     }
 
     private void recovered(Draftbook.Copy copy) {
