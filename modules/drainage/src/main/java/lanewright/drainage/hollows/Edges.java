@@ -1,0 +1,244 @@
+package lanewright.drainage.hollows;
+
+import java.util.Arrays;
+
+/**
+ * Saddles: pairs of cells side by side, over which water of one root's land can come to another's.
+ * Ordered by height, then by the lower and by the higher number of the two cells; no two are equal,
+ * so that every choice among them is the only one.
+ */
+final class Edges {
+
+    /** In place of a cell and a tile: out of the survey. */
+    static final int OUTSIDE = -1;
+
+    private double[] heights = new double[64];
+    private int[] cells = new int[64];
+    private int[] others = new int[64];
+    private int[] tiles = new int[64];
+    private int[] roots = new int[64];
+    private int[] otherTiles = new int[64];
+    private int[] otherRoots = new int[64];
+    private int size;
+
+    int size() {
+        return size;
+    }
+
+    /** The higher of the two cells, m. */
+    double height(int edge) {
+        return heights[edge];
+    }
+
+    /** The cell of the lower number. */
+    int cell(int edge) {
+        return cells[edge];
+    }
+
+    /** The cell of the higher number, or {@link #OUTSIDE}. */
+    int other(int edge) {
+        return others[edge];
+    }
+
+    int tile(int edge) {
+        return tiles[edge];
+    }
+
+    /** Root of the first cell, by its number in the tile. */
+    int root(int edge) {
+        return roots[edge];
+    }
+
+    int otherTile(int edge) {
+        return otherTiles[edge];
+    }
+
+    int otherRoot(int edge) {
+        return otherRoots[edge];
+    }
+
+    int add(double height, int cell, int other, int tile, int root, int otherTile, int otherRoot) {
+        if (size == heights.length) {
+            grow();
+        }
+        put(size, height, cell, other);
+        tiles[size] = tile;
+        roots[size] = root;
+        otherTiles[size] = otherTile;
+        otherRoots[size] = otherRoot;
+        return size++;
+    }
+
+    private void grow() {
+        int more = 2 * size;
+        heights = Arrays.copyOf(heights, more);
+        cells = Arrays.copyOf(cells, more);
+        others = Arrays.copyOf(others, more);
+        tiles = Arrays.copyOf(tiles, more);
+        roots = Arrays.copyOf(roots, more);
+        otherTiles = Arrays.copyOf(otherTiles, more);
+        otherRoots = Arrays.copyOf(otherRoots, more);
+    }
+
+    private void put(int at, double height, int cell, int other) {
+        heights[at] = height;
+        cells[at] = cell;
+        others[at] = other;
+    }
+
+    void clear() {
+        size = 0;
+    }
+
+    boolean isBefore(int edge, Edges of, int second) {
+        return isBefore(
+                heights[edge],
+                cells[edge],
+                others[edge],
+                of.heights[second],
+                of.cells[second],
+                of.others[second]);
+    }
+
+    static boolean isBefore(double z, int cell, int other, double z2, int cell2, int other2) {
+        if (z != z2) {
+            return z < z2;
+        }
+        if (cell != cell2) {
+            return cell < cell2;
+        }
+        // Out of the survey comes after all cells.
+        return Integer.compareUnsigned(other, other2) < 0;
+    }
+
+    /** Numbers of all edges from the lowest up. */
+    int[] sorted() {
+        int[] from = new int[size];
+        for (int i = 0; i < size; i++) {
+            from[i] = i;
+        }
+        int[] to = new int[size];
+        for (int run = 1; run < size; run *= 2) {
+            for (int start = 0; start < size; start += 2 * run) {
+                int middle = Math.min(size, start + run);
+                int end = Math.min(size, start + 2 * run);
+                int left = start;
+                int right = middle;
+                for (int i = start; i < end; i++) {
+                    boolean fromRight =
+                            left == middle
+                                    || (right < end && isBefore(from[right], this, from[left]));
+                    to[i] = from[fromRight ? right++ : left++];
+                }
+            }
+            int[] spare = from;
+            from = to;
+            to = spare;
+        }
+        return from;
+    }
+
+    /** Only the chosen ones, in the order given. */
+    Edges chosen(int[] which, int count) {
+        var kept = new Edges();
+        kept.heights = new double[count];
+        kept.cells = new int[count];
+        kept.others = new int[count];
+        kept.tiles = new int[count];
+        kept.roots = new int[count];
+        kept.otherTiles = new int[count];
+        kept.otherRoots = new int[count];
+        kept.size = count;
+        for (int i = 0; i < count; i++) {
+            int edge = which[i];
+            kept.put(i, heights[edge], cells[edge], others[edge]);
+            kept.tiles[i] = tiles[edge];
+            kept.roots[i] = roots[edge];
+            kept.otherTiles[i] = otherTiles[edge];
+            kept.otherRoots[i] = otherRoots[edge];
+        }
+        return kept;
+    }
+
+    /** The lowest edge of each pair of roots. */
+    static final class Lowest {
+        private final Edges edges = new Edges();
+        private long[] keys = new long[1024];
+        private int[] slots = new int[1024];
+
+        void clear() {
+            Arrays.fill(keys, 0);
+            edges.clear();
+        }
+
+        Edges edges() {
+            return edges;
+        }
+
+        /**
+         * Takes an edge if it is the lowest of its pair so far.
+         *
+         * @param pair the same for the same two roots, never zero
+         */
+        void take(
+                long pair,
+                double height,
+                int cell,
+                int other,
+                int tile,
+                int root,
+                int otherTile,
+                int otherRoot) {
+            int mask = keys.length - 1;
+            int at = start(pair, mask);
+            while (keys[at] != 0) {
+                if (keys[at] == pair) {
+                    int known = slots[at];
+                    if (isBefore(
+                            height,
+                            cell,
+                            other,
+                            edges.heights[known],
+                            edges.cells[known],
+                            edges.others[known])) {
+                        edges.put(known, height, cell, other);
+                        edges.tiles[known] = tile;
+                        edges.roots[known] = root;
+                        edges.otherTiles[known] = otherTile;
+                        edges.otherRoots[known] = otherRoot;
+                    }
+                    return;
+                }
+                at = (at + 1) & mask;
+            }
+            keys[at] = pair;
+            slots[at] = edges.add(height, cell, other, tile, root, otherTile, otherRoot);
+            if (2 * edges.size() > keys.length) {
+                grow();
+            }
+        }
+
+        private void grow() {
+            long[] oldKeys = keys;
+            int[] oldSlots = slots;
+            keys = new long[2 * oldKeys.length];
+            slots = new int[keys.length];
+            int mask = keys.length - 1;
+            for (int i = 0; i < oldKeys.length; i++) {
+                if (oldKeys[i] != 0) {
+                    int at = start(oldKeys[i], mask);
+                    while (keys[at] != 0) {
+                        at = (at + 1) & mask;
+                    }
+                    keys[at] = oldKeys[i];
+                    slots[at] = oldSlots[i];
+                }
+            }
+        }
+
+        private static int start(long pair, int mask) {
+            long mixed = pair * 0x9E3779B97F4A7C15L;
+            return (int) (mixed >>> 40) & mask;
+        }
+    }
+}

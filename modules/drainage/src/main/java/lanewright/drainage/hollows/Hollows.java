@@ -1,0 +1,521 @@
+package lanewright.drainage.hollows;
+
+import java.util.AbstractList;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import lanewright.measure.Progress;
+import lanewright.measure.SideBySide;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All hollows of a terrain, one inside another, and where water goes over it.
+ *
+ * <p>Every cell runs down by its steepest drop to a pit. The lowest saddles between the lands of
+ * neighbouring pits, taken from the lowest up, say which pools join, at what height, and where each
+ * spills (Kruskal's spanning tree over the basins, as in Cordonnier, Bovy and Braun, A versatile,
+ * linear complexity algorithm for flow routing in topographies with depressions, 2019; the levels
+ * are those of Barnes, Lehman and Mulla, Priority-Flood, 2014). Cells meet their eight neighbours.
+ * Water leaves at the edge of the grid and beside cells without land. Exact: levels are heights of
+ * cells, equal heights are taken in the order of cell numbers, and nothing hangs on the number of
+ * cores.
+ *
+ * <p>Work and memory grow with the number of cells, and no heap is kept over them: 15 bytes a cell
+ * (8 of them the height), and some 250 for each pit and each cell where a way passes from tile to
+ * tile, while it is worked out.
+ *
+ * <p>Immutable. A changed terrain shares all that the change does not touch.
+ */
+public final class Hollows {
+
+    private final Terrain terrain;
+    private final Tile[] tiles;
+    private final Edges[] lists;
+    private final Ladder ladder;
+    private final Roots roots;
+    private final Nest nest;
+    private final Wet[] wet;
+    private final Gathered gathered;
+    private final int[][] through;
+    private final int[] wetCells;
+    private final double[] volumes;
+    private final int[] land;
+    private final int[] pools;
+    private final int[] numbers;
+
+    private Hollows(
+            Terrain terrain,
+            Tile[] tiles,
+            Edges[] lists,
+            boolean[] redone,
+            @Nullable Hollows known,
+            Progress progress) {
+        this.terrain = terrain;
+        this.tiles = tiles;
+        this.lists = lists;
+        ladder = Ladder.of(lists, known == null ? null : known.ladder);
+        progress.check();
+        roots = Roots.of(terrain.layout(), tiles);
+        nest = Nest.of(terrain, roots, ladder);
+        progress.check();
+        progress.report(0.7, "filling hollows");
+        wet = wet(redone, known);
+        gathered = Gathered.of(terrain.layout(), tiles, roots, nest);
+        through = through(redone, known);
+        progress.check();
+        progress.report(0.9, "filling hollows");
+        int count = nest.count();
+        wetCells = new int[count];
+        volumes = new double[count];
+        land = new int[count];
+        measure();
+        numbers = new int[count];
+        pools = number();
+    }
+
+    /** The hollows of a terrain. */
+    public static Hollows of(Terrain terrain) {
+        return of(terrain, Progress.NONE);
+    }
+
+    /**
+     * The hollows of a terrain.
+     *
+     * @throws java.util.concurrent.CancellationException if cancelled
+     */
+    public static Hollows of(Terrain terrain, Progress progress) {
+        progress.report(0, "finding the ways of water");
+        int count = terrain.layout().tiles();
+        byte[][] ways = new byte[count][];
+        SideBySide.each(
+                count,
+                () -> new Ways(terrain),
+                (hands, tile) -> {
+                    progress.check();
+                    ways[tile] = hands.of(tile);
+                });
+        boolean[] all = new boolean[count];
+        Arrays.fill(all, true);
+        Flats.resolve(terrain, ways, all, null);
+        progress.report(0.2, "finding the ways of water");
+        Tile[] tiles = new Tile[count];
+        make(terrain, ways, all, tiles, progress);
+        progress.report(0.5, "filling hollows");
+        Edges[] lists = new Edges[2 * count];
+        seam(terrain, tiles, all, lists);
+        return new Hollows(terrain, tiles, lists, all, null, progress);
+    }
+
+    /**
+     * The hollows of the terrain with other heights in a box: the same to the last bit as all
+     * worked out anew, but only tiles that the change touches are, and what joins them.
+     *
+     * @param box where heights change
+     * @param heights all heights of the box, by rows from its south-west; NaN for no land
+     * @throws IllegalArgumentException as {@link Terrain#changed} does
+     */
+    public Hollows changed(Box box, double[] heights) {
+        Terrain now = terrain.changed(box, heights);
+        Layout layout = now.layout();
+        int west = Math.max(0, box.column() - 1);
+        int south = Math.max(0, box.row() - 1);
+        int east = Math.min(layout.columns() - 1, box.column() + box.columns());
+        int north = Math.min(layout.rows() - 1, box.row() + box.rows());
+        var near = new Box(west, south, east - west + 1, north - south + 1);
+        int count = tiles.length;
+        boolean[] redone = new boolean[count];
+        byte[][] ways = new byte[count][];
+        var hands = new Ways(now);
+        for (int tile = 0; tile < count; tile++) {
+            int column = (tile % layout.across()) << layout.shift();
+            int row = (tile / layout.across()) << layout.shift();
+            redone[tile] =
+                    column <= east
+                            && column + layout.side() > west
+                            && row <= north
+                            && row + layout.side() > south;
+            ways[tile] = redone[tile] ? hands.of(tile) : tiles[tile].ways();
+        }
+        Flats.resolve(now, ways, redone, near);
+        Tile[] made = tiles.clone();
+        make(now, ways, redone, made, Progress.NONE);
+        boolean[] beside = new boolean[count];
+        for (int tile = 0; tile < count; tile++) {
+            boolean touched = redone[tile];
+            for (int way = 0; way < 4 && !touched; way++) {
+                int other = layout.tileBeside(tile, Layout.east(way), Layout.north(way));
+                touched = other >= 0 && redone[other];
+            }
+            beside[tile] = touched;
+        }
+        Edges[] joined = lists.clone();
+        seam(now, made, beside, joined);
+        return new Hollows(now, made, joined, redone, this, Progress.NONE);
+    }
+
+    private static void make(
+            Terrain terrain, byte[][] ways, boolean[] which, Tile[] tiles, Progress progress) {
+        int[] chosen = chosen(which);
+        SideBySide.each(
+                chosen.length,
+                () -> new TileMaker(terrain),
+                (hands, i) -> {
+                    progress.check();
+                    tiles[chosen[i]] = hands.make(chosen[i], ways[chosen[i]]);
+                });
+    }
+
+    private static void seam(Terrain terrain, Tile[] tiles, boolean[] which, Edges[] lists) {
+        int[] chosen = chosen(which);
+        for (int tile = 0; tile < tiles.length; tile++) {
+            lists[2 * tile] = tiles[tile].edges();
+        }
+        SideBySide.each(
+                chosen.length,
+                () -> new Seams(terrain, tiles),
+                (hands, i) -> lists[2 * chosen[i] + 1] = hands.of(chosen[i]));
+    }
+
+    private static int[] chosen(boolean[] which) {
+        int[] chosen = new int[which.length];
+        int count = 0;
+        for (int tile = 0; tile < which.length; tile++) {
+            if (which[tile]) {
+                chosen[count++] = tile;
+            }
+        }
+        return Arrays.copyOf(chosen, count);
+    }
+
+    private Wet[] wet(boolean[] redone, @Nullable Hollows known) {
+        Wet[] made = new Wet[tiles.length];
+        SideBySide.each(
+                tiles.length,
+                () -> terrain,
+                (on, tile) -> {
+                    Tile here = tiles[tile];
+                    Wet old = known == null || redone[tile] ? null : known.wet[tile];
+                    made[tile] =
+                            old != null && old.holds(on, tile, here, roots, nest)
+                                    ? old
+                                    : Wet.of(on, tile, here, roots, nest);
+                });
+        return made;
+    }
+
+    /**
+     * Cells whose water passes each cell. Counts are whole numbers: what is taken off and added.
+     */
+    private int[][] through(boolean[] redone, @Nullable Hollows known) {
+        int[][] made = new int[tiles.length][];
+        boolean[] fresh = new boolean[tiles.length];
+        for (int tile = 0; tile < tiles.length; tile++) {
+            fresh[tile] = known == null || redone[tile];
+            made[tile] =
+                    known == null || redone[tile] ? tiles[tile].own().clone() : known.through[tile];
+        }
+        boolean[] copied = fresh.clone();
+        for (int tile = 0; tile < tiles.length; tile++) {
+            int base = roots.first(tile);
+            if (known != null) {
+                takeOff(tile, redone[tile] ? -1 : base, known, redone, made, copied);
+            }
+            for (int root = 0; root < tiles[tile].rootCount(); root++) {
+                int target = gathered.targets()[base + root];
+                if (target < 0) {
+                    continue;
+                }
+                int to = terrain.layout().tile(target);
+                if (known != null && !redone[tile] && !redone[to]) {
+                    int was = known.roots.first(tile) + root;
+                    if (known.gathered.targets()[was] == target
+                            && known.gathered.land()[was] == gathered.land()[base + root]) {
+                        continue;
+                    }
+                }
+                pass(made, copied, to, target, gathered.land()[base + root]);
+            }
+        }
+        return made;
+    }
+
+    /** Takes off what roots of a tile brought before and do not bring now. */
+    private void takeOff(
+            int tile, int base, Hollows known, boolean[] redone, int[][] made, boolean[] copied) {
+        int was = known.roots.first(tile);
+        for (int root = 0; root < known.tiles[tile].rootCount(); root++) {
+            int target = known.gathered.targets()[was + root];
+            if (target < 0) {
+                continue;
+            }
+            int to = terrain.layout().tile(target);
+            if (redone[to]) {
+                continue; // begun anew
+            }
+            int brought = known.gathered.land()[was + root];
+            if (base >= 0
+                    && gathered.targets()[base + root] == target
+                    && gathered.land()[base + root] == brought) {
+                continue;
+            }
+            pass(made, copied, to, target, -brought);
+        }
+    }
+
+    private void pass(int[][] made, boolean[] copied, int tile, int cell, int more) {
+        if (!copied[tile]) {
+            copied[tile] = true;
+            made[tile] = made[tile].clone();
+        }
+        Layout layout = terrain.layout();
+        int[] here = made[tile];
+        byte[] ways = tiles[tile].ways();
+        int side = layout.side();
+        int high = layout.rowsOf(tile);
+        int at = layout.local(cell);
+        int row = at >> layout.shift();
+        int column = at & (side - 1);
+        while (true) {
+            at = (row << layout.shift()) + column;
+            here[at] += more;
+            int way = ways[at] & Ways.MASK;
+            if (way >= 8) {
+                return;
+            }
+            row += Layout.north(way);
+            column += Layout.east(way);
+            if (row < 0 || column < 0 || row >= high || column >= side) {
+                return;
+            }
+        }
+    }
+
+    private void measure() {
+        for (int tile = 0; tile < tiles.length; tile++) {
+            wet[tile].addTo(wetCells, volumes, terrain, tile, tiles[tile], roots, nest);
+            int base = roots.first(tile);
+            for (int root = 0; root < tiles[tile].rootCount(); root++) {
+                int leaf = roots.leaf(base + root);
+                if (leaf != Roots.OPEN) {
+                    land[nest.pool(leaf)] += tiles[tile].land()[root];
+                }
+            }
+        }
+        // Depths of cells so far; all that is added is positive, so nothing is lost in a
+        // difference.
+        for (int pool = 0; pool < wetCells.length; pool++) {
+            for (int part : new int[] {nest.left(pool), nest.right(pool)}) {
+                if (part != Nest.NONE) {
+                    wetCells[pool] += wetCells[part];
+                    land[pool] += land[part];
+                    volumes[pool] +=
+                            volumes[part] + (nest.level(pool) - nest.level(part)) * wetCells[part];
+                }
+            }
+        }
+    }
+
+    /** Numbers hollows: all pools but the thin ones. */
+    private int[] number() {
+        int count = 0;
+        int[] found = new int[numbers.length];
+        for (int pool = 0; pool < numbers.length; pool++) {
+            numbers[pool] = nest.isThin(pool) ? Hollow.OUTSIDE : count;
+            if (!nest.isThin(pool)) {
+                found[count++] = pool;
+            }
+        }
+        return Arrays.copyOf(found, count);
+    }
+
+    /** The terrain. */
+    public Terrain terrain() {
+        return terrain;
+    }
+
+    /** How many hollows, those inside others included. */
+    public int size() {
+        return pools.length;
+    }
+
+    /**
+     * A hollow.
+     *
+     * @param number zero to one less than {@link #size}
+     */
+    public Hollow hollow(int number) {
+        int pool = pools[number];
+        double cell = terrain.cellSize() * terrain.cellSize();
+        List<Integer> parts = new ArrayList<>();
+        parts(pool, parts);
+        int beyond = nest.beyond(pool);
+        int leaf = beyond < 0 ? Roots.OPEN : roots.leaf(roots.of(beyond));
+        int sill = nest.sill(pool);
+        int higher = beyond >= 0 && terrain.height(beyond) > terrain.height(sill) ? beyond : sill;
+        return new Hollow(
+                number,
+                nest.bottom(pool),
+                terrain.height(nest.bottom(pool)),
+                nest.level(pool),
+                sill,
+                leaf == Roots.OPEN ? Hollow.OUTSIDE : numbers[nest.pool(leaf)],
+                beyond,
+                wetCells[pool],
+                wetCells[pool] * cell,
+                volumes[pool] * cell,
+                land[pool] * cell,
+                parent(pool),
+                parts,
+                distance(nest.bottom(pool), higher));
+    }
+
+    private void parts(int pool, List<Integer> into) {
+        for (int part : new int[] {nest.left(pool), nest.right(pool)}) {
+            if (part != Nest.NONE) {
+                if (nest.isThin(part)) {
+                    parts(part, into);
+                } else {
+                    into.add(numbers[part]);
+                }
+            }
+        }
+        into.sort(null);
+    }
+
+    private int parent(int pool) {
+        int parent = nest.parent(pool);
+        while (parent != Nest.NONE && nest.isThin(parent)) {
+            parent = nest.parent(parent);
+        }
+        return parent == Nest.NONE ? Hollow.OUTSIDE : numbers[parent];
+    }
+
+    private double distance(int cell, int other) {
+        int columns = terrain.columns();
+        int north = cell / columns - other / columns;
+        int east = cell % columns - other % columns;
+        return Math.sqrt((double) north * north + (double) east * east) * terrain.cellSize();
+    }
+
+    /** All hollows in the order of their spill heights, parts before wholes. */
+    public List<Hollow> all() {
+        return new AbstractList<>() {
+            @Override
+            public Hollow get(int number) {
+                return hollow(number);
+            }
+
+            @Override
+            public int size() {
+                return Hollows.this.size();
+            }
+        };
+    }
+
+    /**
+     * Height to which water stands on a cell once all hollows are full, m: the ground where none
+     * does; NaN where there is no land.
+     */
+    public double level(int cell) {
+        double z = terrain.height(cell);
+        return Double.isNaN(z) ? z : Math.max(z, nest.top(roots.leaf(roots.of(cell))));
+    }
+
+    /** The innermost hollow whose water covers a cell, or {@link Hollow#OUTSIDE}. */
+    public int at(int cell) {
+        double z = terrain.height(cell);
+        if (Double.isNaN(z)) {
+            return Hollow.OUTSIDE;
+        }
+        int leaf = roots.leaf(roots.of(cell));
+        if (!(z < nest.top(leaf))) {
+            return Hollow.OUTSIDE;
+        }
+        int pool = nest.pool(leaf);
+        while (!(z < nest.level(pool)) || nest.isThin(pool)) {
+            pool = nest.parent(pool);
+        }
+        return numbers[pool];
+    }
+
+    /** All cells under water when a hollow is full, in the order of their numbers. */
+    public int[] cells(int number) {
+        int pool = pools[number];
+        return under(nest.bottom(pool), nest.level(pool));
+    }
+
+    /** All cells lower than a level that hang together with one. */
+    int[] under(int from, double level) {
+        var seen = new BitSet();
+        int[] queue = new int[64];
+        int end = 0;
+        if (terrain.height(from) < level) {
+            seen.set(from);
+            queue[end++] = from;
+        }
+        for (int i = 0; i < end; i++) {
+            for (int way = 0; way < 8; way++) {
+                int other = terrain.layout().neighbour(queue[i], way);
+                if (other >= 0 && terrain.height(other) < level && !seen.get(other)) {
+                    seen.set(other);
+                    if (end == queue.length) {
+                        queue = Arrays.copyOf(queue, 2 * end);
+                    }
+                    queue[end++] = other;
+                }
+            }
+        }
+        int[] found = Arrays.copyOf(queue, end);
+        Arrays.sort(found);
+        return found;
+    }
+
+    /** The ways of water over the same terrain. */
+    public Downhill downhill() {
+        return new Downhill(this);
+    }
+
+    Nest nest() {
+        return nest;
+    }
+
+    Roots roots() {
+        return roots;
+    }
+
+    Tile tile(int tile) {
+        return tiles[tile];
+    }
+
+    int through(int tile, int local) {
+        return through[tile][local];
+    }
+
+    Gathered gathered() {
+        return gathered;
+    }
+
+    /** How many cells run to a pool without filling another beside it first. */
+    int land(int pool) {
+        return land[pool];
+    }
+
+    /** Volume of a full pool, m³. */
+    double volume(int pool) {
+        return volumes[pool] * terrain.cellSize() * terrain.cellSize();
+    }
+
+    int cellsUnder(int pool) {
+        return wetCells[pool];
+    }
+
+    /** The hollow that a pool is, or {@link Hollow#OUTSIDE} for a thin one. */
+    int number(int pool) {
+        return numbers[pool];
+    }
+
+    int pool(int number) {
+        return pools[number];
+    }
+}
