@@ -24,6 +24,7 @@ final class Filling {
     private final boolean[] alive;
     private final boolean[] full;
     private final int[] versions;
+    private final int[] become;
     private final double[] filledAt;
     private double left;
     private double now;
@@ -46,6 +47,7 @@ final class Filling {
         alive = new boolean[count];
         full = new boolean[count];
         versions = new int[count];
+        become = new int[count];
         filledAt = new double[count];
         Arrays.fill(filledAt, Double.POSITIVE_INFINITY);
         for (int pool = 0; pool < count; pool++) {
@@ -88,6 +90,7 @@ final class Filling {
         Arrays.fill(rates, 0);
         Arrays.fill(filledAt, Double.POSITIVE_INFINITY);
         now = 0;
+        know();
         double out = directly();
         var due = new PriorityQueue<Due>(Due::compare);
         for (int pool = 0; pool < count; pool++) {
@@ -186,6 +189,9 @@ final class Filling {
                 alive[pool] = false;
                 alive[other] = false;
                 alive[parent] = true;
+                become[pool] = parent;
+                become[other] = parent;
+                become[parent] = parent;
                 full[parent] = false;
                 volumes[parent] = volumes[pool] + volumes[other];
                 rates[parent] = rate;
@@ -222,10 +228,18 @@ final class Filling {
     /** The pool alive that a pool has become. */
     private int standing(int pool) {
         int at = pool;
-        while (!alive[at]) {
-            at = nest.parent(at);
+        while (become[at] != at) {
+            become[at] = become[become[at]];
+            at = become[at];
         }
         return at;
+    }
+
+    private void know() {
+        for (int pool = become.length - 1; pool >= 0; pool--) {
+            boolean own = alive[pool] || nest.parent(pool) == Nest.NONE;
+            become[pool] = own ? pool : become[nest.parent(pool)];
+        }
     }
 
     /** Water of a pool, by its level. */
@@ -289,23 +303,29 @@ final class Filling {
         }
     }
 
-    private void lower(int pool, double level) {
-        full[pool] = false;
-        int one = nest.left(pool);
-        int two = nest.right(pool);
-        if (one != Nest.NONE && !(level > nest.level(one))) {
-            alive[pool] = false;
-            volumes[pool] = 0;
-            alive[one] = true;
-            alive[two] = true;
-            lower(one, level);
-            lower(two, level);
-            return;
+    private void lower(int whole, double level) {
+        int[] waiting = new int[16];
+        int end = 0;
+        waiting[end++] = whole;
+        while (end > 0) {
+            int pool = waiting[--end];
+            full[pool] = false;
+            int one = nest.left(pool);
+            if (one != Nest.NONE && !(level > nest.level(one))) {
+                alive[pool] = false;
+                volumes[pool] = 0;
+                alive[one] = true;
+                alive[nest.right(pool)] = true;
+                waiting = end + 2 <= waiting.length ? waiting : Arrays.copyOf(waiting, 2 * end);
+                waiting[end++] = nest.right(pool);
+                waiting[end++] = one;
+                continue;
+            }
+            double depth = 0;
+            for (double z : ground(pool, level)) {
+                depth += level - z;
+            }
+            volumes[pool] = depth * cellArea;
         }
-        double depth = 0;
-        for (double z : ground(pool, level)) {
-            depth += level - z;
-        }
-        volumes[pool] = depth * cellArea;
     }
 }

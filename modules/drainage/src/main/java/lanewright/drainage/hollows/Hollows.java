@@ -197,7 +197,7 @@ public final class Hollows {
                     Tile here = tiles[tile];
                     Wet old = known == null || redone[tile] ? null : known.wet[tile];
                     made[tile] =
-                            old != null && old.holds(on, tile, here, roots, nest)
+                            old != null && old.holds(tile, roots, nest)
                                     ? old
                                     : Wet.of(on, tile, here, roots, nest);
                 });
@@ -293,7 +293,7 @@ public final class Hollows {
 
     private void measure() {
         for (int tile = 0; tile < tiles.length; tile++) {
-            wet[tile].addTo(wetCells, volumes, terrain, tile, tiles[tile], roots, nest);
+            wet[tile].addTo(wetCells, volumes, tile, roots, nest);
             int base = roots.first(tile);
             for (int root = 0; root < tiles[tile].rootCount(); root++) {
                 int leaf = roots.leaf(base + root);
@@ -347,8 +347,6 @@ public final class Hollows {
     public Hollow hollow(int number) {
         int pool = pools[number];
         double cell = terrain.cellSize() * terrain.cellSize();
-        List<Integer> parts = new ArrayList<>();
-        parts(pool, parts);
         int beyond = nest.beyond(pool);
         int leaf = beyond < 0 ? Roots.OPEN : roots.leaf(roots.of(beyond));
         int sill = nest.sill(pool);
@@ -366,21 +364,41 @@ public final class Hollows {
                 volumes[pool] * cell,
                 land[pool] * cell,
                 parent(pool),
-                parts,
+                parts(pool),
                 distance(nest.bottom(pool), higher));
     }
 
-    private void parts(int pool, List<Integer> into) {
-        for (int part : new int[] {nest.left(pool), nest.right(pool)}) {
-            if (part != Nest.NONE) {
-                if (nest.isThin(part)) {
-                    parts(part, into);
-                } else {
-                    into.add(numbers[part]);
-                }
-            }
+    /** The hollows that joined to make a pool. */
+    private List<Integer> parts(int pool) {
+        List<Integer> parts = new ArrayList<>();
+        for (int part : solid(nest.left(pool), nest.right(pool))) {
+            parts.add(numbers[part]);
         }
-        into.sort(null);
+        parts.sort(null);
+        return parts;
+    }
+
+    /** The given pools, those that they are made of in the place of thin ones. */
+    int[] solid(int... given) {
+        int[] waiting = Arrays.copyOf(given, 16);
+        int end = given.length;
+        int[] found = new int[16];
+        int count = 0;
+        while (end > 0) {
+            int pool = waiting[--end];
+            if (pool == Nest.NONE) {
+                continue;
+            }
+            if (!nest.isThin(pool)) {
+                found = count < found.length ? found : Arrays.copyOf(found, 2 * count);
+                found[count++] = pool;
+                continue;
+            }
+            waiting = end + 2 <= waiting.length ? waiting : Arrays.copyOf(waiting, 2 * end);
+            waiting[end++] = nest.right(pool);
+            waiting[end++] = nest.left(pool);
+        }
+        return Arrays.copyOf(found, count);
     }
 
     private int parent(int pool) {
@@ -432,8 +450,8 @@ public final class Hollows {
         if (!(z < nest.top(leaf))) {
             return Hollow.OUTSIDE;
         }
-        int pool = nest.pool(leaf);
-        while (!(z < nest.level(pool)) || nest.isThin(pool)) {
+        int pool = nest.over(nest.pool(leaf), z);
+        while (nest.isThin(pool)) {
             pool = nest.parent(pool);
         }
         return numbers[pool];

@@ -42,6 +42,7 @@ final class Nest {
     private final int[] parents;
     private final int[] leafOf;
     private final boolean[] thin;
+    private int[] jumps = new int[0];
     private int count;
 
     // The spanning tree.
@@ -85,6 +86,7 @@ final class Nest {
         nest.join(ladder);
         nest.lead();
         nest.top();
+        nest.jump();
         return nest;
     }
 
@@ -155,6 +157,19 @@ final class Nest {
     /** Height of water over a leaf's pit once all is full, m. */
     double top(int leaf) {
         return tops[leaf];
+    }
+
+    /**
+     * The first of a pool and the pools that it becomes a part of which stands over a height.
+     *
+     * @param height m; lower than the top of the pool's leaves
+     */
+    int over(int pool, double height) {
+        int at = pool;
+        while (!(height < levels[at])) {
+            at = height < levels[jumps[at]] ? parents[at] : jumps[at];
+        }
+        return at;
     }
 
     private void join(Ladder ladder) {
@@ -295,6 +310,27 @@ final class Nest {
                     queue[end++] = other;
                 }
             }
+        }
+    }
+
+    /**
+     * Shortens the way up: from every pool a jump, of such lengths that any height is found in as
+     * many steps as the number of pools over each other has binary digits (Myers, An applicative
+     * random-access stack, 1983).
+     */
+    private void jump() {
+        jumps = new int[count];
+        int[] over = new int[count]; // how many stand over each
+        for (int pool = count - 1; pool >= 0; pool--) {
+            int parent = parents[pool];
+            if (parent == NONE) {
+                jumps[pool] = pool;
+                continue;
+            }
+            over[pool] = over[parent] + 1;
+            int jump = jumps[parent];
+            boolean even = over[parent] - over[jump] == over[jump] - over[jumps[jump]];
+            jumps[pool] = even ? jumps[jump] : parent;
         }
     }
 

@@ -112,32 +112,30 @@ public final class Rain {
         List<Pooled> pools = new ArrayList<>();
         for (int pool = 0; pool < hollows.nest().count(); pool++) {
             Filling.Stand stand = filling.isAlive(pool) ? filling.stand(pool) : null;
-            if (stand != null) {
-                add(hollows, pool, stand, filling.isFull(pool), pools);
+            if (stand == null) {
+                continue;
+            }
+            if (!hollows.nest().isThin(pool)) {
+                pools.add(pooled(hollows, pool, stand, filling.isFull(pool)));
+                continue;
+            }
+            // No hollow of its own: its parts are, and stand full beside each other.
+            for (int part : hollows.solid(pool)) {
+                pools.add(pooled(hollows, part, Filling.full(hollows, part), true));
             }
         }
         return pools;
     }
 
-    private static void add(
-            Hollows hollows, int pool, Filling.Stand stand, boolean full, List<Pooled> pools) {
-        Nest nest = hollows.nest();
-        if (nest.isThin(pool)) {
-            // No hollow of its own: its parts are, and stand full beside each other.
-            for (int part : new int[] {nest.left(pool), nest.right(pool)}) {
-                add(hollows, part, Filling.full(hollows, part), true, pools);
-            }
-            return;
-        }
+    private static Pooled pooled(Hollows hollows, int pool, Filling.Stand stand, boolean full) {
         double cell = hollows.terrain().cellSize() * hollows.terrain().cellSize();
-        pools.add(
-                new Pooled(
-                        hollows.number(pool),
-                        stand.level(),
-                        stand.level() - hollows.terrain().height(nest.bottom(pool)),
-                        stand.cells() * cell,
-                        stand.volume(),
-                        full));
+        return new Pooled(
+                hollows.number(pool),
+                stand.level(),
+                stand.level() - hollows.terrain().height(hollows.nest().bottom(pool)),
+                stand.cells() * cell,
+                stand.volume(),
+                full);
     }
 
     /**

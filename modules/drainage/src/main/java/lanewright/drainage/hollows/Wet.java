@@ -1,129 +1,153 @@
 package lanewright.drainage.hollows;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
- * How much of a tile lies under each pool. For every root the levels are kept at which the water
- * over its land becomes another pool's, as far as they can matter; a cell counts to the first that
- * lies over it. If all levels are still the same after a change elsewhere, so is everything here.
+ * How much of a tile lies under each pool. A cell counts to the first pool that stands over it; the
+ * cells of one root's land that count to one pool are kept together, with the lowest of them. As
+ * long as over that lowest cell the first pool still stands as high, and none stands over the
+ * lowest dry one, all comes out the same, whatever changed elsewhere.
  */
 final class Wet {
 
     private final int[] starts;
+    private final double[] dry;
+    private double[] lows = new double[64];
     private double[] levels = new double[64];
-    private int[] counts = new int[0];
-    private double[] depths = new double[0];
+    private int[] counts = new int[64];
+    private double[] depths = new double[64];
+    private int size;
 
     private Wet(int roots) {
         starts = new int[roots + 1];
+        dry = new double[roots];
+        Arrays.fill(dry, Double.POSITIVE_INFINITY);
     }
 
     static Wet of(Terrain terrain, int tile, Tile here, Roots roots, Nest nest) {
         var wet = new Wet(here.rootCount());
-        double[] z = terrain.tile(tile);
-        for (int root = 0; root < here.rootCount(); root++) {
-            wet.starts[root + 1] = wet.starts[root];
-            int pool = first(z, root, tile, here, roots, nest);
-            while (pool != Nest.NONE) {
-                wet.add(root, nest.level(pool));
-                pool = nest.level(pool) > here.top()[root] ? Nest.NONE : nest.parent(pool);
+        int base = roots.first(tile);
+        double[] tops = new double[here.rootCount()];
+        for (int root = 0; root < tops.length; root++) {
+            tops[root] = nest.top(roots.leaf(base + root));
+        }
+        double[] sorted = wet.sorted(terrain.tile(tile), here, tops);
+        int from = 0;
+        for (int root = 0; root < tops.length; root++) {
+            int end = from + wet.starts[root + 1];
+            wet.starts[root] = wet.size;
+            if (from < end) {
+                Arrays.sort(sorted, from, end);
+                wet.gather(sorted, from, end, nest.pool(roots.leaf(base + root)), nest);
             }
+            from = end;
         }
-        int size = wet.starts[here.rootCount()];
-        wet.levels = Arrays.copyOf(wet.levels, size);
-        wet.counts = new int[size];
-        wet.depths = new double[size];
-        if (size > 0) {
-            wet.count(z, here);
-        }
+        wet.starts[tops.length] = wet.size;
+        wet.trim();
         return wet;
     }
 
-    /** The first pool over a root's land, or none. */
-    private static int first(double[] z, int root, int tile, Tile here, Roots roots, Nest nest) {
-        int leaf = roots.leaf(roots.number(tile, root));
-        double low = z[here.rootCells()[root]];
-        if (!(low < nest.top(leaf))) {
-            return Nest.NONE;
-        }
-        int pool = nest.pool(leaf);
-        while (!(low < nest.level(pool))) {
-            pool = nest.parent(pool);
-        }
-        return pool;
-    }
-
-    private void add(int root, double level) {
-        int at = starts[root + 1]++;
-        if (at == levels.length) {
-            levels = Arrays.copyOf(levels, 2 * at);
-        }
-        levels[at] = level;
-    }
-
-    private void count(double[] z, Tile here) {
-        double[] tops = new double[here.rootCount()];
-        for (int root = 0; root < tops.length; root++) {
-            tops[root] =
-                    starts[root] == starts[root + 1]
-                            ? Double.NEGATIVE_INFINITY
-                            : levels[starts[root + 1] - 1];
+    /** Heights of all wet cells by root; their numbers go into {@code starts}, one place on. */
+    private double[] sorted(double[] z, Tile here, double[] tops) {
+        if (tops.length == 0) {
+            return new double[0]; // no land
         }
         char[] roots = here.roots();
         for (int cell = 0; cell < z.length; cell++) {
             int root = roots[cell];
             if (z[cell] < tops[root]) {
-                int at = starts[root];
-                while (!(z[cell] < levels[at])) {
-                    at++;
-                }
-                counts[at]++;
-                depths[at] += levels[at] - z[cell];
+                starts[root + 1]++;
+            } else if (z[cell] < dry[root]) {
+                dry[root] = z[cell];
             }
+        }
+        int[] next = new int[tops.length + 1];
+        for (int root = 0; root < tops.length; root++) {
+            next[root + 1] = next[root] + starts[root + 1];
+        }
+        double[] sorted = new double[next[tops.length]];
+        if (sorted.length > 0) {
+            for (int cell = 0; cell < z.length; cell++) {
+                int root = roots[cell];
+                if (z[cell] < tops[root]) {
+                    sorted[next[root]++] = z[cell];
+                }
+            }
+        }
+        return sorted;
+    }
+
+    private void gather(double[] sorted, int from, int end, int first, Nest nest) {
+        int pool = first;
+        int at = from;
+        while (at < end) {
+            pool = nest.over(pool, sorted[at]);
+            double level = nest.level(pool);
+            double low = sorted[at];
+            int start = at;
+            double depth = 0;
+            while (at < end && sorted[at] < level) {
+                depth += level - sorted[at++];
+            }
+            add(low, level, at - start, depth);
         }
     }
 
-    /** Whether the tile would come out the same now. */
-    boolean holds(Terrain terrain, int tile, Tile here, Roots roots, Nest nest) {
-        double[] z = terrain.tile(tile);
-        for (int root = 0; root < here.rootCount(); root++) {
-            int at = starts[root];
-            int end = starts[root + 1];
-            int pool = first(z, root, tile, here, roots, nest);
-            while (pool != Nest.NONE) {
-                if (at == end || levels[at] != nest.level(pool)) {
-                    return false;
-                }
-                at++;
-                pool = nest.level(pool) > here.top()[root] ? Nest.NONE : nest.parent(pool);
+    private void add(double low, double level, int count, double depth) {
+        if (size == lows.length) {
+            lows = Arrays.copyOf(lows, 2 * size);
+            levels = Arrays.copyOf(levels, 2 * size);
+            counts = Arrays.copyOf(counts, 2 * size);
+            depths = Arrays.copyOf(depths, 2 * size);
+        }
+        lows[size] = low;
+        levels[size] = level;
+        counts[size] = count;
+        depths[size++] = depth;
+    }
+
+    private void trim() {
+        lows = Arrays.copyOf(lows, size);
+        levels = Arrays.copyOf(levels, size);
+        counts = Arrays.copyOf(counts, size);
+        depths = Arrays.copyOf(depths, size);
+    }
+
+    /**
+     * The pools that the parts count to.
+     *
+     * @return null if the tile would not come out the same now
+     */
+    int @Nullable [] pools(int tile, Roots roots, Nest nest) {
+        int[] pools = new int[size];
+        int base = roots.first(tile);
+        for (int root = 0; root < dry.length; root++) {
+            int leaf = roots.leaf(base + root);
+            double top = nest.top(leaf);
+            if (dry[root] < top) {
+                return null;
             }
-            if (at != end) {
-                return false;
+            int pool = nest.pool(leaf);
+            for (int at = starts[root]; at < starts[root + 1]; at++) {
+                if (!(lows[at] < top)) {
+                    return null;
+                }
+                pool = nest.over(pool, lows[at]);
+                if (nest.level(pool) != levels[at]) {
+                    return null;
+                }
+                pools[at] = pool;
             }
         }
-        return true;
+        return pools;
     }
 
     /** Adds what lies under each pool and under none of its parts. */
-    void addTo(
-            int[] cells,
-            double[] depth,
-            Terrain terrain,
-            int tile,
-            Tile here,
-            Roots roots,
-            Nest nest) {
-        double[] z = terrain.tile(tile);
-        for (int root = 0; root < here.rootCount(); root++) {
-            if (starts[root] == starts[root + 1]) {
-                continue;
-            }
-            int pool = first(z, root, tile, here, roots, nest);
-            for (int at = starts[root]; at < starts[root + 1]; at++) {
-                cells[pool] += counts[at];
-                depth[pool] += depths[at];
-                pool = nest.parent(pool);
-            }
+    void addTo(int[] pools, int[] cells, double[] depth) {
+        for (int at = 0; at < size; at++) {
+            cells[pools[at]] += counts[at];
+            depth[pools[at]] += depths[at];
         }
     }
 }
