@@ -102,7 +102,13 @@ final class PlaceFindings {
     }
 
     private static Finding doesNotFit(GivenPipe pipe, CulvertLine under, WetWords words) {
-        Saying why = words.lacks(under);
+        Saying why =
+                under.falls()
+                        ? words.lacks(under)
+                        : Saying.of(
+                                "its outlet, at {}, is no lower than its inlet, at {}",
+                                Quantity.height(pipe.outletInvert()),
+                                Quantity.height(pipe.inletInvert()));
         List<Quantity> quantities = new ArrayList<>();
         quantities.add(Quantity.station(under.station()));
         quantities.addAll(why.quantities());

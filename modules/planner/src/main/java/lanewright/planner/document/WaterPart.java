@@ -1,7 +1,9 @@
 package lanewright.planner.document;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import lanewright.drainage.runoff.Cover;
 import lanewright.drainage.runoff.GraphicalPeak;
 import lanewright.drainage.storm.StormAsked;
@@ -21,12 +23,23 @@ public record WaterPart(
     /** Copies the list and checks the ranges. */
     public WaterPart {
         pipes = List.copyOf(pipes);
+        Set<String> names = new HashSet<>();
+        for (Pipe pipe : pipes) {
+            if (!names.add(pipe.name())) {
+                throw new IllegalArgumentException(
+                        "two pipes are called \""
+                                + pipe.name()
+                                + "\", and stakes and sheets tell them apart by their names");
+            }
+        }
         if (!(flowArea >= 10 && flowArea <= 1e7)) {
-            throw new IllegalArgumentException("the area must be 10 m² to 10 km²");
+            throw new IllegalArgumentException(
+                    "the area must be 110 ft² to 2,400 acres (10 m² to 10 km²)");
         }
         if (!(spotDepth >= 0 && spotDepth <= 2) || !(spotArea >= 0 && spotArea <= 10_000)) {
             throw new IllegalArgumentException(
-                    "low spots are left out below 0 to 2 m of depth and 0 to 10,000 m²");
+                    "low spots are left out below 0 to 6.5 ft (2 m) of depth and 0 to 2.4 acres"
+                            + " (10,000 m²)");
         }
     }
 
@@ -55,7 +68,7 @@ public record WaterPart(
         /** Checks the diameter. */
         public Pipe {
             if (!(diameter > 0 && diameter <= 5)) {
-                throw new IllegalArgumentException("a pipe is over 0 and at most 5 m wide");
+                throw new IllegalArgumentException("a pipe is over 0 and at most 16 ft (5 m) wide");
             }
         }
     }
@@ -78,7 +91,8 @@ public record WaterPart(
         /** Checks the ranges and the name of the land. */
         public Rain {
             if (day <= 0 || day > 2) {
-                throw new IllegalArgumentException("rain of a day is over 0 and at most 2 m");
+                throw new IllegalArgumentException(
+                        "rain of a day is over 0 and at most 78 in (2 m)");
             }
             if (years < 0 || years > 1000) {
                 throw new IllegalArgumentException(
