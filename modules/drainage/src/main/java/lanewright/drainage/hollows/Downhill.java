@@ -160,6 +160,50 @@ public final class Downhill {
         return all;
     }
 
+    /**
+     * The longest way of water to a cell.
+     *
+     * @param length from middle to middle of cells, straight across a pool, m
+     * @param from the cell that it begins in
+     */
+    public record Longest(double length, int from) {}
+
+    /** The longest way of water to a cell; of equally long ones that from the lowest number. */
+    public Longest longest(int cell) {
+        checkLand(cell);
+        int[] found = new int[Math.max(16, accumulated(cell))];
+        double[] length = new double[found.length];
+        int end = 1;
+        int farthest = 0;
+        found[0] = cell;
+        for (int i = 0; i < end; i++) {
+            int at = found[i];
+            boolean farther =
+                    length[i] > length[farthest]
+                            || (length[i] == length[farthest] && at < found[farthest]);
+            farthest = farther ? i : farthest;
+            for (int way = 0; way < 8; way++) {
+                int other = layout.neighbour(at, way);
+                if (other >= 0 && wayOf(other) == (way + 4) % 8) {
+                    length[end] = length[i] + apart(at, other);
+                    found[end++] = other;
+                }
+            }
+            for (int pit : pitsTo(at)) {
+                length[end] = length[i] + apart(at, pit);
+                found[end++] = pit;
+            }
+        }
+        return new Longest(length[farthest], found[farthest]);
+    }
+
+    private double apart(int cell, int other) {
+        int columns = terrain.columns();
+        int north = cell / columns - other / columns;
+        int east = cell % columns - other % columns;
+        return Math.sqrt((double) north * north + (double) east * east) * terrain.cellSize();
+    }
+
     private int wayOf(int cell) {
         return hollows.tile(layout.tile(cell)).ways()[layout.local(cell)] & Ways.MASK;
     }

@@ -2,7 +2,7 @@ package lanewright.drainage.hollows;
 
 import java.util.Arrays;
 import java.util.BitSet;
-import org.jspecify.annotations.Nullable;
+import java.util.List;
 
 /**
  * Ways over level ground: where a flat has a lower edge, away from its higher and toward its lower
@@ -40,19 +40,17 @@ final class Flats {
      * @param ways ways by tile; those of {@code own} tiles are written to, others are replaced
      *     where they change
      * @param own tiles to look at; those whose ways were replaced are added
-     * @param near where a flat may have changed though none of its cells in {@code own} says so, or
-     *     null: cells beside a change
+     * @param near cells that changed and those beside: where a flat may have changed though none of
+     *     its cells in {@code own} says so
      */
-    static void resolve(Terrain terrain, byte[][] ways, boolean[] own, @Nullable Box near) {
+    static void resolve(Terrain terrain, byte[][] ways, boolean[] own, List<Box> near) {
         var flats = new Flats(terrain, ways, own.clone());
         for (int tile = 0; tile < ways.length; tile++) {
             if (own[tile]) {
                 flats.tile(tile);
             }
         }
-        if (near != null) {
-            flats.box(near);
-        }
+        near.forEach(flats::box);
         flats.replaced.stream().forEach(tile -> own[tile] = true);
     }
 

@@ -90,6 +90,21 @@ public record Hollow(
      * @throws IllegalArgumentException if an argument is negative or not finite
      */
     public double holds(double error, double length) {
+        return holds(depth(), apart, error, length);
+    }
+
+    /**
+     * The same for any two heights, a bottom and a spill.
+     *
+     * @param depth how much higher the spill is measured than the bottom, m
+     * @param apart distance between them, m
+     * @param error standard deviation of one height, m, zero or more
+     * @param length distance over which errors of neighbours lose their likeness, m; zero if they
+     *     have none
+     * @return 0 to 1
+     * @throws IllegalArgumentException if {@code error} or {@code length} is negative or not finite
+     */
+    public static double holds(double depth, double apart, double error, double length) {
         if (!(error >= 0) || !(length >= 0) || Double.isInfinite(error + length)) {
             throw new IllegalArgumentException(
                     "an error and its reach must be zero or more, were "
@@ -100,9 +115,9 @@ public record Hollow(
         double likeness = length > 0 ? Math.exp(-apart / length) : 0;
         double spread = error * Math.sqrt(2 * (1 - likeness));
         if (!(spread > 0)) {
-            return depth() > 0 ? 1 : 0;
+            return depth > 0 ? 1 : 0;
         }
         // Φ(x) = erfc(-x / √2) / 2
-        return Erf.erfc(-depth() / (spread * Math.sqrt(2))) / 2;
+        return Erf.erfc(-depth / (spread * Math.sqrt(2))) / 2;
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Objects;
 import lanewright.measure.Progress;
 import lanewright.measure.SideBySide;
 import org.jspecify.annotations.Nullable;
@@ -60,7 +61,8 @@ public final class Hollows {
         nest = Nest.of(terrain, roots, ladder);
         progress.check();
         progress.report(0.7, "filling hollows");
-        wet = wet(redone, known);
+        wet = new Wet[tiles.length];
+        int[][] under = wet(redone, known);
         gathered = Gathered.of(terrain.layout(), tiles, roots, nest);
         through = through(redone, known);
         progress.check();
@@ -69,7 +71,7 @@ public final class Hollows {
         wetCells = new int[count];
         volumes = new double[count];
         land = new int[count];
-        measure();
+        measure(under);
         numbers = new int[count];
         pools = number();
     }
@@ -97,7 +99,7 @@ public final class Hollows {
                 });
         boolean[] all = new boolean[count];
         Arrays.fill(all, true);
-        Flats.resolve(terrain, ways, all, null);
+        Flats.resolve(terrain, ways, all, List.of());
         progress.report(0.2, "finding the ways of water");
         Tile[] tiles = new Tile[count];
         make(terrain, ways, all, tiles, progress);
@@ -116,30 +118,50 @@ public final class Hollows {
      * @throws IllegalArgumentException as {@link Terrain#changed} does
      */
     public Hollows changed(Box box, double[] heights) {
-        Terrain now = terrain.changed(box, heights);
+        return to(terrain.changed(box, heights), List.of(box), Progress.NONE);
+    }
+
+    /**
+     * The hollows of another terrain of as many and as large cells: the same to the last bit as if
+     * worked out from the start, but only tiles in which or beside which heights differ are.
+     *
+     * @throws IllegalArgumentException if its cells are others
+     * @throws java.util.concurrent.CancellationException if cancelled
+     */
+    public Hollows on(Terrain other, Progress progress) {
+        if (!other.layout().equals(terrain.layout()) || other.cellSize() != terrain.cellSize()) {
+            throw new IllegalArgumentException("the cells of the other terrain are others");
+        }
+        return to(other, terrain.differences(other), progress);
+    }
+
+    private Hollows to(Terrain now, List<Box> boxes, Progress progress) {
         Layout layout = now.layout();
-        int west = Math.max(0, box.column() - 1);
-        int south = Math.max(0, box.row() - 1);
-        int east = Math.min(layout.columns() - 1, box.column() + box.columns());
-        int north = Math.min(layout.rows() - 1, box.row() + box.rows());
-        var near = new Box(west, south, east - west + 1, north - south + 1);
         int count = tiles.length;
         boolean[] redone = new boolean[count];
         byte[][] ways = new byte[count][];
+        List<Box> near = new ArrayList<>();
+        for (Box box : boxes) {
+            int west = Math.max(0, box.column() - 1);
+            int south = Math.max(0, box.row() - 1);
+            int east = Math.min(layout.columns() - 1, box.column() + box.columns());
+            int north = Math.min(layout.rows() - 1, box.row() + box.rows());
+            near.add(new Box(west, south, east - west + 1, north - south + 1));
+            int shift = layout.shift();
+            for (int row = south >> shift; row <= north >> shift; row++) {
+                for (int column = west >> shift; column <= east >> shift; column++) {
+                    redone[row * layout.across() + column] = true;
+                }
+            }
+        }
         var hands = new Ways(now);
         for (int tile = 0; tile < count; tile++) {
-            int column = (tile % layout.across()) << layout.shift();
-            int row = (tile / layout.across()) << layout.shift();
-            redone[tile] =
-                    column <= east
-                            && column + layout.side() > west
-                            && row <= north
-                            && row + layout.side() > south;
+            progress.check();
             ways[tile] = redone[tile] ? hands.of(tile) : tiles[tile].ways();
         }
         Flats.resolve(now, ways, redone, near);
         Tile[] made = tiles.clone();
-        make(now, ways, redone, made, Progress.NONE);
+        make(now, ways, redone, made, progress);
         boolean[] beside = new boolean[count];
         for (int tile = 0; tile < count; tile++) {
             boolean touched = redone[tile];
@@ -151,7 +173,7 @@ public final class Hollows {
         }
         Edges[] joined = lists.clone();
         seam(now, made, beside, joined);
-        return new Hollows(now, made, joined, redone, this, Progress.NONE);
+        return new Hollows(now, made, joined, redone, this, progress);
     }
 
     private static void make(
@@ -188,20 +210,23 @@ public final class Hollows {
         return Arrays.copyOf(chosen, count);
     }
 
-    private Wet[] wet(boolean[] redone, @Nullable Hollows known) {
-        Wet[] made = new Wet[tiles.length];
+    /** Fills {@code wet}; returns the pools that its parts count to, by tile. */
+    private int[][] wet(boolean[] redone, @Nullable Hollows known) {
+        int[][] under = new int[tiles.length][];
         SideBySide.each(
                 tiles.length,
                 () -> terrain,
                 (on, tile) -> {
-                    Tile here = tiles[tile];
                     Wet old = known == null || redone[tile] ? null : known.wet[tile];
-                    made[tile] =
-                            old != null && old.holds(tile, roots, nest)
-                                    ? old
-                                    : Wet.of(on, tile, here, roots, nest);
+                    int[] pools = old == null ? null : old.pools(tile, roots, nest);
+                    if (old == null || pools == null) {
+                        old = Wet.of(on, tile, tiles[tile], roots, nest);
+                        pools = old.pools(tile, roots, nest);
+                    }
+                    wet[tile] = old;
+                    under[tile] = Objects.requireNonNull(pools, "its own pools");
                 });
-        return made;
+        return under;
     }
 
     /**
@@ -291,9 +316,9 @@ public final class Hollows {
         }
     }
 
-    private void measure() {
+    private void measure(int[][] under) {
         for (int tile = 0; tile < tiles.length; tile++) {
-            wet[tile].addTo(wetCells, volumes, tile, roots, nest);
+            wet[tile].addTo(under[tile], wetCells, volumes);
             int base = roots.first(tile);
             for (int root = 0; root < tiles[tile].rootCount(); root++) {
                 int leaf = roots.leaf(base + root);

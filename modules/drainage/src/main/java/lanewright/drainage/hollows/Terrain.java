@@ -1,6 +1,8 @@
 package lanewright.drainage.hollows;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A grid of heights. Cells are square and numbered by rows from the south-west; a cell without a
@@ -112,6 +114,41 @@ public final class Terrain {
             }
         }
         return new Terrain(layout, cellSize, changed);
+    }
+
+    /**
+     * In which cells another terrain of the same layout has another height: a box for each tile.
+     */
+    List<Box> differences(Terrain other) {
+        List<Box> boxes = new ArrayList<>();
+        int side = layout.side();
+        for (int tile = 0; tile < tiles.length; tile++) {
+            double[] a = tiles[tile];
+            double[] b = other.tiles[tile];
+            int west = side;
+            int east = -1;
+            int south = side;
+            int north = -1;
+            for (int at = a == b ? a.length : 0; at < a.length; at++) {
+                // Zero and minus zero are as high, but not the same bits.
+                if (Double.doubleToLongBits(a[at]) != Double.doubleToLongBits(b[at])) {
+                    west = Math.min(west, at & (side - 1));
+                    east = Math.max(east, at & (side - 1));
+                    south = Math.min(south, at >> layout.shift());
+                    north = Math.max(north, at >> layout.shift());
+                }
+            }
+            if (east >= 0) {
+                int first = layout.cell(tile, (south << layout.shift()) | west);
+                boxes.add(
+                        new Box(
+                                first % columns(),
+                                first / columns(),
+                                east - west + 1,
+                                north - south + 1));
+            }
+        }
+        return boxes;
     }
 
     private void checkInside(Box box) {

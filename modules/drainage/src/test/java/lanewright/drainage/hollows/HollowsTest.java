@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.PriorityQueue;
 import java.util.SplittableRandom;
 import lanewright.drainage.hollows.Grids.Grid;
+import lanewright.measure.Progress;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.spanning.KruskalMinimumSpanningTree;
 import org.jgrapht.graph.DefaultWeightedEdge;
@@ -325,7 +326,8 @@ class HollowsTest {
         for (int seed = 0; seed < GRIDS; seed++) {
             Grid grid = Grids.rough(seed);
             var random = new SplittableRandom(seed);
-            Hollows hollows = Hollows.of(grid.terrain(2 + seed % 2));
+            Hollows first = Hollows.of(grid.terrain(2 + seed % 2));
+            Hollows hollows = first;
             double[] z = grid.z().clone();
             for (int edit = 0; edit < 8; edit++) {
                 int column = random.nextInt(grid.columns());
@@ -360,6 +362,7 @@ class HollowsTest {
                                 z,
                                 grid.terrain(2 + seed % 2).layout().shift());
                 assertSame(Hollows.of(anew), hollows, 0);
+                assertSame(hollows, first.on(anew, Progress.NONE), 0);
             }
         }
     }
@@ -506,6 +509,9 @@ class HollowsTest {
         assertThrows(
                 IllegalArgumentException.class, () -> terrain.changed(new Box(1, 1, 1, 1), four));
         assertThrows(IllegalArgumentException.class, () -> new Box(0, 0, 0, 1));
+        Hollows hollows = Hollows.of(terrain);
+        Terrain wider = Terrain.of(4, 1, 1, four);
+        assertThrows(IllegalArgumentException.class, () -> hollows.on(wider, Progress.NONE));
         assertArrayEquals(new double[4], four);
     }
 }
