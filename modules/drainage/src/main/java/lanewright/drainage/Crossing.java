@@ -2,7 +2,9 @@ package lanewright.drainage;
 
 import java.util.List;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.culvert.Material;
 import lanewright.drainage.flow.FlowGrid;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A place where water is led under the lane by a pipe: one of the plan, or one that a wet place
@@ -11,6 +13,7 @@ import lanewright.drainage.flow.FlowGrid;
  * @param name of the pipe or of the place
  * @param line how the pipe lies, once all is done that the place wants first
  * @param diameter clear width of a pipe of the plan, m; NaN where none is chosen yet
+ * @param material what it is made of, or null if nobody has said
  * @param toLay whether it is still to be laid
  * @param raise how much the lane is raised for it first, m
  * @param drained land whose water comes to it, m²
@@ -18,18 +21,44 @@ import lanewright.drainage.flow.FlowGrid;
  * @param way the longest way of that water
  * @param crestStations stations along the lane on both sides of it, m
  * @param crestHeights height of the lane's line there above the inlet's invert, m
+ * @param tailwater water over the bottom of its outlet
  */
 public record Crossing(
         String name,
         CulvertLine line,
         double diameter,
+        @Nullable Material material,
         boolean toLay,
         double raise,
         double drained,
         boolean isLeast,
         FlowGrid.Way way,
         List<Double> crestStations,
-        List<Double> crestHeights) {
+        List<Double> crestHeights,
+        Tailwater tailwater) {
+
+    /**
+     * Water over the bottom of an outlet in the storm, before the water of its own ditch is known.
+     *
+     * @param from who says so, or where it stands
+     * @param depth over the outlet's invert, m; NaN where nobody has said and no pool stands there
+     */
+    public record Tailwater(From from, double depth) {
+        /** Nobody has said and no pool stands there. */
+        public static final Tailwater FREE = new Tailwater(From.NOWHERE, Double.NaN);
+
+        /** Where it is known from. */
+        public enum From {
+            /** The plan. */
+            OWNER,
+            /** A pool into which the outlet runs, filled to where it runs over. */
+            POOL,
+            /** A ditch into which it runs. */
+            DITCH,
+            /** It runs out freely. */
+            NOWHERE
+        }
+    }
 
     /** Copies the lists. */
     public Crossing {

@@ -3,10 +3,14 @@ package lanewright.drainage;
 import java.util.ArrayList;
 import java.util.List;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.LaneLine;
+import lanewright.drainage.culvert.Material;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpot;
+import lanewright.lane.line.Place;
 import lanewright.lane.section.Section;
+import org.jspecify.annotations.Nullable;
 
 /** Finds where water is led under the lane, with what comes there. */
 final class Crossings {
@@ -16,6 +20,8 @@ final class Crossings {
 
     private final List<Section> sections;
     private final FlowGrid flow;
+    private final LaneLine line;
+    private final List<Pool> pools;
     private final List<Draft> drafts = new ArrayList<>();
 
     /** A crossing whose water's way is not yet known; cells that it has are of its pool or one. */
@@ -23,27 +29,35 @@ final class Crossings {
             String name,
             CulvertLine line,
             double diameter,
+            @Nullable Material material,
             boolean toLay,
             double raise,
             double drained,
-            boolean isLeast) {}
+            boolean isLeast,
+            double tailwater) {}
 
-    private Crossings(List<Section> sections, FlowGrid flow) {
+    private Crossings(List<Section> sections, FlowGrid flow, LaneLine line, List<Pool> pools) {
         this.sections = sections;
         this.flow = flow;
+        this.line = line;
+        this.pools = pools;
     }
 
     /**
      * Pipes of the plan that pass under the lane, then those that wet places want.
      *
      * @param flow water on the finished surface, with the plan's pipes in it
+     * @param line where the lane runs
+     * @param pools water that sits on that surface
      */
     static List<Crossing> of(
             List<Section> sections,
             FlowGrid flow,
+            LaneLine line,
+            List<Pool> pools,
             List<PipeCourse> courses,
             List<WetPlace> places) {
-        return new Crossings(sections, flow).found(courses, places);
+        return new Crossings(sections, flow, line, pools).found(courses, places);
     }
 
     private List<Crossing> found(List<PipeCourse> courses, List<WetPlace> places) {
@@ -103,10 +117,12 @@ final class Crossings {
                             place.name(),
                             pipe,
                             Double.NaN,
+                            null,
                             true,
                             place.cure().raise(),
                             place.drained(),
-                            place.isLeast()));
+                            place.isLeast(),
+                            Double.NaN));
         }
     }
 
@@ -116,10 +132,32 @@ final class Crossings {
                         pipe.name(),
                         under,
                         pipe.diameter(),
+                        pipe.material(),
                         pipe.toLay(),
                         0,
                         flow.drained(cell),
-                        flow.reachesRim(cell)));
+                        flow.reachesRim(cell),
+                        pipe.tailwater()));
+    }
+
+    /** Water over an outlet: what its owner says, else a pool that it runs into. */
+    private Crossing.Tailwater tailwater(Draft draft) {
+        if (!Double.isNaN(draft.tailwater)) {
+            return new Crossing.Tailwater(Crossing.Tailwater.From.OWNER, draft.tailwater);
+        }
+        CulvertLine pipe = draft.line;
+        var out = new Place(pipe.outletStation(), pipe.outlet().offset());
+        double x = line.x(out);
+        double y = line.y(out);
+        double deepest = 0;
+        for (Pool pool : pools) {
+            if (pool.spot().covers(x, y)) {
+                deepest = Math.max(deepest, pool.spot().level() - pipe.outlet().height());
+            }
+        }
+        return deepest > 0
+                ? new Crossing.Tailwater(Crossing.Tailwater.From.POOL, deepest)
+                : Crossing.Tailwater.FREE;
     }
 
     private Crossing crossing(Draft draft, FlowGrid.Way way) {
@@ -139,12 +177,14 @@ final class Crossings {
                 draft.name,
                 draft.line,
                 draft.diameter,
+                draft.material,
                 draft.toLay,
                 draft.raise,
                 draft.drained,
                 draft.isLeast,
                 way,
                 stations,
-                heights);
+                heights,
+                tailwater(draft));
     }
 }

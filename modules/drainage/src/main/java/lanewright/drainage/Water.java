@@ -204,7 +204,7 @@ final class Water {
                 roadEnd,
                 places,
                 courses,
-                Crossings.of(sections, flowAfter, courses, places),
+                Crossings.of(sections, flowAfter, lane.line(), pools, courses, places),
                 DitchWater.of(ditches, flowAfter, lane.typical()),
                 cells.size(),
                 findings,

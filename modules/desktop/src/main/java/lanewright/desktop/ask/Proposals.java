@@ -20,6 +20,7 @@ import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.document.Plan;
+import lanewright.planner.pipes.PipeJob;
 import lanewright.planner.proposal.Steepest;
 import lanewright.planner.run.Draft;
 import lanewright.planner.run.Outcome;
@@ -122,6 +123,28 @@ final class Proposals {
                         + " in your plan until you write another.";
     }
 
+    /** How much of it is ordered, and what is to be minded while trucks build. */
+    private static String bought(Outcome outcome, CulvertLine culvert, UnitSystem units) {
+        for (PipeJob job : outcome.pipes()) {
+            if (!job.planned() && job.line().equals(culvert)) {
+                return " Order "
+                        + Words.of(Quantity.length(job.length().ordered()), units)
+                        + " of it"
+                        + (Double.isNaN(job.money())
+                                ? "; without a price nothing is said of money."
+                                : ": with bed and riprap "
+                                        + Words.of(Quantity.money(job.money()), units)
+                                        + ".")
+                        + (job.building().lacking() > 0
+                                ? " While trucks build it wants "
+                                        + Words.of(Quantity.depth(job.building().lacking()), units)
+                                        + " more over it."
+                                : "");
+            }
+        }
+        return "";
+    }
+
     private void offer(Topic topic, VBox place, Shown shown) {
         if (topic == Topic.GRADE) {
             if (shown.file().plan().grade().points().isEmpty()) {
@@ -147,7 +170,8 @@ final class Proposals {
                         "A pipe at " + Words.of(Quantity.station(culvert.station()), units),
                         Words.of(Quantity.length(culvert.length()), units)
                                 + " long, under the lane at its low ground, to be bought and laid. "
-                                + wide(outcome, culvert, units),
+                                + wide(outcome, culvert, units)
+                                + bought(outcome, culvert, units),
                         plan -> PipeOffer.taken(plan, outcome, culvert));
             }
         }

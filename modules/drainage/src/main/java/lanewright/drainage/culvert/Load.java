@@ -24,8 +24,13 @@ public enum Load {
     }
 
     /** As it stands in the table. */
-    String words() {
+    public String words() {
         return words;
+    }
+
+    /** The heaviest axle of this load, N; 0 for the road. */
+    public double heaviest() {
+        return axle;
     }
 
     /**

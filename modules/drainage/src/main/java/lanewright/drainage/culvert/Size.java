@@ -36,6 +36,40 @@ public record Size(String name, Inlet.Shape shape, Barrel barrel, String source)
         return Known.ALL.stream().filter(size -> size.barrel.material() == material).toList();
     }
 
+    /** Whether a cover is published for a width under a load. */
+    public static boolean hasCover(Material material, double span, Load load) {
+        double inches = span / Imperial.INCH;
+        return Known.COVERS.stream()
+                .anyMatch(
+                        row ->
+                                row.text("material").equals(material.words())
+                                        && row.text("load").equals(load.words())
+                                        && inches <= row.number("span_to_in") + 1e-6);
+    }
+
+    /**
+     * A round barrel of a width that may lie between two that are sold: roughness and wall of the
+     * next larger one, or of the largest.
+     *
+     * @param span clear width, m, over zero
+     */
+    public static Barrel round(Material material, double span) {
+        Check.positive("clear width of a pipe, m,", span);
+        Barrel like = null;
+        for (Size size : sold(material)) {
+            if (size.shape == Inlet.Shape.ROUND) {
+                like = size.barrel;
+                if (span <= like.inside().span() + 1e-3) {
+                    break;
+                }
+            }
+        }
+        if (like == null) {
+            throw new IllegalStateException("no round pipe of " + material.words() + " is sold");
+        }
+        return new Barrel(material, new Circle(span), like.n(), like.wall());
+    }
+
     private static Size of(Row row) {
         boolean arch = row.has("rise_in");
         double span = row.number("span_in") * Imperial.INCH;
@@ -71,22 +105,31 @@ public record Size(String name, Inlet.Shape shape, Barrel barrel, String source)
      * @throws IllegalArgumentException if none is published for this size
      */
     public Cover cover(Load load) {
-        double inches = barrel.inside().span() / Imperial.INCH;
+        return cover(barrel.material(), barrel.inside().span(), load);
+    }
+
+    /**
+     * Least cover over a pipe of any width under a load.
+     *
+     * @param span clear width, m
+     * @throws IllegalArgumentException if none is published for that width
+     */
+    public static Cover cover(Material material, double span, Load load) {
+        double inches = span / Imperial.INCH;
         for (Row row : Known.COVERS) {
-            if (row.text("material").equals(barrel.material().words())
+            if (row.text("material").equals(material.words())
                     && row.text("load").equals(load.words())
                     && inches <= row.number("span_to_in") + 1e-6) {
                 double fixed = row.number("cover_in") * Imperial.INCH;
-                double bySpan =
-                        row.has("span_over") ? barrel.inside().span() / row.number("span_over") : 0;
+                double bySpan = row.has("span_over") ? span / row.number("span_over") : 0;
                 return new Cover(Math.max(fixed, bySpan), row.citation());
             }
         }
         throw new IllegalArgumentException(
                 "no least cover is published for "
-                        + name
-                        + " of "
-                        + barrel.material().words()
+                        + Math.round(inches)
+                        + " in of "
+                        + material.words()
                         + " under "
                         + load.words()
                         + "; take a smaller pipe or ask its maker");

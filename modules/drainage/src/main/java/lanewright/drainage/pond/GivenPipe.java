@@ -1,5 +1,8 @@
 package lanewright.drainage.pond;
 
+import lanewright.drainage.culvert.Material;
+import org.jspecify.annotations.Nullable;
+
 /**
  * A pipe that the plan gives: one that is there already, or one that is to be laid with the lane.
  * One that is to be laid lets water through once the lane is built, and not before.
@@ -13,6 +16,9 @@ package lanewright.drainage.pond;
  * @param outletInvert height of the bottom of its bore at the outlet, m
  * @param diameter clear width, m, over zero
  * @param toLay whether it is still to be laid
+ * @param material what it is made of, or null if nobody has said
+ * @param tailwater depth of water over the bottom of its outlet in the storm, m; NaN if nobody has
+ *     said
  */
 public record GivenPipe(
         String name,
@@ -23,7 +29,9 @@ public record GivenPipe(
         double outletY,
         double outletInvert,
         double diameter,
-        boolean toLay) {
+        boolean toLay,
+        @Nullable Material material,
+        double tailwater) {
     /** Checks that the figures are finite and the diameter is over zero. */
     public GivenPipe {
         double sum = inletX + inletY + inletInvert + outletX + outletY + outletInvert;
@@ -33,6 +41,31 @@ public record GivenPipe(
                             + name
                             + " must have finite ends and a diameter over 0 and at most 10 m");
         }
+    }
+
+    /** A pipe of which nobody says what it is made of or how deep water stands below it. */
+    public GivenPipe(
+            String name,
+            double inletX,
+            double inletY,
+            double inletInvert,
+            double outletX,
+            double outletY,
+            double outletInvert,
+            double diameter,
+            boolean toLay) {
+        this(
+                name,
+                inletX,
+                inletY,
+                inletInvert,
+                outletX,
+                outletY,
+                outletInvert,
+                diameter,
+                toLay,
+                null,
+                Double.NaN);
     }
 
     /** A pipe that is there already. */
@@ -52,7 +85,17 @@ public record GivenPipe(
     /** The same pipe, still to be laid. */
     public GivenPipe laidLater() {
         return new GivenPipe(
-                name, inletX, inletY, inletInvert, outletX, outletY, outletInvert, diameter, true);
+                name,
+                inletX,
+                inletY,
+                inletInvert,
+                outletX,
+                outletY,
+                outletInvert,
+                diameter,
+                true,
+                material,
+                tailwater);
     }
 
     /** Length along its bore, m. */

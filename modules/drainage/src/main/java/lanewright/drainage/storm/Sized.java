@@ -24,6 +24,8 @@ import lanewright.drainage.runoff.GraphicalPeak;
  * @param blocked the same storm with the plan's own pipe, or the first that does, half and wholly
  *     blocked; empty where there is none, or where the lane is raised first
  * @param apron stone at the outlet of that pipe
+ * @param ford a dip of rock instead, where no pipe does or the lane would have to be raised much
+ * @param tailwater water over the bottom of the outlet in the storm
  */
 public record Sized(
         Crossing crossing,
@@ -35,7 +37,9 @@ public record Sized(
         List<PipeChoice> choices,
         Optional<Raised> raised,
         List<Blocked> blocked,
-        Optional<Apron> apron) {
+        Optional<Apron> apron,
+        Optional<Ford> ford,
+        Crossing.Tailwater tailwater) {
 
     /**
      * A pipe that carries the storm once the lane is raised.
@@ -49,6 +53,11 @@ public record Sized(
     public Sized {
         choices = List.copyOf(choices);
         blocked = List.copyOf(blocked);
+    }
+
+    /** Depth of water over the bottom of the outlet, m; zero where it runs out freely. */
+    public double tail() {
+        return Double.isNaN(tailwater.depth()) ? 0 : tailwater.depth();
     }
 
     /** Whether the storm makes no water run there. */

@@ -6,12 +6,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lanewright.drainage.Crossing;
 import lanewright.drainage.DitchWater;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.channel.Imperial;
 import lanewright.drainage.channel.Lining;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.Barrel;
 import lanewright.drainage.culvert.Blocked;
-import lanewright.drainage.culvert.Circle;
 import lanewright.drainage.culvert.Culvert;
 import lanewright.drainage.culvert.Headwater;
 import lanewright.drainage.culvert.Inlet;
@@ -20,6 +21,7 @@ import lanewright.drainage.culvert.Material;
 import lanewright.drainage.culvert.Overtopping;
 import lanewright.drainage.culvert.Performance;
 import lanewright.drainage.culvert.PipeChoice;
+import lanewright.drainage.culvert.Size;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.runoff.Concentration;
 import lanewright.drainage.runoff.Covers;
@@ -32,9 +34,10 @@ import lanewright.measure.Saying;
  * One storm at every crossing.
  *
  * <p>The flow at its height comes by curve number and the graphical method (TR-55, 1986), the time
- * in which water gathers by Kirpich over grass along the longest way. Pipes stick out of the fill
- * and run out freely, as on a lane they do; water may stand up to {@link #FREEBOARD} below the
- * lower edge of the lane.
+ * in which water gathers by Kirpich over grass along the longest way. Pipes stick out of the fill.
+ * They run out freely, unless their owner says how deep water stands below them, or they run into a
+ * pool, which then is full, or into a ditch, which then carries their water. Water may stand up to
+ * {@link #FREEBOARD} below the lower edge of the lane.
  *
  * @param asked the storm
  * @param sized every crossing, those that wet places want first
@@ -64,11 +67,6 @@ public record StormReport(
     /** A head of water over the lane for which the weir's coefficient is taken, m. */
     private static final double OVER = 0.15;
 
-    /** Roughness and wall that a pipe of the plan is taken to have: corrugated metal's. */
-    private static final double ROUGH = 0.024;
-
-    private static final double WALL = 0.564 * Imperial.INCH;
-
     private static final List<Material> SOLD = List.of(Material.PLASTIC, Material.METAL);
 
     /** Copies the lists. */
@@ -83,7 +81,7 @@ public record StormReport(
             StormAsked asked, List<Crossing> crossings, List<DitchWater> channels) {
         List<Sized> sized = new ArrayList<>();
         for (Crossing crossing : crossings) {
-            sized.add(sized(asked, crossing));
+            sized.add(sized(asked, crossing, channels));
         }
         List<SizedDitch> ditches = new ArrayList<>();
         for (DitchWater channel : channels) {
@@ -127,12 +125,60 @@ public record StormReport(
                 asked.storm(), asked.rain(), asked.cover().curveNumber().value(), area, time, 0);
     }
 
-    private static Sized sized(StormAsked asked, Crossing crossing) {
+    /** What stands over the outlet: as it is known, or of the ditch that the outlet runs into. */
+    private static Crossing.Tailwater tailwater(
+            StormAsked asked, Crossing crossing, double discharge, List<DitchWater> channels) {
+        if (crossing.tailwater().from() != Crossing.Tailwater.From.NOWHERE || !(discharge > 0)) {
+            return crossing.tailwater();
+        }
+        CulvertLine line = crossing.line();
+        for (DitchWater water : channels) {
+            boolean meets =
+                    water.ditch().side() == line.from().across()
+                            && line.outletStation() >= water.ditch().from()
+                            && line.outletStation() <= water.ditch().to();
+            if (meets && !Double.isNaN(water.flattest())) {
+                double bottom = bottom(water, line.outletStation());
+                double depth =
+                        Lining.named(asked.soil())
+                                .flow(water.shape(), discharge, Math.min(1, water.flattest()))
+                                .depth();
+                double over = bottom + depth - line.outlet().height();
+                if (over > 0) {
+                    return new Crossing.Tailwater(Crossing.Tailwater.From.DITCH, over);
+                }
+            }
+        }
+        return crossing.tailwater();
+    }
+
+    /** Height of a ditch's bottom at a station between its ends, m. */
+    private static double bottom(DitchWater water, double station) {
+        List<DitchReach.Point> points = water.ditch().points();
+        DitchReach.Point before = points.get(0);
+        for (DitchReach.Point point : points) {
+            if (point.station() >= station) {
+                double span = point.station() - before.station();
+                double share = span > 0 ? (station - before.station()) / span : 0;
+                return before.height() + share * (point.height() - before.height());
+            }
+            before = point;
+        }
+        return before.height();
+    }
+
+    private static Sized sized(StormAsked asked, Crossing crossing, List<DitchWater> channels) {
         double time = time(crossing.way());
         GraphicalPeak peak = peak(asked, crossing.drained(), time);
         double allowed = crossing.line().room() - FREEBOARD;
         double fall = Math.max(0, Math.min(1, crossing.line().grade()));
+        Crossing.Tailwater below = tailwater(asked, crossing, peak.discharge(), channels);
+        double tail = Double.isNaN(below.depth()) ? 0 : below.depth();
         if (!(peak.discharge() > 0) || allowed <= 0) {
+            Optional<Sized.Raised> higher =
+                    peak.discharge() > 0
+                            ? raised(crossing, peak.discharge(), fall, tail)
+                            : Optional.empty();
             return new Sized(
                     crossing,
                     time,
@@ -141,14 +187,17 @@ public record StormReport(
                     Optional.empty(),
                     crossing.isGiven() ? 0 : Double.NaN,
                     List.of(),
-                    peak.discharge() > 0
-                            ? raised(crossing, peak.discharge(), fall)
-                            : Optional.empty(),
+                    higher,
                     List.of(),
-                    Optional.empty());
+                    Optional.empty(),
+                    ford(crossing, peak.discharge(), higher),
+                    below);
         }
-        List<PipeChoice> choices = PipeChoice.of(wanted(crossing, peak.discharge(), fall, 0), SOLD);
+        List<PipeChoice> choices =
+                PipeChoice.of(wanted(crossing, peak.discharge(), fall, 0, tail), SOLD);
         boolean none = choices.stream().allMatch(choice -> choice.chosen().isEmpty());
+        Optional<Sized.Raised> higher =
+                none ? raised(crossing, peak.discharge(), fall, tail) : Optional.empty();
         Optional<Culvert> own = own(crossing, fall);
         Optional<Culvert> laid =
                 own.isPresent()
@@ -157,33 +206,45 @@ public record StormReport(
                                 .flatMap(choice -> choice.chosen().stream())
                                 .findFirst()
                                 .map(option -> culvert(option, crossing, fall));
-        Optional<Headwater> given = own.map(pipe -> Headwater.of(pipe, 0, peak.discharge()));
+        Optional<Headwater> given = own.map(pipe -> Headwater.of(pipe, tail, peak.discharge()));
         return new Sized(
                 crossing,
                 time,
                 peak,
                 allowed,
                 given,
-                own.map(pipe -> new Performance(pipe, 0).discharge(allowed)).orElse(Double.NaN),
+                own.map(pipe -> new Performance(pipe, tail).discharge(allowed)).orElse(Double.NaN),
                 choices,
-                none ? raised(crossing, peak.discharge(), fall) : Optional.empty(),
-                laid.map(pipe -> blocked(pipe, crossing, peak.discharge())).orElse(List.of()),
+                higher,
+                laid.map(pipe -> blocked(pipe, crossing, peak.discharge(), tail)).orElse(List.of()),
                 laid.map(
                         pipe ->
                                 Apron.of(
                                         pipe,
-                                        OptionalDouble.empty(),
+                                        Double.isNaN(below.depth())
+                                                ? OptionalDouble.empty()
+                                                : OptionalDouble.of(below.depth()),
                                         peak.discharge(),
-                                        Headwater.of(pipe, 0, peak.discharge()))));
+                                        Headwater.of(pipe, tail, peak.discharge()))),
+                none ? ford(crossing, peak.discharge(), higher) : Optional.empty(),
+                below);
+    }
+
+    /** A ford, unless the lane has to be raised but little for a pipe. */
+    private static Optional<Ford> ford(
+            Crossing crossing, double discharge, Optional<Sized.Raised> higher) {
+        boolean little =
+                higher.map(raised -> raised.by() + crossing.raise() <= Ford.HIGH).orElse(false);
+        return discharge > 0 && !little ? Ford.at(crossing, discharge) : Optional.empty();
     }
 
     private static PipeChoice.Wanted wanted(
-            Crossing crossing, double discharge, double fall, double raise) {
+            Crossing crossing, double discharge, double fall, double raise, double tail) {
         double room = crossing.line().room() + raise;
         return new PipeChoice.Wanted(
                 discharge,
                 room - FREEBOARD,
-                0,
+                tail,
                 fall,
                 crossing.line().length(),
                 room,
@@ -192,14 +253,16 @@ public record StormReport(
     }
 
     /** The least raise with which a pipe does. That it gets a little longer then is left out. */
-    private static Optional<Sized.Raised> raised(Crossing crossing, double discharge, double fall) {
+    private static Optional<Sized.Raised> raised(
+            Crossing crossing, double discharge, double fall, double tail) {
         for (int step = 1; step <= STEPS; step++) {
             double by = step * STEP;
             if (crossing.line().room() + by <= FREEBOARD) {
                 continue;
             }
             for (Material material : SOLD) {
-                PipeChoice choice = PipeChoice.of(wanted(crossing, discharge, fall, by), material);
+                PipeChoice choice =
+                        PipeChoice.of(wanted(crossing, discharge, fall, by, tail), material);
                 if (choice.chosen().isPresent()) {
                     return Optional.of(new Sized.Raised(by, choice.chosen().get()));
                 }
@@ -212,7 +275,8 @@ public record StormReport(
         if (!crossing.isGiven()) {
             return Optional.empty();
         }
-        var barrel = new Barrel(Material.METAL, new Circle(crossing.diameter()), ROUGH, WALL);
+        Material stated = crossing.material();
+        Barrel barrel = Size.round(stated == null ? Material.METAL : stated, crossing.diameter());
         return Optional.of(
                 new Culvert(
                         barrel,
@@ -235,7 +299,8 @@ public record StormReport(
     /**
      * Where water goes over the lane as drawn; where the lane is raised first that is not known.
      */
-    private static List<Blocked> blocked(Culvert pipe, Crossing crossing, double discharge) {
+    private static List<Blocked> blocked(
+            Culvert pipe, Crossing crossing, double discharge, double tail) {
         boolean low = crossing.crestHeights().stream().anyMatch(height -> height <= 0);
         if (crossing.raise() > 0 || crossing.crestStations().size() < 2 || low) {
             return List.of();
@@ -246,8 +311,8 @@ public record StormReport(
                         crossing.crestHeights(),
                         Overtopping.gravel(OVER));
         return List.of(
-                Blocked.of(pipe, 0, crest, discharge, Blocked.Share.HALF),
-                Blocked.of(pipe, 0, crest, discharge, Blocked.Share.WHOLLY));
+                Blocked.of(pipe, tail, crest, discharge, Blocked.Share.HALF),
+                Blocked.of(pipe, tail, crest, discharge, Blocked.Share.WHOLLY));
     }
 
     private static List<Assumption> assumptions(StormAsked asked) {
@@ -287,8 +352,10 @@ public record StormReport(
                 new Assumption(
                         "what a pipe carries",
                         Saying.of(
-                                "ends that stick out of the fill, free outlet, water kept {} below"
-                                        + " the lane's edge; a pipe of the plan as corrugated metal",
+                                "ends that stick out of the fill, free outlet unless a pool or ditch"
+                                        + " stands below it, water kept {} below the lane's edge;"
+                                        + " a pipe of the plan as corrugated metal unless it says"
+                                        + " otherwise",
                                 Quantity.depth(FREEBOARD)),
                         Assumption.Mark.PUBLISHED,
                         "FHWA, HDS-5, Hydraulic Design of Highway Culverts, 2001; the room below"

@@ -44,13 +44,15 @@ class StormTest {
                 "pipe",
                 line,
                 diameter,
+                null,
                 true,
                 0,
                 acres * ACRE,
                 false,
                 new FlowGrid.Way(150, 10),
                 List.of(40.0, 100.0, 160.0),
-                List.of(room + 0.6, room, room + 0.6));
+                List.of(room + 0.6, room, room + 0.6),
+                Crossing.Tailwater.FREE);
     }
 
     private static Sized sized(double acres, double room, double diameter) {

@@ -37,12 +37,27 @@ final class Codecs {
     static final Codec<Double> DENSITY =
             new Amount(Kind.DENSITY, "a density such as 140 lb/ft3", 2000.0);
     static final Codec<Double> AREA = new Amount(Kind.AREA, "an area with its unit", 2.0);
+    static final Codec<Double> VOLUME = new Amount(Kind.VOLUME, "a volume with its unit", 10.0);
     static final Codec<Double> LAND = new Amount(Kind.LAND, "an area with its unit", 1000.0);
     static final Codec<Double> STATION =
             new Amount(Kind.STATION, "a station such as 12+50, or start", 0.0);
     static final Codec<Double> STATION_OR_END = new StationOrEnd();
     static final Codec<Double> CROSS_SLOPE = new SidedSlope();
     static final Codec<Price> PRICE = new PriceWords();
+    static final Codec<Price> PRICE_OF_PIPE =
+            new PaidBy(List.of(Kind.LENGTH), "pipe is priced by its length", "21.50 per ft");
+    static final Codec<Price> PRICE_OF_ROCK =
+            new PaidBy(
+                    List.of(Kind.MASS, Kind.VOLUME),
+                    "this stone is priced by its mass or its volume",
+                    "24.00 per ton");
+    static final Codec<Price> PRICE_OF_FABRIC =
+            new PaidBy(List.of(Kind.AREA), "fabric is priced by its area", "2.10 per yd2");
+    static final Codec<Price> PRICE_OF_DIGGING =
+            new PaidBy(
+                    List.of(Kind.HOURS, Kind.VOLUME),
+                    "digging is priced by the hour or by what is dug",
+                    "95.00 per h");
     static final Codec<Double> LONGITUDE = new Degrees("longitude", 'E', 'W', 180);
     static final Codec<Double> LATITUDE = new Degrees("latitude", 'N', 'S', 90);
     static final Codec<SurveyPart.MapFrame> FRAME = new FrameWords();
@@ -226,6 +241,47 @@ final class Codecs {
         @Override
         public Double sample() {
             return 0.02;
+        }
+    }
+
+    /** A price for one of some kinds of amount. */
+    private record PaidBy(List<Kind> kinds, String refused, String such) implements Codec<Price> {
+        @Override
+        public Price read(String text, UnitSystem units) throws Unread {
+            Price price;
+            try {
+                price = Parse.price(text, "");
+            } catch (QuantityException e) {
+                throw unread(e);
+            }
+            if (!kinds.contains(price.kind())) {
+                throw new Unread(refused, "Write it so: " + such + ".");
+            }
+            return price;
+        }
+
+        @Override
+        public String write(Price value, UnitSystem units) {
+            return Written.price(value);
+        }
+
+        @Override
+        public String pattern() {
+            return "^[0-9.].*( per |/).*$";
+        }
+
+        @Override
+        public String what() {
+            return "a price such as " + such;
+        }
+
+        @Override
+        public Price sample() {
+            try {
+                return Parse.price(such, "");
+            } catch (QuantityException e) {
+                throw new IllegalStateException("a sample that cannot be read: " + such, e);
+            }
         }
     }
 

@@ -123,7 +123,104 @@ final class LandForm {
                         "rain",
                         WaterPart::rain,
                         LandForm::rain,
-                        "The storm that pipes are to carry. Left out, no pipe is sized."));
+                        "The storm that pipes are to carry. Left out, no pipe is sized."),
+                f.part(
+                        "pipeWork",
+                        WaterPart::pipeWork,
+                        LandForm::pipeWork,
+                        "How pipes are dug in, and what that costs."));
+    }
+
+    private static PipeWorkPart pipeWork(Form<PipeWorkPart> f) {
+        return new PipeWorkPart(
+                f.value(
+                        "sideRoom",
+                        Codecs.DEPTH,
+                        PipeWorkPart::sideRoom,
+                        "Room in the trench on each side of the pipe."),
+                f.value(
+                        "bedding",
+                        Codecs.DEPTH,
+                        PipeWorkPart::bedding,
+                        "Packed thickness of the stone under the pipe."),
+                f.value(
+                        "soldBy",
+                        Codecs.LENGTH,
+                        PipeWorkPart::soldBy,
+                        "Pipe is sold in multiples of this length."),
+                f.value(
+                        "beyond",
+                        Codecs.LENGTH,
+                        PipeWorkPart::beyond,
+                        "How far it goes on beyond the foot of each slope, or how long each end"
+                                + " section is."),
+                f.value(
+                        "axle",
+                        Codecs.MASS,
+                        PipeWorkPart::axle,
+                        "Load of the heaviest axle that crosses it while the lane is built."),
+                f.value(
+                        "beddingKind",
+                        Codecs.TEXT,
+                        PipeWorkPart::beddingKind,
+                        "A name in the table of densities."),
+                f.value(
+                        "riprapKind",
+                        Codecs.TEXT,
+                        PipeWorkPart::riprapKind,
+                        "A name in the table of densities."),
+                f.valueOr(
+                        "trenchPerHour",
+                        Codecs.VOLUME,
+                        Double.NaN,
+                        PipeWorkPart::trenchPerHour,
+                        "What you dig in an hour, as it lies, put back included."),
+                f.parts(
+                        "prices",
+                        PipeWorkPart::prices,
+                        LandForm::pipePrice,
+                        "What pipe costs by its length, by size and material."),
+                f.valueIfAny(
+                        "beddingPrice",
+                        Codecs.PRICE_OF_ROCK,
+                        PipeWorkPart::beddingPrice,
+                        "Your own price, such as 24.00 per ton."),
+                f.valueIfAny(
+                        "riprapPrice",
+                        Codecs.PRICE_OF_ROCK,
+                        PipeWorkPart::riprapPrice,
+                        "Your own price, such as 42.00 per ton."),
+                f.valueIfAny(
+                        "fabricPrice",
+                        Codecs.PRICE_OF_FABRIC,
+                        PipeWorkPart::fabricPrice,
+                        "Your own price, such as 2.10 per yd2."),
+                f.valueIfAny(
+                        "trenchPrice",
+                        Codecs.PRICE_OF_DIGGING,
+                        PipeWorkPart::trenchPrice,
+                        "Your own price, such as 95.00 per h, or per yd3 dug."));
+    }
+
+    private static PipeWorkPart.PipePrice pipePrice(Form<PipeWorkPart.PipePrice> f) {
+        return new PipeWorkPart.PipePrice(
+                f.value("size", Codecs.DEPTH, PipeWorkPart.PipePrice::size, "Clear width."),
+                f.valueIfAny(
+                        "rise",
+                        Codecs.DEPTH,
+                        PipeWorkPart.PipePrice::rise,
+                        "Clear height, of a pipe-arch. Left out: round."),
+                f.valueOr(
+                        "material",
+                        Codecs.choice(WaterPart.PipeMaterial.class),
+                        WaterPart.PipeMaterial.NOT_KNOWN,
+                        PipeWorkPart.PipePrice::material,
+                        "What it is made of. Left out: whatever it is made of."),
+                f.value(
+                        "price",
+                        Codecs.PRICE_OF_PIPE,
+                        PipeWorkPart.PipePrice::price,
+                        "Such as 21.50 per ft."));
     }
 
     private static WaterPart.Rain rain(Form<WaterPart.Rain> f) {
@@ -172,7 +269,20 @@ final class LandForm {
                         Codecs.choice(WaterPart.PipeState.class),
                         WaterPart.PipeState.THERE,
                         WaterPart.Pipe::state,
-                        "Whether it is there or still to lay. Left out: there."));
+                        "Whether it is there or still to lay. Left out: there."),
+                f.valueOr(
+                        "material",
+                        Codecs.choice(WaterPart.PipeMaterial.class),
+                        WaterPart.PipeMaterial.NOT_KNOWN,
+                        WaterPart.Pipe::material,
+                        "What it is made of: metal, plastic, concrete or not known."),
+                f.valueOr(
+                        "tailwater",
+                        Codecs.DEPTH,
+                        Double.NaN,
+                        WaterPart.Pipe::tailwater,
+                        "How deep water stands over the bottom of its outlet in the storm. Left"
+                                + " out, looked up where it runs into a ditch or a pool."));
     }
 
     private static WaterPart.Mouth mouth(Form<WaterPart.Mouth> f) {

@@ -1,9 +1,8 @@
 package lanewright.planner.document;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import lanewright.drainage.culvert.Material;
 import lanewright.drainage.runoff.Cover;
 import lanewright.drainage.runoff.GraphicalPeak;
 import lanewright.drainage.storm.StormAsked;
@@ -17,19 +16,26 @@ import org.jspecify.annotations.Nullable;
  * @param spotDepth a low spot less deep is counted, not listed, m
  * @param spotArea a smaller low spot is counted, not listed, m²
  * @param rain the storm that pipes are to carry
+ * @param pipeWork how pipes are dug in, and what that costs
  */
 public record WaterPart(
-        List<Pipe> pipes, double flowArea, double spotDepth, double spotArea, Rain rain) {
+        List<Pipe> pipes,
+        double flowArea,
+        double spotDepth,
+        double spotArea,
+        Rain rain,
+        PipeWorkPart pipeWork) {
     /** Copies the list and checks the ranges. */
     public WaterPart {
         pipes = List.copyOf(pipes);
-        Set<String> names = new HashSet<>();
-        for (Pipe pipe : pipes) {
-            if (!names.add(pipe.name())) {
-                throw new IllegalArgumentException(
-                        "two pipes are called \""
-                                + pipe.name()
-                                + "\", and stakes and sheets tell them apart by their names");
+        for (int i = 0; i < pipes.size(); i++) {
+            for (int k = 0; k < i; k++) {
+                if (isNamedAlike(pipes.get(i), pipes.get(k))) {
+                    throw new IllegalArgumentException(
+                            "two pipes are called \""
+                                    + pipes.get(i).name()
+                                    + "\", and stakes and sheets tell them apart by their names");
+                }
             }
         }
         if (!(flowArea >= 10 && flowArea <= 1e7)) {
@@ -43,9 +49,15 @@ public record WaterPart(
         }
     }
 
+    /** The schema is made with one pipe several times over, which no plan that is read has. */
+    @SuppressWarnings("ReferenceEquality")
+    private static boolean isNamedAlike(Pipe one, Pipe other) {
+        return one != other && one.name().equals(other.name());
+    }
+
     /** The same with other pipes. */
     public WaterPart with(List<Pipe> other) {
-        return new WaterPart(other, flowArea, spotDepth, spotArea, rain);
+        return new WaterPart(other, flowArea, spotDepth, spotArea, rain, pipeWork);
     }
 
     /** The same without one of its pipes, counted from zero. */
@@ -63,10 +75,29 @@ public record WaterPart(
      * @param outlet where it lets water out
      * @param diameter clear width, m
      * @param state whether it is there or to be laid
+     * @param material what it is made of
+     * @param tailwater depth of water that stands above its outlet's bottom in the storm, m; NaN if
+     *     the owner does not say
      */
-    public record Pipe(String name, Mouth inlet, Mouth outlet, double diameter, PipeState state) {
-        /** Checks the diameter. */
+    public record Pipe(
+            String name,
+            Mouth inlet,
+            Mouth outlet,
+            double diameter,
+            PipeState state,
+            PipeMaterial material,
+            double tailwater) {
+        /** A pipe of which its owner says no more. */
+        public Pipe(String name, Mouth inlet, Mouth outlet, double diameter, PipeState state) {
+            this(name, inlet, outlet, diameter, state, PipeMaterial.NOT_KNOWN, Double.NaN);
+        }
+
+        /** Checks the diameter and the tailwater. */
         public Pipe {
+            if (tailwater < 0 || tailwater > 10) {
+                throw new IllegalArgumentException(
+                        "water stands 0 to 10 m deep over an outlet's bottom");
+            }
             if (!(diameter > 0 && diameter <= 5)) {
                 throw new IllegalArgumentException("a pipe is over 0 and at most 16 ft (5 m) wide");
             }
@@ -154,6 +185,37 @@ public record WaterPart(
         C,
         /** Clay, or water near the surface. */
         D
+    }
+
+    /** What a pipe is made of. */
+    public enum PipeMaterial {
+        /** Nobody has said. */
+        NOT_KNOWN,
+        /** Corrugated steel or aluminium. */
+        METAL,
+        /** Corrugated plastic with a smooth inside. */
+        PLASTIC,
+        /** Concrete. */
+        CONCRETE;
+
+        /** The same where water is worked out, or null if it is not known. */
+        public @Nullable Material known() {
+            return switch (this) {
+                case NOT_KNOWN -> null;
+                case METAL -> Material.METAL;
+                case PLASTIC -> Material.PLASTIC;
+                case CONCRETE -> Material.CONCRETE;
+            };
+        }
+
+        /** The word for a material. */
+        public static PipeMaterial of(Material material) {
+            return switch (material) {
+                case METAL -> METAL;
+                case PLASTIC -> PLASTIC;
+                case CONCRETE -> CONCRETE;
+            };
+        }
     }
 
     /** Whether a pipe is in the ground. */

@@ -16,6 +16,7 @@ import lanewright.measure.Listing.Column;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.Where;
+import lanewright.planner.pipes.PipeJob;
 import lanewright.planner.work.WorkStep;
 
 /** What this plan needs besides the stone of its layers, and what no order of stone holds. */
@@ -39,14 +40,17 @@ public final class AlsoListings {
      * @param earth the earth, in which soft soil may be refilled
      * @param sections in station order
      * @param water its ditches, and the ways that its water runs down
+     * @param pipes pipes that the plan has to lay
      */
     public static Listing of(
             List<Finding> findings,
             List<WorkStep> order,
             EarthworkReport earth,
             List<Section> sections,
-            WaterReport water) {
+            WaterReport water,
+            List<PipeJob> pipes) {
         var made = new AlsoListings();
+        made.rows.addAll(PipeListings.also(pipes));
         made.fabric(order, sections);
         made.refill(earth, sections);
         made.ditches(findings, water, CHECKS, lined(findings), "Stone check dams, or thick grass");

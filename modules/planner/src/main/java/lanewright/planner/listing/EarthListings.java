@@ -14,11 +14,15 @@ import lanewright.measure.Listing;
 import lanewright.measure.Listing.Column;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
+import lanewright.planner.pipes.PipeJob;
 import lanewright.planner.work.HeapPlace;
 import lanewright.planner.work.HeapPlaces;
 
 /** What the earth comes to, as rows. */
 public final class EarthListings {
+
+    /** Volumes below this are rounding, m³: a bucket. */
+    private static final double SMALL = 0.05;
 
     private EarthListings() {}
 
@@ -62,8 +66,9 @@ public final class EarthListings {
      *
      * @param earth the report
      * @param atLeast whether the topsoil is deeper than the probe holes went
+     * @param pipes whose trenches stand below the balance, those of the plan
      */
-    public static Listing balance(EarthworkReport earth, boolean atLeast) {
+    public static Listing balance(EarthworkReport earth, boolean atLeast, List<PipeJob> pipes) {
         Balance balance = earth.balance();
         TopsoilBalance topsoil = earth.topsoil();
         double cutPacked = earth.soil().convert(balance.cut(), State.BANK, State.COMPACTED);
@@ -99,6 +104,7 @@ public final class EarthListings {
                                 topsoil.away().loose(),
                                 topsoil.away().loads())
                         : row("topsoil short", -topsoil.left(), Double.NaN, Double.NaN, 0));
+        trenches(earth, pipes, rows);
         return new Listing(
                 "earth-balance",
                 "Does the earth balance?",
@@ -110,6 +116,50 @@ public final class EarthListings {
                         Column.of("Truckloads", Kind.COUNT)),
                 rows,
                 0);
+    }
+
+    /** Earth of pipe trenches: dug below the lane's own cut, so in none of the lines above. */
+    private static void trenches(
+            EarthworkReport earth, List<PipeJob> pipes, List<List<Saying>> rows) {
+        double dug = 0;
+        double back = 0;
+        double displaced = 0;
+        for (PipeJob job : pipes) {
+            if (job.planned() && job.fits()) {
+                dug += job.trench().dug();
+                back += job.trench().back();
+                displaced += job.trench().displaced();
+            }
+        }
+        if (dug > SMALL) {
+            double returns = earth.soil().convert(back, State.COMPACTED, State.BANK);
+            double over = dug - returns;
+            rows.add(row("besides: dug from pipe trenches", dug, Double.NaN, Double.NaN, 0));
+            rows.add(row("besides: put back around the pipes", returns, back, Double.NaN, 0));
+            rows.add(
+                    over >= 0
+                            ? row(
+                                    "besides: left over from the trenches",
+                                    over,
+                                    Double.NaN,
+                                    earth.soil().convert(over, State.BANK, State.LOOSE),
+                                    0)
+                            : row(
+                                    "besides: short in the trenches",
+                                    -over,
+                                    Double.NaN,
+                                    Double.NaN,
+                                    0));
+        }
+        if (displaced > SMALL) {
+            rows.add(
+                    row(
+                            "besides: fill that pipes and their beds take the place of",
+                            earth.soil().convert(displaced, State.COMPACTED, State.BANK),
+                            displaced,
+                            Double.NaN,
+                            0));
+        }
     }
 
     private static List<Saying> hauled(String what, Hauled hauled) {

@@ -13,7 +13,9 @@ import lanewright.lane.volume.LaneVolumes;
 import lanewright.measure.Saying;
 import lanewright.planner.document.Plan;
 import lanewright.planner.document.WaterPart;
+import lanewright.planner.listing.PipeListings;
 import lanewright.planner.listing.WaterListings;
+import lanewright.planner.pipes.PipeJob;
 import lanewright.planner.work.Hazard;
 import lanewright.planner.work.Hazards;
 import lanewright.planner.work.HeapPlaces;
@@ -31,6 +33,7 @@ final class Facts {
             LaneVolumes volumes,
             EarthworkReport earth,
             WaterReport water,
+            List<PipeJob> pipes,
             StoneReport stone,
             List<Hazard> hazards,
             HeapPlaces heaps,
@@ -55,7 +58,7 @@ final class Facts {
                         plan.water().pipes().stream()
                                 .filter(pipe -> pipe.state() == WaterPart.PipeState.THERE)
                                 .count(),
-                WaterListings.toLay(water),
+                toLay(water, pipes),
                 plan.stone().fabric() ? stoneLand : 0,
                 stone.layers(),
                 volumes.topsoilBack().corrected(),
@@ -64,6 +67,17 @@ final class Facts {
                 has(hazards, Hazard.Kind.BURIED_PRIVATE),
                 Hazards.belowWires(sections, hazards, plan.stone().raisedBed()),
                 true);
+    }
+
+    /** What each pipe of the plan is, and what is dug, bedded and laid for it. */
+    private static List<Saying> toLay(WaterReport water, List<PipeJob> pipes) {
+        List<Saying> lines = new ArrayList<>(WaterListings.toLay(water));
+        for (PipeJob job : pipes) {
+            if (job.planned() && job.fits()) {
+                lines.addAll(PipeListings.steps(job));
+            }
+        }
+        return lines;
     }
 
     private static boolean has(List<Hazard> hazards, Hazard.Kind kind) {

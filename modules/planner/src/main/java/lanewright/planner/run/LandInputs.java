@@ -42,7 +42,9 @@ final class LandInputs {
                             out[1],
                             pipe.outlet().invert(),
                             pipe.diameter(),
-                            pipe.state() == WaterPart.PipeState.TO_LAY));
+                            pipe.state() == WaterPart.PipeState.TO_LAY,
+                            pipe.material().known(),
+                            pipe.tailwater()));
         }
         return pipes;
     }

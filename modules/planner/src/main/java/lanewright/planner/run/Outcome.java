@@ -15,6 +15,7 @@ import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
 import lanewright.measure.Saying;
 import lanewright.planner.document.Plan;
+import lanewright.planner.pipes.PipeJob;
 import lanewright.planner.proposal.GradeProposal;
 import lanewright.planner.work.Caution;
 import lanewright.planner.work.Hazard;
@@ -43,6 +44,7 @@ import org.jspecify.annotations.Nullable;
  * @param earth topsoil and dirt
  * @param water where water goes
  * @param storm what a storm brings to the pipes; null if the plan does not say how much it rains
+ * @param pipes pipes under the lane that are to be laid or offered, as work
  * @param stone tons, loads and money
  * @param hazards things that can hurt, local metres
  * @param heaps where the topsoil is heaped
@@ -70,6 +72,7 @@ public record Outcome(
         EarthworkReport earth,
         WaterReport water,
         @Nullable StormReport storm,
+        List<PipeJob> pipes,
         StoneReport stone,
         List<Hazard> hazards,
         HeapPlaces heaps,
@@ -83,6 +86,7 @@ public record Outcome(
 
     /** Copies the lists. */
     public Outcome {
+        pipes = List.copyOf(pipes);
         hazards = List.copyOf(hazards);
         order = List.copyOf(order);
         cautions = List.copyOf(cautions);

@@ -18,6 +18,8 @@ import lanewright.drainage.Pool;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Side;
+import lanewright.drainage.culvert.Apron;
+import lanewright.drainage.culvert.Headwater;
 import lanewright.lane.line.VerticalPoint;
 import lanewright.lane.section.Areas;
 import lanewright.lane.section.Corner;
@@ -29,16 +31,19 @@ import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
 import lanewright.measure.Listing;
 import lanewright.measure.Listing.Column;
+import lanewright.measure.Price;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Where;
 import lanewright.measure.Words;
+import lanewright.planner.document.PipeWorkPart;
 import lanewright.planner.listing.AlsoListings;
 import lanewright.planner.listing.DigListings;
 import lanewright.planner.listing.EarthListings;
 import lanewright.planner.listing.FindingListings;
 import lanewright.planner.listing.GradeListings;
+import lanewright.planner.listing.PipeListings;
 import lanewright.planner.listing.SectionListings;
 import lanewright.planner.listing.SettingOut;
 import lanewright.planner.listing.ShapeListings;
@@ -47,8 +52,13 @@ import lanewright.planner.listing.StormListings;
 import lanewright.planner.listing.VolumeListings;
 import lanewright.planner.listing.WaterListings;
 import lanewright.planner.listing.WorkListings;
+import lanewright.planner.pipes.CostLine;
+import lanewright.planner.pipes.Laid;
+import lanewright.planner.pipes.PipeCover;
+import lanewright.planner.pipes.PipeJob;
 import lanewright.planner.proposal.GradeProposal;
 import lanewright.planner.work.HeapPlace;
+import lanewright.stone.StoneTables;
 import lanewright.survey.Reading;
 import lanewright.survey.Survey;
 import org.jspecify.annotations.Nullable;
@@ -128,12 +138,28 @@ public final class OutcomeJson {
         all.add(SectionListings.catchPoints(outcome.sections().sections()));
         all.add(VolumeListings.running(outcome.volumes()));
         all.add(EarthListings.volumes(outcome.earth()));
-        all.add(EarthListings.balance(outcome.earth(), DigListings.isAtLeast(outcome.findings())));
+        all.add(
+                EarthListings.balance(
+                        outcome.earth(),
+                        DigListings.isAtLeast(outcome.findings()),
+                        outcome.pipes()));
         all.add(DigListings.stretches(outcome.sections().sections(), outcome.volumes()));
         all.add(EarthListings.heapPlaces(outcome.heaps()));
         all.add(EarthListings.heaps(outcome.earth()));
         all.add(WaterListings.places(outcome.water()));
         all.add(WaterListings.pipes(outcome.water()));
+        PipeWorkPart work = outcome.plan().water().pipeWork();
+        all.add(
+                PipeListings.fords(
+                        outcome.storm(),
+                        StoneTables.density("riprap", work.riprapKind()).value(),
+                        work.riprapPrice()));
+        all.add(PipeListings.schedule(outcome.pipes()));
+        all.add(PipeListings.work(outcome.pipes()));
+        all.add(PipeListings.lengths(outcome.pipes()));
+        all.add(PipeListings.covers(outcome.pipes()));
+        all.add(PipeListings.others(outcome.pipes()));
+        all.add(PipeListings.earth(outcome.pipes(), outcome.earth().soil()));
         all.add(StormListings.flows(outcome.storm()));
         all.add(StormListings.sizes(outcome.storm()));
         all.add(StormListings.blocked(outcome.storm()));
@@ -153,7 +179,8 @@ public final class OutcomeJson {
                         outcome.order(),
                         outcome.earth(),
                         outcome.sections().sections(),
-                        outcome.water()));
+                        outcome.water(),
+                        outcome.pipes()));
         all.add(StoneListings.loads(outcome.stone(), outcome.findings()));
         all.add(StoneListings.inHand(outcome.stone()));
         all.add(WorkListings.order(outcome.order()));
@@ -193,6 +220,7 @@ public final class OutcomeJson {
         answers();
         findings();
         wetPlaces();
+        culverts();
         assumptions();
         sections();
         GradeProposal laid = outcome.laid();
@@ -406,6 +434,113 @@ public final class OutcomeJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private void culverts() throws IOException {
+        json.writeArrayFieldStart("culverts");
+        for (PipeJob job : outcome.pipes()) {
+            json.writeStartObject();
+            json.writeStringField("name", job.name());
+            json.writeBooleanField("planned", job.planned());
+            json.writeBooleanField("fits", job.fits());
+            json.writeFieldName("line");
+            pipe(job.line());
+            laid(job.laid());
+            json.writeBooleanField("materialStated", job.laid().stated());
+            json.writeObjectFieldStart("length");
+            number("feet", job.length().feet());
+            number("beyond", job.length().beyond());
+            number("wanted", job.length().wanted());
+            number("soldBy", job.length().soldBy());
+            number("ordered", job.length().ordered());
+            json.writeEndObject();
+            json.writeObjectFieldStart("trench");
+            number("width", job.trench().width());
+            number("dug", job.trench().dug());
+            number("deepest", job.trench().deepest());
+            number("bedding", job.trench().bedding());
+            number("barrel", job.trench().barrel());
+            number("back", job.trench().back());
+            number("displaced", job.trench().displaced());
+            json.writeEndObject();
+            cover("finished", job.finished());
+            cover("building", job.building());
+            Headwater water = job.headwater();
+            number("headwater", water == null ? null : water.depth());
+            number("tailwater", job.sized() == null ? null : job.sized().tail());
+            apron(job.apron().orElse(null));
+            json.writeArrayFieldStart("costs");
+            for (CostLine line : job.lines()) {
+                cost(line);
+            }
+            json.writeEndArray();
+            number("money", job.money());
+            json.writeArrayFieldStart("others");
+            for (PipeJob.Other other : job.others()) {
+                json.writeStartObject();
+                json.writeBooleanField("larger", other.larger());
+                laid(other.laid());
+                Headwater stands = other.headwater();
+                number("headwater", stands == null ? null : stands.depth());
+                json.writeFieldName("says");
+                saying(other.says());
+                number("money", other.money());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void laid(Laid laid) throws IOException {
+        json.writeStringField("material", laid.material().words());
+        number("span", laid.span());
+        number("rise", laid.rise());
+        number("wall", laid.barrel().wall());
+        json.writeNumberField("count", laid.count());
+    }
+
+    private void cover(String name, PipeCover cover) throws IOException {
+        json.writeObjectFieldStart(name);
+        json.writeStringField("load", cover.load().words());
+        number("least", cover.least());
+        number("needed", cover.needed());
+        json.writeStringField("source", cover.source());
+        json.writeEndObject();
+    }
+
+    private void apron(Apron.@Nullable Bed bed) throws IOException {
+        json.writeFieldName("apron");
+        if (bed == null) {
+            json.writeNull();
+            return;
+        }
+        json.writeStartObject();
+        number("stone", bed.stone());
+        number("length", bed.length());
+        number("depth", bed.depth());
+        number("startWidth", bed.startWidth());
+        number("endWidth", bed.endWidth());
+        json.writeStringField("source", bed.source());
+        json.writeEndObject();
+    }
+
+    private void cost(CostLine line) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("what", line.what().words());
+        json.writeFieldName("amount");
+        saying(line.amount());
+        json.writeFieldName("paid");
+        quantity(line.paid());
+        Price price = line.price();
+        if (price == null) {
+            json.writeNullField("price");
+        } else {
+            json.writeStringField("price", price.inWords(""));
+        }
+        number("money", line.money());
+        json.writeEndObject();
     }
 
     private void cure(Cure cure) throws IOException {

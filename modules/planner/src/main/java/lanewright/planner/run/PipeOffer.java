@@ -50,8 +50,12 @@ public final class PipeOffer {
 
     /** Clear width that a pipe is given, m: enough for the storm of the plan, else a usual one. */
     public static double wide(Outcome outcome, CulvertLine culvert) {
-        double usual = outcome.plan().units() == UnitSystem.US ? WIDE_US : WIDE_METRIC;
-        return enough(outcome, culvert).orElse(usual);
+        return enough(outcome, culvert).orElse(usual(outcome.plan().units()));
+    }
+
+    /** Clear width that a pipe is given until its owner knows better, m. */
+    static double usual(UnitSystem units) {
+        return units == UnitSystem.US ? WIDE_US : WIDE_METRIC;
     }
 
     /**
@@ -59,7 +63,11 @@ public final class PipeOffer {
      * empty if the plan has no storm, or it takes more than one round pipe.
      */
     public static OptionalDouble enough(Outcome outcome, CulvertLine culvert) {
-        StormReport storm = outcome.storm();
+        return enough(outcome.storm(), culvert);
+    }
+
+    /** The same of a storm, null if the plan has none. */
+    static OptionalDouble enough(@Nullable StormReport storm, CulvertLine culvert) {
         List<PipeChoice> choices =
                 storm == null
                         ? List.of()

@@ -43,12 +43,15 @@ import lanewright.measure.Saying;
 import lanewright.measure.SideBySide;
 import lanewright.measure.Where;
 import lanewright.planner.document.GradePart;
+import lanewright.planner.document.PipeWorkPart;
 import lanewright.planner.document.Plan;
 import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.document.StonePart;
 import lanewright.planner.document.Trouble;
 import lanewright.planner.listing.DigListings;
+import lanewright.planner.pipes.PipeJob;
+import lanewright.planner.pipes.PipeJobs;
 import lanewright.planner.proposal.GradeProposal;
 import lanewright.planner.work.Cautions;
 import lanewright.planner.work.Hazard;
@@ -301,6 +304,16 @@ public final class Run {
                         : storm.of(
                                 List.of(rain, flows.crossings(), flows.channels()),
                                 () -> StormReport.of(rain, flows.crossings(), flows.channels()));
+        List<PipeJob> pipes =
+                PipeJobs.of(
+                        plan.water().pipeWork(),
+                        cut,
+                        land,
+                        draft.topsoil(),
+                        flows,
+                        pouring,
+                        line -> PipeOffer.enough(pouring, line),
+                        PipeOffer.usual(plan.units()));
         EarthOptions soils = soils(plan);
         EarthworkReport dirt =
                 earth.of(
@@ -328,6 +341,7 @@ public final class Run {
                         amounts,
                         dirt,
                         flows,
+                        pipes,
                         rock,
                         hazards,
                         heaps,
@@ -347,6 +361,7 @@ public final class Run {
         findings.addAll(dirt.findings());
         findings.addAll(flows.findings());
         findings.addAll(StormFindings.of(pouring, flows));
+        findings.addAll(PipeFindings.of(pipes));
         findings.addAll(rock.findings());
         findings.addAll(stakes.findings());
         findings.addAll(heaps.findings());
@@ -360,6 +375,7 @@ public final class Run {
         if (pouring != null) {
             assumptions.addAll(pouring.assumptions());
         }
+        assumptions.addAll(PipeJobs.assumptions(plan.water().pipeWork(), pipes));
         assumptions.addAll(rock.assumptions());
         progress.report(1, "done");
         return new Outcome(
@@ -378,6 +394,7 @@ public final class Run {
                 dirt,
                 flows,
                 pouring,
+                pipes,
                 rock,
                 hazards,
                 heaps,
@@ -777,6 +794,10 @@ public final class Run {
             known(material.loose(), StoneTables.spread(), file, field + ".loose", troubles);
         }
         known(file.plan().earth().soil(), Soil.names(), file, "earth.soil", troubles);
+        PipeWorkPart pipes = file.plan().water().pipeWork();
+        List<String> stones = StoneTables.weighed();
+        known(pipes.beddingKind(), stones, file, "water.pipeWork.beddingKind", troubles);
+        known(pipes.riprapKind(), stones, file, "water.pipeWork.riprapKind", troubles);
         if (!troubles.isEmpty()) {
             troubles.sort(
                     Comparator.comparingLong(Trouble::line).thenComparingLong(Trouble::column));

@@ -7,6 +7,7 @@ import lanewright.drainage.Crossing;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.channel.Lining;
+import lanewright.drainage.storm.Ford;
 import lanewright.drainage.storm.Sized;
 import lanewright.drainage.storm.SizedDitch;
 import lanewright.drainage.storm.StormReport;
@@ -62,6 +63,7 @@ final class StormFindings {
             if (!sized.isDry()) {
                 small(sized, findings);
                 licensed(sized, findings);
+                sized.ford().ifPresent(ford -> ford(sized, ford, findings));
             }
         }
         for (SizedDitch sized : storm.ditches()) {
@@ -227,6 +229,42 @@ final class StormFindings {
                         + name.pattern()
                         + " carries it. Or build a ford or a bridge.",
                 quantities);
+    }
+
+    private static void ford(Sized sized, Ford ford, List<Finding> findings) {
+        boolean floats = ford.depth() >= Ford.FLOATS;
+        findings.add(
+                new Finding(
+                        "ford-instead",
+                        floats ? Level.LOOK : Level.NOTE,
+                        Topic.WATER,
+                        where(sized),
+                        Saying.of(
+                                "Instead of a pipe the lane at {} may cross the water as a ford of"
+                                        + " rock: {} lower than drawn, {} of level bottom, approaches"
+                                        + " of {}; in the storm of your plan water stands {} deep on it"
+                                        + " and runs {} fast.",
+                                Quantity.station(sized.crossing().line().crossing()),
+                                Quantity.length(ford.down()),
+                                Quantity.length(ford.bottom()),
+                                Quantity.grade(ford.approach()),
+                                Quantity.depth(ford.depth()),
+                                Quantity.speed(ford.speed())),
+                        Quantity.depth(ford.depth()),
+                        Quantity.depth(floats ? Ford.FLOATS : Ford.KNOCKS),
+                        Ford.SAFETY,
+                        Saying.of(
+                                "Only where water runs in storms and not all year, on firm bottom,"
+                                        + " with {} of rock {} on average, {} thick, and a sill of it"
+                                        + " at the lower edge. Never drive or walk through moving"
+                                        + " water: {~} knocks people off their feet, {~} floats a car."
+                                        + " Set a depth post, and have another way out for an"
+                                        + " emergency. A ford in a stream or wetland needs a permit.",
+                                Quantity.volume(ford.volume()),
+                                Quantity.depth(ford.stone()),
+                                Quantity.depth(ford.thickness()),
+                                Quantity.depth(Ford.KNOCKS),
+                                Quantity.depth(Ford.FLOATS))));
     }
 
     private static Saying around(String before, Saying name, String after) {

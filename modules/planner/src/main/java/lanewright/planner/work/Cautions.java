@@ -43,6 +43,24 @@ public final class Cautions {
                                     Quantity.depth(dammed)),
                             "33 USC 467(3) and state dam laws"));
         }
+        if (!facts.waterWork().isEmpty() || !facts.pipesToLay().isEmpty()) {
+            add(
+                    cautions,
+                    "streams-and-wetlands",
+                    "Pipes, fords and fill in a stream, a wetland or below its high-water line need"
+                            + " a permit unless an exemption fits, and a drive to a house is"
+                            + " seldom exempt: ask the district of the Corps of Engineers, your"
+                            + " state and your county before anything is dug there",
+                    "Clean Water Act, section 404; your state's own rules");
+            add(
+                    cautions,
+                    "neighbours-below",
+                    "A pipe, a ditch or a ford brings water to one place and sooner. Send no more"
+                            + " of it to a neighbour or a road than came there before, and speak"
+                            + " with who lives below before you build: laws on drainage differ from"
+                            + " state to state",
+                    PRACTICE);
+        }
         add(
                 cautions,
                 "buried-lines",
@@ -64,8 +82,9 @@ public final class Cautions {
                 new Caution(
                         "trench",
                         Saying.of(
-                                "Nobody goes into a trench {~} deep or more without a box or sloped sides, nor into a shallower one that may cave. There is a way out within {~}, and what was dug lies {~} back from the edge",
+                                "Nobody goes into a trench {~} deep or more without a box or sloped sides, nor into a shallower one that may cave. From {~} deep on there is a way out within {~}, and what was dug lies {~} back from the edge",
                                 Quantity.length(5 * 0.3048),
+                                Quantity.length(4 * 0.3048),
                                 Quantity.length(25 * 0.3048),
                                 Quantity.length(2 * 0.3048)),
                         "29 CFR 1926.650 to 652"));

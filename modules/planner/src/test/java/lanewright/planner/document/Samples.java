@@ -136,11 +136,23 @@ final class Samples {
                   },
                   {
                     "name": "new one", "diameter": "18 in", "state": "to lay",
+                    "material": "plastic", "tailwater": "6 in",
                     "inlet": { "east": "400 ft", "north": "220 ft", "invert": "405 ft" },
                     "outlet": { "east": "400 ft", "north": "180 ft", "invert": "404.5 ft" }
                   }
                 ],
-                "flowArea": "1 acre", "spotDepth": "3 in", "spotArea": "30 ft2"
+                "flowArea": "1 acre", "spotDepth": "3 in", "spotArea": "30 ft2",
+                "pipeWork": {
+                  "sideRoom": "10 in", "bedding": "4 in", "soldBy": "20 ft", "beyond": "1 ft",
+                  "axle": "12 tons", "beddingKind": "screened gravel surfacing",
+                  "riprapKind": "riprap, as laid", "trenchPerHour": "15 yd3",
+                  "prices": [
+                    { "size": "18 in", "price": "21.50 per ft" },
+                    { "size": "21 in", "rise": "15 in", "material": "metal", "price": "30 per ft" }
+                  ],
+                  "beddingPrice": "22.00 per ton", "riprapPrice": "41.00 per ton",
+                  "fabricPrice": "2.10 per yd2", "trenchPrice": "95.00 per h"
+                }
               },
               "hazards": {
                 "wires": [ { "name": "line", "clearance": "18 ft", "points": [ { "east": "0 ft", "north": "0 ft" }, { "east": "1 ft", "north": "400 ft" } ] } ],

@@ -18,6 +18,7 @@ import lanewright.planner.document.Benchmark;
 import lanewright.planner.document.Spot;
 import lanewright.planner.listing.AlsoListings;
 import lanewright.planner.listing.DigListings;
+import lanewright.planner.listing.PipeListings;
 import lanewright.planner.listing.SettingOut;
 import lanewright.planner.listing.ShapeListings;
 import lanewright.planner.listing.StoneListings;
@@ -33,6 +34,7 @@ import lanewright.sheets.figure.SectionSheet;
 import lanewright.sheets.figure.Unrolled;
 import lanewright.sheets.page.Sheet;
 import lanewright.sheets.paint.PdfBook;
+import lanewright.stone.StoneTables;
 import lanewright.survey.LonLat;
 import lanewright.survey.Survey;
 import lanewright.survey.SurveyException;
@@ -120,9 +122,32 @@ public final class PlanSet {
                         lane,
                         outcome.laid(),
                         says(Topic.GRADE));
+        Sheet water =
+                WaterSheet.of(
+                        outcome.water(),
+                        outcome.storm(),
+                        PipeListings.fords(
+                                outcome.storm(),
+                                StoneTables.density(
+                                                "riprap",
+                                                outcome.plan().water().pipeWork().riprapKind())
+                                        .value(),
+                                outcome.plan().water().pipeWork().riprapPrice()),
+                        units,
+                        says(Topic.WATER),
+                        profile);
+        if (outcome.pipes().isEmpty()) {
+            return List.of(profile, water);
+        }
         return List.of(
                 profile,
-                WaterSheet.of(outcome.water(), outcome.storm(), units, says(Topic.WATER), profile));
+                water,
+                CulvertSheet.of(
+                        outcome.pipes(),
+                        outcome.plan().water().pipeWork(),
+                        outcome.earth().soil(),
+                        outcome.plan().currency(),
+                        units));
     }
 
     private Sheet waters(Beside beside) {
@@ -144,6 +169,7 @@ public final class PlanSet {
                         outcome.volumes(),
                         outcome.sections().sections(),
                         DigListings.isAtLeast(outcome.findings()),
+                        outcome.pipes(),
                         units,
                         says(Topic.EARTH),
                         across);
@@ -236,7 +262,8 @@ public final class PlanSet {
                 outcome.order(),
                 outcome.earth(),
                 outcome.sections().sections(),
-                outcome.water());
+                outcome.water(),
+                outcome.pipes());
     }
 
     /**

@@ -12,6 +12,7 @@ import lanewright.planner.listing.DigListings;
 import lanewright.planner.listing.EarthListings;
 import lanewright.planner.listing.SectionListings;
 import lanewright.planner.listing.VolumeListings;
+import lanewright.planner.pipes.PipeJob;
 import lanewright.planner.work.HeapPlaces;
 import lanewright.sheets.page.Flow;
 import lanewright.sheets.page.Paper;
@@ -29,6 +30,7 @@ final class VolumeSheet {
             LaneVolumes volumes,
             List<Section> sections,
             boolean atLeast,
+            List<PipeJob> pipes,
             UnitSystem units,
             String answer,
             @Nullable Sheet before) {
@@ -47,7 +49,7 @@ final class VolumeSheet {
                 Told.brief(flow, finding, units);
             }
         }
-        Listing balance = EarthListings.balance(earth, atLeast);
+        Listing balance = EarthListings.balance(earth, atLeast, pipes);
         flow.table(
                 balance,
                 "Fill is balanced by the published change of volume of the soil named in the plan:"
@@ -56,6 +58,11 @@ final class VolumeSheet {
                         + (has(flow, balance, "Truckloads")
                                 ? " Truckloads are those of the truck that the plan names, filled"
                                         + " to its weight."
+                                : "")
+                        + (pipes.stream().anyMatch(job -> job.planned() && job.fits())
+                                ? " Pipe trenches are dug from the stripped ground, or from the"
+                                        + " subgrade where that lies lower, so what they dig is in"
+                                        + " no other line."
                                 : ""));
         Listing depths = DigListings.stretches(sections, volumes);
         flow.table(

@@ -3,6 +3,7 @@ package lanewright.sheets.set;
 import java.util.stream.Stream;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
+import lanewright.drainage.storm.Ford;
 import lanewright.drainage.storm.StormReport;
 import lanewright.measure.Finding;
 import lanewright.measure.Listing;
@@ -24,6 +25,7 @@ final class WaterSheet {
     static Sheet of(
             WaterReport water,
             @Nullable StormReport storm,
+            Listing fords,
             UnitSystem units,
             String answer,
             @Nullable Sheet before) {
@@ -55,7 +57,7 @@ final class WaterSheet {
                                     : ""));
         }
         if (storm != null) {
-            storm(flow, storm, units);
+            storm(flow, storm, fords, units);
         }
         for (WetPlace place : water.places()) {
             entry(flow, place.finding(), units);
@@ -89,7 +91,7 @@ final class WaterSheet {
         return flow.sheet();
     }
 
-    private static void storm(Flow flow, StormReport storm, UnitSystem units) {
+    private static void storm(Flow flow, StormReport storm, Listing fords, UnitSystem units) {
         table(flow, StormListings.flows(storm));
         table(flow, StormListings.sizes(storm));
         Listing blocked = StormListings.blocked(storm);
@@ -110,6 +112,18 @@ final class WaterSheet {
                         + " Before a pipe goes into a stream or a wetland ask for the permit, and"
                         + " speak with the neighbour below; have large ones designed by a licensed"
                         + " engineer.");
+        table(flow, fords);
+        if (!fords.rows().isEmpty()) {
+            flow.note(
+                    "Only where water runs in storms, on firm bottom, with a sill of the same rock"
+                            + " at the lower edge. Never drive or walk through moving water: "
+                            + Words.of(Quantity.depth(Ford.KNOCKS), units)
+                            + " knocks people off their feet, "
+                            + Words.of(Quantity.depth(Ford.FLOATS), units)
+                            + " floats a car ("
+                            + Ford.SAFETY.substring(0, Ford.SAFETY.indexOf(','))
+                            + ").");
+        }
         table(flow, blocked);
         if (!blocked.rows().isEmpty()) {
             flow.note(

@@ -48,7 +48,11 @@ import org.junit.jupiter.api.Test;
 /** The sheets of the samples, as an owner would get them. */
 class SamplePlansTest {
 
-    private static final List<String> SAMPLES = List.of("marrow-fold", "wickle-bank");
+    private static final List<String> SAMPLES =
+            List.of(
+                    "marrow-fold/plan.json",
+                    "wickle-bank/plan.json",
+                    "marrow-fold/plan-with-pipe.json");
 
     /** A station, or a number with commas and decimals. */
     private static final Pattern NUMBER =
@@ -59,9 +63,11 @@ class SamplePlansTest {
     private static Outcome outcome(String sample) throws Exception {
         Outcome known = OUTCOMES.get(sample);
         if (known == null) {
-            Path folder = top().resolve("sample-surveys").resolve(sample);
-            byte[] plan = Files.readAllBytes(folder.resolve("plan.json"));
-            known = new Run(folder).outcome(PlanFile.read("plan.json", plan), Progress.NONE);
+            Path at = top().resolve("sample-surveys").resolve(sample);
+            byte[] plan = Files.readAllBytes(at);
+            known =
+                    new Run(at.getParent())
+                            .outcome(PlanFile.read("plan.json", plan), Progress.NONE);
             OUTCOMES.put(sample, known);
         }
         return known;
@@ -368,7 +374,7 @@ class SamplePlansTest {
     @Test
     void theFolderHoldsSheetsTablesAndMaps() throws Exception {
         var names = new TreeSet<String>();
-        for (PlanFolder.Entry entry : PlanFiles.of(outcome("marrow-fold"))) {
+        for (PlanFolder.Entry entry : PlanFiles.of(outcome("marrow-fold/plan.json"))) {
             assertTrue(names.add(entry.name()), entry.name() + " twice");
         }
         assertTrue(
@@ -427,7 +433,7 @@ class SamplePlansTest {
 
     @Test
     void theSamplesWetPlacesAreWhatTheirGroundMakes() throws Exception {
-        Outcome fold = outcome("marrow-fold");
+        Outcome fold = outcome("marrow-fold/plan.json");
         assertEquals("lane-is-a-dam", fold.findings().get(0).code());
         assertEquals(Finding.Level.STOP, fold.findings().get(0).level());
         WetPlace dam =
@@ -441,7 +447,7 @@ class SamplePlansTest {
         assertTrue(dam.runsOverLane());
         assertEquals(lowest, dam.pool().spot().level(), 0.05);
         // The lane's summit has no ditch that cannot run out, level though it is there.
-        Outcome bank = outcome("wickle-bank");
+        Outcome bank = outcome("wickle-bank/plan.json");
         assertTrue(
                 bank.water().places().stream()
                         .noneMatch(place -> place.kind() == WetPlace.Kind.LEVEL_DITCH));

@@ -11,6 +11,7 @@ import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
+import lanewright.planner.listing.PipeListings;
 import lanewright.planner.listing.SettingOut;
 import lanewright.planner.listing.ShapeListings;
 import lanewright.planner.listing.StoneListings;
@@ -116,6 +117,7 @@ public final class ToySet {
                         toy.volumes,
                         toy.sections.sections(),
                         true,
+                        List.of(),
                         units,
                         say(
                                 units,
@@ -156,7 +158,13 @@ public final class ToySet {
                         units,
                         "Two stakes at every section."));
         sheets.add(
-                WaterSheet.of(toy.water, null, units, "Sits beside the lane in one place.", null));
+                WaterSheet.of(
+                        toy.water,
+                        null,
+                        PipeListings.fords(null, 1740, null),
+                        units,
+                        "Sits beside the lane in one place.",
+                        null));
         sheets.add(
                 SectionSheet.of(
                         lane,

@@ -1,0 +1,92 @@
+package lanewright.planner.pipes;
+
+import java.util.List;
+import java.util.Optional;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.culvert.Apron;
+import lanewright.drainage.culvert.Headwater;
+import lanewright.drainage.storm.Sized;
+import lanewright.measure.Saying;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A pipe under the lane that is bought, dug in and built.
+ *
+ * @param name of the pipe, or of the place that wants it
+ * @param planned whether it is in the plan; else it is offered
+ * @param fits whether it fits under the lane as drawn
+ * @param line how it lies, from foot to foot
+ * @param laid what it is
+ * @param length how long it is ordered, each of them
+ * @param way what lies over it
+ * @param around the same and some way on beyond both ends, to be drawn
+ * @param trench its trench
+ * @param finished cover once the lane is finished
+ * @param building cover while trucks build, on the subgrade
+ * @param sized the storm there; null if the plan does not say how much it rains
+ * @param headwater of this pipe in that storm; null likewise, or if nothing runs
+ * @param apron stone at its outlet, where a published class holds
+ * @param lines what is bought and done, in the order of the work
+ * @param others the next smaller and the next larger pipe of the same kind
+ */
+public record PipeJob(
+        String name,
+        boolean planned,
+        boolean fits,
+        CulvertLine line,
+        Laid laid,
+        PipeLength length,
+        PipeWay way,
+        PipeWay around,
+        Trench trench,
+        PipeCover finished,
+        PipeCover building,
+        @Nullable Sized sized,
+        @Nullable Headwater headwater,
+        Optional<Apron.Bed> apron,
+        List<CostLine> lines,
+        List<Other> others) {
+
+    /**
+     * Another size in the same place.
+     *
+     * @param larger whether it is the next larger one; else the next smaller
+     * @param laid what it is
+     * @param headwater in the storm; null if there is none
+     * @param says whether it does
+     * @param money all of it together, NaN if something of it has no price
+     */
+    public record Other(
+            boolean larger, Laid laid, @Nullable Headwater headwater, Saying says, double money) {}
+
+    /** Copies the lists. */
+    public PipeJob {
+        lines = List.copyOf(lines);
+        others = List.copyOf(others);
+    }
+
+    /** All its money, NaN if something that is paid for has no price. */
+    public double money() {
+        boolean whole = lines.stream().noneMatch(line -> Double.isNaN(line.money()));
+        return whole ? priced() : Double.NaN;
+    }
+
+    /** Money of what has a price. */
+    public double priced() {
+        double sum = 0;
+        for (CostLine line : lines) {
+            sum += Double.isNaN(line.money()) ? 0 : line.money();
+        }
+        return sum;
+    }
+
+    /** Whether anything of it has a price. */
+    public boolean hasPrice() {
+        return lines.stream().anyMatch(line -> line.price() != null);
+    }
+
+    /** The line for one thing, if there is one. */
+    public Optional<CostLine> of(CostLine.What what) {
+        return lines.stream().filter(line -> line.what() == what).findFirst();
+    }
+}

@@ -1,0 +1,419 @@
+package lanewright.planner.pipes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import lanewright.drainage.PipeCourse;
+import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetPlace;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.culvert.Apron;
+import lanewright.drainage.culvert.Barrel;
+import lanewright.drainage.culvert.Culvert;
+import lanewright.drainage.culvert.Headwater;
+import lanewright.drainage.culvert.Inlet;
+import lanewright.drainage.culvert.Load;
+import lanewright.drainage.culvert.Material;
+import lanewright.drainage.culvert.Size;
+import lanewright.drainage.storm.Sized;
+import lanewright.drainage.storm.StormReport;
+import lanewright.ground.Ground;
+import lanewright.ground.VertexField;
+import lanewright.lane.section.SectionSet;
+import lanewright.measure.Assumption;
+import lanewright.measure.Kind;
+import lanewright.measure.Price;
+import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
+import lanewright.planner.document.PipeWorkPart;
+import lanewright.planner.document.WaterPart;
+import lanewright.stone.StoneTables;
+import org.jspecify.annotations.Nullable;
+
+/** Works out every pipe that the plan has to lay, and every one that is offered. */
+public final class PipeJobs {
+
+    private static final double GRAVITY = 9.80665;
+
+    /** Land that is drawn beyond both ends of a pipe, m. Our choice. */
+    private static final double BESIDE = 2.5;
+
+    private final PipeWorkPart work;
+    private final SectionSet sections;
+    private final Ground ground;
+    private final VertexField topsoil;
+    private final @Nullable StormReport storm;
+    private final double bedding;
+    private final double riprap;
+    private final Load load;
+
+    private PipeJobs(
+            PipeWorkPart work,
+            SectionSet sections,
+            Ground ground,
+            VertexField topsoil,
+            @Nullable StormReport storm) {
+        this.work = work;
+        this.sections = sections;
+        this.ground = ground;
+        this.topsoil = topsoil;
+        this.storm = storm;
+        this.bedding = StoneTables.density("bedding", work.beddingKind()).value();
+        this.riprap = StoneTables.density("riprap", work.riprapKind()).value();
+        this.load = Load.building(work.axle() * GRAVITY);
+    }
+
+    /**
+     * Every pipe, those of the plan first.
+     *
+     * @param work how pipes are dug in, with what names in the tables stand for its stone
+     * @param sections of the lane
+     * @param ground as it is
+     * @param topsoil its depth, m
+     * @param water where the pipes lie
+     * @param storm what they are to carry; null if the plan does not say
+     * @param wide clear width that an offered pipe is given
+     */
+    public static List<PipeJob> of(
+            PipeWorkPart work,
+            SectionSet sections,
+            Ground ground,
+            VertexField topsoil,
+            WaterReport water,
+            @Nullable StormReport storm,
+            Function<CulvertLine, OptionalDouble> wide,
+            double usual) {
+        return new PipeJobs(work, sections, ground, topsoil, storm).jobs(water, wide, usual);
+    }
+
+    /** What the quantities rest on; nothing if there is no pipe. */
+    public static List<Assumption> assumptions(PipeWorkPart work, List<PipeJob> jobs) {
+        if (jobs.isEmpty()) {
+            return List.of();
+        }
+        List<Assumption> all = new ArrayList<>();
+        all.add(StoneTables.density("bedding", work.beddingKind()).from());
+        all.add(StoneTables.density("riprap", work.riprapKind()).from());
+        all.add(
+                new Assumption(
+                        "trenches of pipes",
+                        Saying.plain(
+                                "upright walls; dug from the stripped ground, or from the subgrade"
+                                        + " where that lies lower. Sloped walls, which a deep trench"
+                                        + " needs, take more"),
+                        Assumption.Mark.COMMON_PRACTICE,
+                        "common practice, no source"));
+        return List.copyOf(all);
+    }
+
+    private List<PipeJob> jobs(
+            WaterReport water, Function<CulvertLine, OptionalDouble> wide, double usual) {
+        List<PipeJob> jobs = new ArrayList<>();
+        for (PipeCourse course : water.pipes()) {
+            CulvertLine under = course.under();
+            if (course.isToLay() && under != null && under.length() > 0) {
+                Material stated = course.pipe().material();
+                Barrel barrel =
+                        Size.round(
+                                stated == null ? Material.METAL : stated, course.pipe().diameter());
+                jobs.add(
+                        job(
+                                course.pipe().name(),
+                                true,
+                                course.isFit(),
+                                under,
+                                new Laid(barrel, 1, stated != null)));
+            }
+        }
+        for (WetPlace place : water.places()) {
+            CulvertLine pipe = place.cure().pipe();
+            if (pipe != null && place.cure().hasPipeNow() && pipe.length() > 0) {
+                jobs.add(job(place.name(), false, true, pipe, offered(pipe, wide, usual)));
+            }
+        }
+        return List.copyOf(jobs);
+    }
+
+    /** As it would be taken into the plan; where that takes more than a round pipe, the least. */
+    private Laid offered(
+            CulvertLine pipe, Function<CulvertLine, OptionalDouble> wide, double usual) {
+        OptionalDouble enough = wide.apply(pipe);
+        Sized there = sized(pipe);
+        if (enough.isEmpty() && there != null && there.least().isPresent()) {
+            return new Laid(
+                    there.least().get().size().barrel(), there.least().get().barrels(), true);
+        }
+        return new Laid(Size.round(Material.METAL, enough.orElse(usual)), 1, false);
+    }
+
+    private @Nullable Sized sized(CulvertLine pipe) {
+        if (storm == null) {
+            return null;
+        }
+        return storm.sized().stream()
+                .filter(each -> each.crossing().line().equals(pipe) && !each.isDry())
+                .findFirst()
+                .orElse(null);
+    }
+
+    private PipeJob job(String name, boolean planned, boolean fits, CulvertLine line, Laid laid) {
+        Sized there = sized(line);
+        var length = new PipeLength(line.length(), work.beyond(), work.soldBy());
+        PipeWay way = PipeWay.of(sections, ground, topsoil, line, length.beyond(), length.after());
+        Headwater water = headwater(there, line, laid);
+        Optional<Apron.Bed> apron = apron(there, line, laid, water);
+        Trench trench = Trench.of(way, laid, work.sideRoom(), work.bedding());
+        return new PipeJob(
+                name,
+                planned,
+                fits,
+                line,
+                laid,
+                length,
+                way,
+                PipeWay.of(
+                        sections,
+                        ground,
+                        topsoil,
+                        line,
+                        length.beyond() + BESIDE,
+                        length.after() + BESIDE + apron.map(Apron.Bed::length).orElse(0.0)),
+                trench,
+                PipeCover.of(way, laid, true, Load.ROAD),
+                PipeCover.of(way, laid, false, load),
+                there,
+                water,
+                apron,
+                lines(laid, length, trench, apron),
+                others(there, line, laid, length, way));
+    }
+
+    private static @Nullable Headwater headwater(
+            @Nullable Sized there, CulvertLine line, Laid laid) {
+        return there == null
+                ? null
+                : Headwater.of(culvert(line, laid), there.tail(), there.peak().discharge());
+    }
+
+    private static Culvert culvert(CulvertLine line, Laid laid) {
+        return new Culvert(
+                laid.barrel(),
+                Inlet.of(laid.barrel(), Inlet.End.PROJECTING),
+                line.length(),
+                Math.max(0, Math.min(1, line.grade())),
+                laid.count());
+    }
+
+    private static Optional<Apron.Bed> apron(
+            @Nullable Sized there, CulvertLine line, Laid laid, @Nullable Headwater water) {
+        if (there == null || water == null) {
+            return Optional.empty();
+        }
+        OptionalDouble tail =
+                Double.isNaN(there.tailwater().depth())
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(there.tail());
+        return Apron.of(culvert(line, laid), tail, there.peak().discharge(), water).bed();
+    }
+
+    private List<CostLine> lines(
+            Laid laid, PipeLength length, Trench trench, Optional<Apron.Bed> apron) {
+        List<CostLine> lines = new ArrayList<>();
+        lines.add(digging(trench));
+        double bed = trench.bedding();
+        lines.add(
+                new CostLine(
+                        CostLine.What.BEDDING,
+                        Saying.of(
+                                "{} packed, {} deep, {}",
+                                Quantity.volume(bed),
+                                Quantity.depth(work.bedding()),
+                                Quantity.mass(bed * bedding)),
+                        rock(work.beddingPrice(), bed, bed * bedding),
+                        work.beddingPrice()));
+        lines.add(
+                new CostLine(
+                        CostLine.What.BACKFILL,
+                        trench.isDug()
+                                ? Saying.of(
+                                        "{} packed, of what was dug, in lifts beside the pipe up to"
+                                                + " the top of the trench",
+                                        Quantity.volume(trench.back()))
+                                : Saying.plain(
+                                        "none of its own: the lane's fill is packed in lifts on"
+                                                + " both sides of it"),
+                        null,
+                        null));
+        double whole = length.ordered() * laid.count();
+        lines.add(
+                new CostLine(
+                        CostLine.What.BARREL,
+                        laid.count() == 1
+                                ? Saying.of("{}", Quantity.length(whole))
+                                : Saying.of(
+                                        "{} of {}: {}",
+                                        Quantity.count(laid.count()),
+                                        Quantity.length(length.ordered()),
+                                        Quantity.length(whole)),
+                        Quantity.length(whole),
+                        price(laid)));
+        lines.add(
+                new CostLine(
+                        CostLine.What.ENDS,
+                        Saying.of(
+                                "none bought: the pipe goes on {} beyond the foot of each slope",
+                                Quantity.length(length.beyond())),
+                        null,
+                        null));
+        apron.ifPresent(each -> riprap(each, laid, lines));
+        return lines;
+    }
+
+    private CostLine digging(Trench trench) {
+        if (!trench.isDug()) {
+            return new CostLine(
+                    CostLine.What.TRENCH,
+                    Saying.plain(
+                            "none: it lies above the stripped ground, on packed fill of the lane"
+                                    + " that goes in under its bed first"),
+                    null,
+                    null);
+        }
+        Price price = work.trenchPrice();
+        boolean paced = !Double.isNaN(work.trenchPerHour());
+        double hours = trench.dug() / work.trenchPerHour();
+        boolean byHour = price == null || price.kind() == Kind.HOURS;
+        Saying amount =
+                paced
+                        ? Saying.of(
+                                "{} as it lies, {} wide, up to {} deep: {}",
+                                Quantity.volume(trench.dug()),
+                                Quantity.length(trench.width()),
+                                Quantity.length(trench.deepest()),
+                                Quantity.hours(hours))
+                        : Saying.of(
+                                "{} as it lies, {} wide, up to {} deep",
+                                Quantity.volume(trench.dug()),
+                                Quantity.length(trench.width()),
+                                Quantity.length(trench.deepest()));
+        Quantity paid = byHour && paced ? Quantity.hours(hours) : Quantity.volume(trench.dug());
+        // A price by the hour says nothing as long as nobody says how much is dug in one.
+        return new CostLine(CostLine.What.TRENCH, amount, paid, byHour && !paced ? null : price);
+    }
+
+    private void riprap(Apron.Bed bed, Laid laid, List<CostLine> lines) {
+        double more = laid.across() - laid.outsideWidth();
+        double area = bed.length() * ((bed.startWidth() + bed.endWidth()) / 2 + more);
+        double volume = area * bed.depth();
+        lines.add(
+                new CostLine(
+                        CostLine.What.RIPRAP,
+                        Saying.of(
+                                "{} as laid, {} on average, {} long, {} to {} wide, {} deep: {}",
+                                Quantity.volume(volume),
+                                Quantity.depth(bed.stone()),
+                                Quantity.length(bed.length()),
+                                Quantity.length(bed.startWidth() + more),
+                                Quantity.length(bed.endWidth() + more),
+                                Quantity.depth(bed.depth()),
+                                Quantity.mass(volume * riprap)),
+                        rock(work.riprapPrice(), volume, volume * riprap),
+                        work.riprapPrice()));
+        lines.add(
+                new CostLine(
+                        CostLine.What.FABRIC,
+                        Saying.of("{}, laps and edges not included", Quantity.area(area)),
+                        Quantity.area(area),
+                        work.fabricPrice()));
+    }
+
+    private static Quantity rock(@Nullable Price price, double volume, double mass) {
+        return price != null && price.kind() == Kind.VOLUME
+                ? Quantity.volume(volume)
+                : Quantity.mass(mass);
+    }
+
+    /** The price of the size nearest to the pipe's, within 3 %; of its material before any. */
+    private @Nullable Price price(Laid laid) {
+        PipeWorkPart.PipePrice best = null;
+        double nearest = Double.POSITIVE_INFINITY;
+        for (PipeWorkPart.PipePrice price : work.prices()) {
+            Material made = price.material().known();
+            boolean of = made == null || made == laid.material();
+            Double rise = price.rise();
+            boolean like = (rise == null) == laid.isRound();
+            double off =
+                    Math.abs(price.size() / laid.span() - 1)
+                            + (rise == null ? 0 : Math.abs(rise / laid.rise() - 1))
+                            + (price.material() == WaterPart.PipeMaterial.NOT_KNOWN ? 1e-6 : 0);
+            if (of && like && off < 0.03 && off < nearest) {
+                nearest = off;
+                best = price;
+            }
+        }
+        return best == null ? null : best.price();
+    }
+
+    private List<PipeJob.Other> others(
+            @Nullable Sized there, CulvertLine line, Laid laid, PipeLength length, PipeWay way) {
+        List<Size> family =
+                Size.sold(laid.material()).stream()
+                        .filter(size -> size.shape() == Inlet.Shape.ROUND == laid.isRound())
+                        .toList();
+        Size smaller = null;
+        Size larger = null;
+        for (Size size : family) {
+            double apart = size.barrel().inside().span() / laid.span() - 1;
+            if (apart < -0.03) {
+                smaller = size;
+            } else if (apart > 0.03 && larger == null) {
+                larger = size;
+            }
+        }
+        List<PipeJob.Other> others = new ArrayList<>();
+        if (smaller != null) {
+            others.add(other(there, line, smaller, laid, length, way, false));
+        }
+        if (larger != null) {
+            others.add(other(there, line, larger, laid, length, way, true));
+        }
+        return others;
+    }
+
+    private PipeJob.Other other(
+            @Nullable Sized there,
+            CulvertLine line,
+            Size size,
+            Laid like,
+            PipeLength length,
+            PipeWay way,
+            boolean larger) {
+        var laid = new Laid(size.barrel(), like.count(), like.stated());
+        Headwater water = headwater(there, line, laid);
+        Trench trench = Trench.of(way, laid, work.sideRoom(), work.bedding());
+        PipeCover cover = PipeCover.of(way, laid, true, Load.ROAD);
+        double money =
+                lines(laid, length, trench, apron(there, line, laid, water)).stream()
+                        .mapToDouble(CostLine::money)
+                        .sum();
+        return new PipeJob.Other(larger, laid, water, says(there, water, cover), money);
+    }
+
+    private static Saying says(@Nullable Sized there, @Nullable Headwater water, PipeCover cover) {
+        if (cover.isThin()) {
+            return Double.isNaN(cover.needed())
+                    ? Saying.plain("no cover is published for it")
+                    : Saying.of("{} too little cover", Quantity.depth(cover.lacking()));
+        }
+        if (there == null || water == null) {
+            return Saying.plain("fits");
+        }
+        return water.depth() <= there.allowed()
+                ? Saying.plain("fits, carries the storm")
+                : Saying.of(
+                        "fits, but water would stand {} too high",
+                        Quantity.depth(water.depth() - there.allowed()));
+    }
+}

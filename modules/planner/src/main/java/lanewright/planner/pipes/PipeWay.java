@@ -1,0 +1,226 @@
+package lanewright.planner.pipes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import lanewright.drainage.along.CulvertLine;
+import lanewright.ground.Ground;
+import lanewright.ground.VertexField;
+import lanewright.lane.line.Place;
+import lanewright.lane.section.GroundLines;
+import lanewright.lane.section.Section;
+import lanewright.lane.section.SectionCutter;
+import lanewright.lane.section.SectionLine;
+import lanewright.lane.section.SectionSet;
+import lanewright.lane.shape.LaneDesign;
+
+/**
+ * What lies over a pipe along its barrel: ground, stripped ground, subgrade and finished surface,
+ * straight between the places where it stands.
+ *
+ * <p>Where the pipe lies square to the lane, it stands at every corner of the section there, so
+ * that nothing is lost; where it is slanted, every quarter of a metre.
+ *
+ * @param stands in the order of the water, beginning at the upper end of the barrel
+ * @param plan distance from foot to foot seen from above, m
+ * @param inlet height of the invert at the upper foot, m
+ * @param grade fall of the invert, rise over run in plan
+ */
+public record PipeWay(List<Stand> stands, double plan, double inlet, double grade) {
+
+    /** Slanted pipes are looked at every so often, m. Our choice. */
+    private static final double STEP = 0.25;
+
+    /** To both sides of a corner, m, so that an upright step stays upright. */
+    private static final double BESIDE = 1e-6;
+
+    /** The ground is read this much farther out than the slopes reach, m. Our choice. */
+    private static final double ROOM = 20;
+
+    /**
+     * One place along a barrel.
+     *
+     * @param along distance from the foot at the inlet, seen from above, m; negative before it
+     * @param station of the place, m
+     * @param offset of the place, m
+     * @param ground height of the ground as it is, m
+     * @param stripped height of the ground less its topsoil, m
+     * @param subgrade height of the earth as shaped, m
+     * @param finished height of the finished surface, m
+     * @param driven whether it lies under the travelled way
+     */
+    public record Stand(
+            double along,
+            double station,
+            double offset,
+            double ground,
+            double stripped,
+            double subgrade,
+            double finished,
+            boolean driven) {}
+
+    /** Copies the list. */
+    public PipeWay {
+        stands = List.copyOf(stands);
+    }
+
+    /** Height of the invert, m. */
+    public double invert(double along) {
+        return inlet - grade * along;
+    }
+
+    /** Length along the barrel of one metre seen from above. */
+    public double slant() {
+        return Math.sqrt(1 + grade * grade);
+    }
+
+    /**
+     * What lies over a pipe.
+     *
+     * @param sections of the lane
+     * @param ground as it is
+     * @param topsoil its depth, m
+     * @param line how the pipe lies, from foot to foot
+     * @param before how far it goes on beyond the foot at its inlet, m
+     * @param after how far it goes on beyond the foot at its outlet, m
+     */
+    public static PipeWay of(
+            SectionSet sections,
+            Ground ground,
+            VertexField topsoil,
+            CulvertLine line,
+            double before,
+            double after) {
+        double plan = Math.sqrt(Math.max(0, line.length() * line.length() - sq(line.fall())));
+        var walk = new Walk(sections, ground, topsoil, line, plan);
+        var alongs = new TreeSet<Double>();
+        alongs.add(-before);
+        alongs.add(plan + after);
+        if (line.isSlanted()) {
+            int parts = (int) Math.ceil((plan + before + after) / STEP);
+            for (int i = 1; i < parts; i++) {
+                alongs.add(-before + i * (plan + before + after) / parts);
+            }
+        } else {
+            Section section = walk.section(line.station());
+            for (SectionLine each :
+                    List.of(
+                            section.ground(),
+                            section.stripped(),
+                            section.subgrade(),
+                            section.finished())) {
+                for (int i = 0; i < each.size(); i++) {
+                    double along = walk.along(each.offset(i));
+                    if (along - BESIDE > -before && along + BESIDE < plan + after) {
+                        alongs.add(along - BESIDE);
+                        alongs.add(along + BESIDE);
+                    }
+                }
+            }
+        }
+        List<Stand> stands = new ArrayList<>();
+        for (double along : alongs) {
+            Stand stand = walk.stand(along);
+            if (!Double.isNaN(stand.ground())) {
+                stands.add(stand);
+            }
+        }
+        return new PipeWay(stands, plan, line.inlet().height(), line.fall() / plan);
+    }
+
+    private static double sq(double value) {
+        return value * value;
+    }
+
+    /** Looks along one pipe; lives for one call. */
+    private static final class Walk {
+        private final SectionSet sections;
+        private final Ground ground;
+        private final CulvertLine line;
+        private final double plan;
+        private final GroundLines lines;
+        private Section last;
+
+        Walk(
+                SectionSet sections,
+                Ground ground,
+                VertexField topsoil,
+                CulvertLine line,
+                double plan) {
+            this.sections = sections;
+            this.ground = ground;
+            this.line = line;
+            this.plan = plan;
+            this.lines = new GroundLines(sections.design().alignment(), ground, topsoil, null);
+            this.last = cut(line.station());
+        }
+
+        double along(double offset) {
+            double across = line.outlet().offset() - line.inlet().offset();
+            return (offset - line.inlet().offset()) / across * plan;
+        }
+
+        Stand stand(double along) {
+            double share = along / plan;
+            double station = line.station() + share * (line.outletStation() - line.station());
+            double length = sections.design().length();
+            double kept = Math.max(0, Math.min(length, station));
+            double offset =
+                    line.inlet().offset()
+                            + share * (line.outlet().offset() - line.inlet().offset());
+            Section section = section(kept);
+            double land = section.ground().at(offset);
+            if (Double.isNaN(land)) {
+                var place = new Place(kept, offset);
+                land =
+                        ground.heightAt(
+                                sections.design().alignment().x(place),
+                                sections.design().alignment().y(place));
+            }
+            double stripped = or(section.stripped().at(offset), land);
+            double subgrade = or(section.subgrade().at(offset), stripped);
+            return new Stand(
+                    along,
+                    kept,
+                    offset,
+                    land,
+                    stripped,
+                    subgrade,
+                    or(section.finished().at(offset), land),
+                    offset >= section.left().edge().offset()
+                            && offset <= section.right().edge().offset());
+        }
+
+        private static double or(double height, double otherwise) {
+            return Double.isNaN(height) ? otherwise : height;
+        }
+
+        Section section(double station) {
+            if (last.station() != station) {
+                last = cut(station);
+            }
+            return last;
+        }
+
+        /** The section at a station, or the nearest one where it does not meet the ground. */
+        private Section cut(double station) {
+            Section nearest = sections.sections().get(0);
+            for (Section section : sections.sections()) {
+                if (Math.abs(section.station() - station) < Math.abs(nearest.station() - station)) {
+                    nearest = section;
+                }
+            }
+            LaneDesign design = sections.design();
+            double reach = ROOM + Math.max(nearest.right().limit(), -nearest.left().limit());
+            Section section =
+                    new SectionCutter(design.at(station))
+                            .cut(
+                                    station,
+                                    Section.Face.SINGLE,
+                                    design.at(station),
+                                    design.margin(),
+                                    lines.across(station, false, reach));
+            return section.complete() ? section : nearest;
+        }
+    }
+}
