@@ -90,6 +90,7 @@ class DammedHollowTest {
         Files.createDirectories(PICTURES);
         pictures(PlanSet.of(before), "Water before and after", name + "-dammed");
         pictures(leaves, "Water before and after", name + "-drained");
+        pictures(leaves, "Culverts", name + "-culvert");
     }
 
     private static Pool deepest(List<Pool> pools) {
