@@ -73,7 +73,7 @@ final class CulvertSheet {
         flow.note(
                 "Before a pipe goes into a stream or a wetland ask for the permit, and ask your"
                         + " county. Send no more water to a neighbour, and none faster, without"
-                        + " speaking with him. A lane that holds water back is a dam: ask whether"
+                        + " speaking with them. A lane that holds water back is a dam: ask whether"
                         + " your state's rules for dams reach it. Nobody stands in a trench that"
                         + " may cave.");
         return flow.sheet();
@@ -110,11 +110,11 @@ final class CulvertSheet {
     private static void draw(Flow flow, PipeJob job, PipeWorkPart work, UnitSystem units) {
         var along = new PipeDrawing(job, work.bedding(), units);
         double stretch = along.stretch(flow.width());
+        String at = " at " + Quantity.station(job.line().crossing()).in(units);
         String title =
                 (job.planned() ? "" : "Offered: ")
                         + job.name()
-                        + ", at "
-                        + Quantity.station(job.line().crossing()).in(units);
+                        + (job.name().endsWith(at) ? "" : "," + at);
         String says =
                 "Cut along the barrel, seen from the side "
                         + (job.line().isSlanted() ? "of a slanted pipe" : "of the higher stations")
