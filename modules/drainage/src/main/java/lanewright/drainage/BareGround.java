@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.flow.FlowPath;
+import lanewright.drainage.hollows.Hollows;
 import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.KeptLand;
 import lanewright.drainage.pond.LowSpotSearch;
@@ -30,6 +31,7 @@ final class BareGround {
     private final Last<FlowGrid> flow = new Last<>();
     private final Last<List<FlowGrid.Drained>> drained = new Last<>();
     private final Last<List<FlowPath>> paths = new Last<>();
+    private final Last<Hollows> hollows = new Last<>();
 
     /**
      * Low spots of the ground as it is.
@@ -94,5 +96,11 @@ final class BareGround {
     /** Ways that drain at least {@code area} m². */
     List<FlowPath> paths(FlowGrid on, double area) {
         return paths.of(List.of(on, area), () -> on.paths(area));
+    }
+
+    /** Its hollows, one inside another. */
+    Hollows hollows(FlowGrid on, List<PlacedPipe> pipes, Progress progress) {
+        return hollows.of(
+                List.of(on, pipes), () -> Hollows.of(LandWaters.terrain(on, pipes), progress));
     }
 }

@@ -18,6 +18,7 @@ import lanewright.drainage.along.Side;
 import lanewright.drainage.along.WetStretch;
 import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
+import lanewright.drainage.hollows.Hollows;
 import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.drainage.pond.LowSpotSearch;
@@ -187,6 +188,13 @@ final class Water {
         findings.addAll(CrossSlopes.check(sections, lane.grades(), tables.limits()));
         findings.addAll(BoxedBeds.check(sections, lane.typical()));
         findings.addAll(Descents.check(descents));
+        progress.report(0.95, "filling hollows");
+        Hollows hollowsBefore = bare.hollows(flowBefore, before.pipes(), progress.part(0.95, 0.97));
+        Hollows hollowsAfter =
+                hollowsBefore.on(
+                        LandWaters.terrain(flowAfter, after.pipes()), progress.part(0.97, 1));
+        LandWater standingWater =
+                new LandWaters(cells, options).of(hollowsBefore, hollowsAfter, pools, progress);
         return new WaterReport(
                 matching.asTheyAre(drainedBefore),
                 pools,
@@ -206,6 +214,7 @@ final class Water {
                 courses,
                 Crossings.of(sections, flowAfter, lane.line(), pools, courses, places),
                 DitchWater.of(ditches, flowAfter, lane.typical()),
+                standingWater,
                 cells.size(),
                 findings,
                 WaterAssumptions.of(options, tables, cells.size(), cell));

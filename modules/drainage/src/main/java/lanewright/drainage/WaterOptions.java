@@ -8,8 +8,9 @@ import lanewright.drainage.pond.LowSpots;
  * @param listed how deep and wide a low spot must be to be listed
  * @param flowArea land that must drain through a way of water for it to be shown and flagged, m²
  * @param soil how easily the soil washes
+ * @param wetting rain in steps, and what else is asked of standing water
  */
-public record WaterOptions(LowSpots.Threshold listed, double flowArea, Soil soil) {
+public record WaterOptions(LowSpots.Threshold listed, double flowArea, Soil soil, Wetting wetting) {
 
     /** How easily the soil washes. */
     public enum Soil {
@@ -24,6 +25,11 @@ public record WaterOptions(LowSpots.Threshold listed, double flowArea, Soil soil
     /** The usual choice: 50 mm and 2 m², half an acre (2,000 m²), soil not known. */
     public static final WaterOptions USUAL =
             new WaterOptions(LowSpots.Threshold.USUAL, 2000, Soil.NOT_KNOWN);
+
+    /** Nothing asked of standing water. */
+    public WaterOptions(LowSpots.Threshold listed, double flowArea, Soil soil) {
+        this(listed, flowArea, soil, Wetting.NONE);
+    }
 
     /** Checks the ranges. */
     public WaterOptions {

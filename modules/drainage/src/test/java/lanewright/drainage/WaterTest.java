@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -13,6 +14,7 @@ import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.along.Spacing;
 import lanewright.drainage.along.StraightLane;
+import lanewright.drainage.hollows.RainStep;
 import lanewright.drainage.pond.ArrayMesh;
 import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpots;
@@ -28,6 +30,8 @@ import lanewright.lane.shape.TypicalSection;
 import lanewright.measure.Finding;
 import lanewright.measure.Progress;
 import lanewright.measure.UnitSystem;
+import lanewright.survey.Boundary;
+import lanewright.survey.Ring;
 import org.junit.jupiter.api.Test;
 
 /** The whole report, on land that can be drawn from the test. */
@@ -495,7 +499,108 @@ class WaterTest {
         assertEquals(report(FILL, List.of()), report(FILL, List.of()));
     }
 
+    private static final double FLOOR = 0.075;
+
+    private static WaterReport dam(Wetting wetting, List<GivenPipe> pipes) {
+        DoubleBinaryOperator v = (x, y) -> 0.2 * Math.abs(x - 50) + FLOOR * y;
+        return report(new StraightLane(100, v, s -> 2.2, 4, 0, 2, 0), pipes, wetting);
+    }
+
+    private static LandWater.InSpot dammed(WaterReport report) {
+        for (int i = 0; i < report.after().size(); i++) {
+            WetPlace place = report.placeOf(report.after().get(i));
+            if (place != null && place.kind() == WetPlace.Kind.DAMMED) {
+                return report.land().spots().get(i);
+            }
+        }
+        throw new AssertionError(report.places().toString());
+    }
+
+    /** How deep it stands over the toe once so much is held, by the closed form above. */
+    private static double depthOf(double volume) {
+        double toe = (2.2 + 2.5 / 2) / (FLOOR + 0.5);
+        double low = 0;
+        double high = 2.2 - FLOOR * toe;
+        while (high - low > 1e-9) {
+            double depth = (low + high) / 2;
+            double level = FLOOR * toe + depth;
+            double most = level - FLOOR * (2.5 + 2 * (2.2 - level));
+            double cone = Math.pow(most, 3) / (3 * 0.2);
+            boolean more = cone / FLOOR - cone / (FLOOR + 0.5) > volume;
+            low = more ? low : depth;
+            high = more ? depth : high;
+        }
+        return low;
+    }
+
+    @Test
+    void rainFillsWhatALaneDamsAsItsClosedFormSaysAndSinksWithTime() {
+        double soaks = 1e-6;
+        var steps =
+                List.of(
+                        RainStep.ofHours("shower", 0.01, 1),
+                        RainStep.ofHours("flood", 0.5, 1),
+                        RainStep.ofHours("two dry days", 0, 48));
+        WaterReport report = dam(new Wetting(steps, soaks, 0.05, null), List.of());
+        Pool pool = report.made().get(0);
+        LandWater.InSpot spot = dammed(report);
+        double runsOff = (0.01 - soaks * 3600) * pool.drained();
+        // cells of a metre on slopes of 1 in 5
+        assertEquals(depthOf(runsOff), spot.depths().get(0), 0.1);
+        assertEquals(pool.spot().depth(), spot.depths().get(1), 0.1);
+        assertEquals(spot.depths().get(1) - soaks * 48 * 3600, spot.depths().get(2), 1e-9);
+        assertEquals(spot.depths().get(2) / soaks, spot.stands(), 1e-3);
+        // 0.05 m of error in each of two heights against more than 1.5 m of depth
+        assertEquals(1, spot.holds(), 1e-9);
+        assertEquals(pool.spot().volume() / pool.drained(), spot.runsOver(), 0.1 * spot.runsOver());
+        assertEquals(0, spot.inside());
+        assertEquals(1, spot.deep());
+    }
+
+    @Test
+    void aPipeThroughTheDamLeavesOnlyWhatStandsBelowItsInlet() {
+        var pipe = new GivenPipe("pipe", 50, 7, 0.6, 50, -9, -0.6, 0.5, false);
+        var steps = List.of(RainStep.ofHours("flood", 0.5, 1));
+        WaterReport report = dam(new Wetting(steps, 0, Double.NaN, null), List.of(pipe));
+        for (LandWater.InSpot spot : report.land().spots()) {
+            assertTrue(spot.depths().get(0) < 0.2, spot.toString());
+            assertTrue(Double.isNaN(spot.holds()), "nobody said how far heights may be off");
+        }
+    }
+
+    @Test
+    void whatCrossesABoundaryIsTheLandAboveIt() {
+        double[] x = {-100, 200, 200, -100};
+        double[] y = {10, 10, 100, 100};
+        var boundary = new Boundary(new Ring(x, y));
+        LandWater land =
+                dam(new Wetting(List.of(), Double.NaN, Double.NaN, boundary), List.of()).land();
+        assertTrue(land.isOwn());
+        // all 124 m by 30 m above y = 10 fall to the valley and out over that line
+        assertEquals(124 * 30, land.before().leaves(), 0.02 * 124 * 30);
+        assertEquals(0, land.before().enters());
+        assertEquals(50, land.before().x(), 1);
+        assertTrue(land.before().isLeast(), "the survey ends above");
+        assertTrue(land.before().way().length() > 30);
+        assertEquals(land.before().leaves(), land.after().leaves(), 0.02 * 124 * 30);
+        LandWater survey = dam(Wetting.NONE, List.of()).land();
+        assertFalse(survey.isOwn());
+        assertEquals(124 * 80, survey.before().leaves(), 0.02 * 124 * 80);
+        assertTrue(survey.spots().get(0).depths().isEmpty());
+    }
+
+    @Test
+    void whatCannotBeAskedOfStandingWaterIsRefused() {
+        assertThrows(
+                IllegalArgumentException.class, () -> new Wetting(List.of(), -1, Double.NaN, null));
+        assertThrows(IllegalArgumentException.class, () -> new Wetting(List.of(), 0, -0.1, null));
+    }
+
     private static WaterReport report(StraightLane line, List<GivenPipe> pipes) {
+        return report(line, pipes, Wetting.NONE);
+    }
+
+    private static WaterReport report(StraightLane line, List<GivenPipe> pipes, Wetting wetting) {
         // Land 40 m either side of the lane and 12 m past its ends, in half-metre cells.
         ArrayMesh ground = ArrayMesh.sheet(-12, -40, 248, 160, 0.5, line.ground());
         ArrayMesh finished = ArrayMesh.sheet(-12, -40, 248, 160, 0.5, line.finished());
@@ -533,7 +638,10 @@ class WaterTest {
                                         : line.ground().applyAsDouble(x, y),
                         pipes,
                         new WaterOptions(
-                                LowSpots.Threshold.USUAL, 500, WaterOptions.Soil.NOT_KNOWN),
+                                LowSpots.Threshold.USUAL,
+                                500,
+                                WaterOptions.Soil.NOT_KNOWN,
+                                wetting),
                         TABLES)
                 .report(Progress.NONE);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import lanewright.drainage.Cure;
 import lanewright.drainage.Inflow;
+import lanewright.drainage.LandWater;
 import lanewright.drainage.PipeCourse;
 import lanewright.drainage.Pool;
 import lanewright.drainage.RoadEnd;
@@ -255,6 +256,7 @@ public final class ToyPlan {
                                 Saying.plain("fits"))),
                 List.of(),
                 List.of(),
+                LandWater.NONE,
                 0.5,
                 findings(),
                 List.of());

@@ -120,6 +120,11 @@ public record StormReport(
         return Concentration.kirpich(length, slope, Concentration.Surface.GRASS);
     }
 
+    /** What the storm brings from land whose longest way of water is known. */
+    public static GraphicalPeak peak(StormAsked asked, double area, FlowGrid.Way way) {
+        return peak(asked, area, time(way));
+    }
+
     private static GraphicalPeak peak(StormAsked asked, double area, double time) {
         return GraphicalPeak.of(
                 asked.storm(), asked.rain(), asked.cover().curveNumber().value(), area, time, 0);

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lanewright.measure.Kind;
 import lanewright.measure.Nearest;
 import lanewright.measure.Parse;
@@ -43,6 +45,7 @@ final class Codecs {
             new Amount(Kind.STATION, "a station such as 12+50, or start", 0.0);
     static final Codec<Double> STATION_OR_END = new StationOrEnd();
     static final Codec<Double> CROSS_SLOPE = new SidedSlope();
+    static final Codec<Double> SOAKING = new DepthPerHour();
     static final Codec<Price> PRICE = new PriceWords();
     static final Codec<Price> PRICE_OF_PIPE =
             new PaidBy(List.of(Kind.LENGTH), "pipe is priced by its length", "21.50 per ft");
@@ -282,6 +285,42 @@ final class Codecs {
             } catch (QuantityException e) {
                 throw new IllegalStateException("a sample that cannot be read: " + such, e);
             }
+        }
+    }
+
+    private record DepthPerHour() implements Codec<Double> {
+        private static final Pattern WORDS =
+                Pattern.compile("(.*?)(?:\\s+per\\s+|\\s*/\\s*)(?:hour|hr|h)");
+        private static final double HOUR = 3600;
+
+        @Override
+        public Double read(String text, UnitSystem units) throws Unread {
+            Matcher matcher = WORDS.matcher(text.strip());
+            if (!matcher.matches()) {
+                throw new Unread(
+                        "it does not say how much in an hour", "Write such as 0.1 in per hour.");
+            }
+            return DEPTH.read(matcher.group(1), units) / HOUR;
+        }
+
+        @Override
+        public String write(Double value, UnitSystem units) {
+            return DEPTH.write(value * HOUR, units) + " per hour";
+        }
+
+        @Override
+        public String pattern() {
+            return "^\\s*[0-9.\u00bc\u00bd\u00be].*( per |/).*$";
+        }
+
+        @Override
+        public String what() {
+            return "a depth in an hour, such as 0.1 in per hour";
+        }
+
+        @Override
+        public Double sample() {
+            return 0.0025 / HOUR;
         }
     }
 

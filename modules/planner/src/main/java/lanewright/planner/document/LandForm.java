@@ -124,6 +124,13 @@ final class LandForm {
                         WaterPart::rain,
                         LandForm::rain,
                         "The storm that pipes are to carry. Left out, no pipe is sized."),
+                f.valueOr(
+                        "soaksIn",
+                        Codecs.SOAKING,
+                        Double.NaN,
+                        WaterPart::soaksIn,
+                        "How fast the ground takes standing water in, such as 0.1 in per hour."
+                                + " Left out, it is not told how long water stands."),
                 f.part(
                         "pipeWork",
                         WaterPart::pipeWork,
@@ -255,7 +262,19 @@ final class LandForm {
                         WaterPart.SoilGroup.NOT_KNOWN,
                         WaterPart.Rain::soil,
                         "Hydrologic soil group, from a soil map: a takes much water, d next to"
-                                + " none."));
+                                + " none."),
+                f.parts(
+                        "steps",
+                        WaterPart.Rain::steps,
+                        LandForm::step,
+                        "Rain in steps, to see what stands in hollows after each."));
+    }
+
+    private static WaterPart.Step step(Form<WaterPart.Step> f) {
+        return new WaterPart.Step(
+                f.value("name", Codecs.TEXT, WaterPart.Step::name, "What you call it."),
+                f.value("rain", Codecs.DEPTH, WaterPart.Step::rain, "How much falls in all."),
+                f.value("hours", Codecs.COUNT, WaterPart.Step::hours, "How long it takes."));
     }
 
     private static WaterPart.Pipe pipe(Form<WaterPart.Pipe> f) {

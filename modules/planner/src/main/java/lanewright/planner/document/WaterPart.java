@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param flowArea land that must drain through a way of water for it to be flagged, m²
  * @param spotDepth a low spot less deep is counted, not listed, m
  * @param spotArea a smaller low spot is counted, not listed, m²
- * @param rain the storm that pipes are to carry
+ * @param rain the storm that pipes are to carry, and rain in steps
+ * @param soaksIn how fast the ground takes standing water in, m/s; NaN if not known
  * @param pipeWork how pipes are dug in, and what that costs
  */
 public record WaterPart(
@@ -24,7 +25,11 @@ public record WaterPart(
         double spotDepth,
         double spotArea,
         Rain rain,
+        double soaksIn,
         PipeWorkPart pipeWork) {
+    /** Clean gravel takes in less than this, m/s: 2 m an hour. */
+    private static final double FASTEST = 2.0 / 3600;
+
     /** Copies the list and checks the ranges. */
     public WaterPart {
         pipes = List.copyOf(pipes);
@@ -47,6 +52,10 @@ public record WaterPart(
                     "low spots are left out below 0 to 6.5 ft (2 m) of depth and 0 to 2.4 acres"
                             + " (10,000 m²)");
         }
+        if (soaksIn < 0 || soaksIn > FASTEST) {
+            throw new IllegalArgumentException(
+                    "the ground takes in 0 to 2 m of water an hour; leave it out if you do not know");
+        }
     }
 
     /** The schema is made with one pipe several times over, which no plan that is read has. */
@@ -57,7 +66,7 @@ public record WaterPart(
 
     /** The same with other pipes. */
     public WaterPart with(List<Pipe> other) {
-        return new WaterPart(other, flowArea, spotDepth, spotArea, rain, pipeWork);
+        return new WaterPart(other, flowArea, spotDepth, spotArea, rain, soaksIn, pipeWork);
     }
 
     /** The same without one of its pipes, counted from zero. */
@@ -113,14 +122,22 @@ public record WaterPart(
      * @param type how its rain falls over the day
      * @param land what grows or lies on the land; empty if not given
      * @param soil how readily its soil takes water
+     * @param steps rain in steps, to see what stands in hollows after each; needs nothing else
      */
-    public record Rain(double day, double years, StormType type, String land, SoilGroup soil) {
+    public record Rain(
+            double day,
+            double years,
+            StormType type,
+            String land,
+            SoilGroup soil,
+            List<Step> steps) {
         /** No storm. */
         public static final Rain NONE =
-                new Rain(Double.NaN, 0, StormType.TYPE_II, "", SoilGroup.NOT_KNOWN);
+                new Rain(Double.NaN, 0, StormType.TYPE_II, "", SoilGroup.NOT_KNOWN, List.of());
 
-        /** Checks the ranges and the name of the land. */
+        /** Copies the list, and checks the ranges and the name of the land. */
         public Rain {
+            steps = List.copyOf(steps);
             if (day <= 0 || day > 2) {
                 throw new IllegalArgumentException(
                         "rain of a day is over 0 and at most 78 in (2 m)");
@@ -158,6 +175,25 @@ public record WaterPart(
                         case EASILY -> "sandy loam";
                         case NOT_KNOWN -> "silt loam";
                     });
+        }
+    }
+
+    /**
+     * A stretch of even rain, or of none.
+     *
+     * @param name how the owner calls it
+     * @param rain how much falls in all, m
+     * @param hours how long it takes, h
+     */
+    public record Step(String name, double rain, double hours) {
+        /** Checks the ranges. */
+        public Step {
+            if (!(rain >= 0 && rain <= 2)) {
+                throw new IllegalArgumentException("the rain of a step is 0 to 2 m");
+            }
+            if (!(hours > 0 && hours <= 1000)) {
+                throw new IllegalArgumentException("a step of rain takes over 0 to 1,000 hours");
+            }
         }
     }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import lanewright.drainage.WaterOptions;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.Wetting;
+import lanewright.drainage.hollows.RainStep;
 import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpots;
 import lanewright.ground.Ground;
@@ -49,12 +51,23 @@ final class LandInputs {
         return pipes;
     }
 
-    /** What the owner chose about water. */
-    static WaterOptions water(Plan plan) {
+    /** What the owner chose about water, on a land that was measured so. */
+    static WaterOptions water(Plan plan, Survey survey) {
         return new WaterOptions(
                 new LowSpots.Threshold(plan.water().spotDepth(), plan.water().spotArea()),
                 plan.water().flowArea(),
-                soil(plan.earth().washes()));
+                soil(plan.earth().washes()),
+                wetting(plan.water(), survey));
+    }
+
+    private static Wetting wetting(WaterPart water, Survey survey) {
+        return new Wetting(
+                water.rain().steps().stream()
+                        .map(step -> RainStep.ofHours(step.name(), step.rain(), step.hours()))
+                        .toList(),
+                water.soaksIn(),
+                survey.heightError(),
+                survey.boundary());
     }
 
     private static WaterOptions.Soil soil(EarthPart.Washes washes) {

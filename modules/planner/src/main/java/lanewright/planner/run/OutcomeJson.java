@@ -47,6 +47,7 @@ import lanewright.planner.listing.PipeListings;
 import lanewright.planner.listing.SectionListings;
 import lanewright.planner.listing.SettingOut;
 import lanewright.planner.listing.ShapeListings;
+import lanewright.planner.listing.StandingListings;
 import lanewright.planner.listing.StoneListings;
 import lanewright.planner.listing.StormListings;
 import lanewright.planner.listing.VolumeListings;
@@ -167,6 +168,9 @@ public final class OutcomeJson {
         all.add(StormListings.ditches(outcome.storm()));
         all.add(WaterListings.pools(outcome.water()));
         all.add(WaterListings.gone(outcome.water()));
+        all.add(StandingListings.nests(outcome.water()));
+        all.add(StandingListings.rain(outcome.water()));
+        all.add(StandingListings.border(outcome.water(), outcome.storm()));
         all.add(WaterListings.inflows(outcome.water()));
         all.add(WaterListings.ditches(outcome.water()));
         all.add(WaterListings.sags(outcome.water()));

@@ -242,7 +242,9 @@ class PlanFileTest {
     @Test
     void aStormIsWrittenValueByValueIntoAPlanWithoutOne() throws Exception {
         var plan = java.nio.file.Path.of("../../sample-surveys/marrow-fold/plan.json");
-        String bare = java.nio.file.Files.readString(plan).replaceAll("\"rain\": \\{[^}]*\\}", "");
+        String bare =
+                java.nio.file.Files.readString(plan)
+                        .replaceAll("(?s)\"rain\": \\{.*?\\]\\s*\\},", "");
         PlanFile file = PlanFile.read("plan.json", bare.getBytes(StandardCharsets.UTF_8));
         assertNull(file.plan().water().rain().asked(EarthPart.Washes.LITTLE));
         PlanFile told =
@@ -270,6 +272,37 @@ class PlanFileTest {
             PlanException told1 =
                     assertThrows(PlanException.class, () -> file.with(wrong[0], wrong[1]));
             assertFalse(told1.troubles().get(0).remedy().isBlank(), wrong[1]);
+        }
+    }
+
+    @Test
+    void rainInStepsAndWhatSoaksInAreReadAndWritten() throws Exception {
+        var plan = java.nio.file.Path.of("../../sample-surveys/marrow-fold/plan.json");
+        PlanFile file = PlanFile.read("plan.json", java.nio.file.Files.readAllBytes(plan));
+        List<WaterPart.Step> steps = file.plan().water().rain().steps();
+        assertEquals(3, steps.size());
+        assertEquals(new WaterPart.Step("night between", 0, 12), steps.get(1));
+        assertEquals(0.0254, steps.get(0).rain(), 1e-15);
+        assertEquals(0.00254 / 3600, file.plan().water().soaksIn(), 1e-18);
+        PlanFile slower = file.with("water.soaksIn", "2 mm / h");
+        assertEquals(0.002 / 3600, slower.plan().water().soaksIn(), 1e-18);
+        PlanFile again = PlanFile.read("plan.json", slower.text().getBytes(StandardCharsets.UTF_8));
+        assertEquals(slower.plan(), again.plan());
+        for (String[] wrong :
+                new String[][] {
+                    {"water.soaksIn", "0.1 in"},
+                    {"water.soaksIn", "-1 in per hour"},
+                    {"water.soaksIn", "fast per hour"},
+                    {"water.soaksIn", "9 m per hour"},
+                    {"water.rain.steps[0].hours", "0"},
+                    {"water.rain.steps[0].hours", "2000"},
+                    {"water.rain.steps[0].rain", "-1 in"},
+                    {"water.rain.steps[0].rain", "3 m"}
+                }) {
+            PlanException told =
+                    assertThrows(
+                            PlanException.class, () -> file.with(wrong[0], wrong[1]), wrong[1]);
+            assertFalse(told.troubles().get(0).remedy().isBlank(), wrong[1]);
         }
     }
 }

@@ -10,6 +10,7 @@ import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
+import lanewright.planner.listing.StandingListings;
 import lanewright.planner.listing.StormListings;
 import lanewright.planner.listing.WaterListings;
 import lanewright.sheets.page.Flow;
@@ -69,6 +70,7 @@ final class WaterSheet {
                 entry(flow, finding, units);
             }
         }
+        standing(flow, water, storm);
         Listing down = WaterListings.descents(water);
         flow.tables(
                 Stream.of(
@@ -138,6 +140,34 @@ final class WaterSheet {
                     "All of a ditch's water is taken to run its whole length. Grass by how high it"
                             + " stands: class B 11 to 24 in, C 6 to 10 in, D 2 to 6 in, E shorter"
                             + " (1 in is 25 mm). Until it stands, nets and straw hold the seed.");
+        }
+    }
+
+    private static void standing(Flow flow, WaterReport water, @Nullable StormReport storm) {
+        Listing nests = StandingListings.nests(water);
+        table(flow, nests);
+        if (!nests.rows().isEmpty()) {
+            flow.note(
+                    "How likely: from the depth and from how far the survey's heights may be off,"
+                            + " each by itself; under nine in ten it may be no hollow at all: look"
+                            + " after a rain. Runs over after: even rain of which nothing soaks"
+                            + " in.");
+        }
+        Listing rain = StandingListings.rain(water);
+        table(flow, rain);
+        if (!rain.rows().isEmpty()) {
+            flow.note(
+                    "Rain falls evenly and runs to its hollow at once; the ground takes water in at"
+                            + " one rate everywhere and never tires; before the first step all is"
+                            + " dry. Wet ground takes in less: water then stands deeper and"
+                            + " longer.");
+        }
+        Listing border = StandingListings.border(water, storm);
+        table(flow, border);
+        if (!border.rows().isEmpty()) {
+            flow.note(
+                    "Only land that was surveyed counts. Water that you send to a neighbour where"
+                            + " none or less went before may break the law: ask before you build.");
         }
     }
 

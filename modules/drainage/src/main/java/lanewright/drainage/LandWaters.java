@@ -1,0 +1,194 @@
+package lanewright.drainage;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import lanewright.drainage.flow.Cells;
+import lanewright.drainage.flow.FlowGrid;
+import lanewright.drainage.hollows.Downhill;
+import lanewright.drainage.hollows.Hollow;
+import lanewright.drainage.hollows.Hollows;
+import lanewright.drainage.hollows.Pooled;
+import lanewright.drainage.hollows.Rain;
+import lanewright.drainage.hollows.Terrain;
+import lanewright.drainage.pond.LowSpot;
+import lanewright.drainage.pond.PipeLink;
+import lanewright.drainage.pond.PlacedPipe;
+import lanewright.measure.Progress;
+import lanewright.survey.Boundary;
+import org.jspecify.annotations.Nullable;
+
+/** Finds what stands where on the land and what crosses its border. */
+final class LandWaters {
+
+    private final Cells cells;
+    private final WaterOptions options;
+
+    LandWaters(Cells cells, WaterOptions options) {
+        this.cells = cells;
+        this.options = options;
+    }
+
+    /** The cells of a surface, pipes cut open: each a slot that falls evenly between its ends. */
+    static Terrain terrain(FlowGrid flow, List<PlacedPipe> pipes) {
+        Cells cells = flow.cells();
+        double[] heights = new double[cells.count()];
+        for (int cell = 0; cell < heights.length; cell++) {
+            heights[cell] = flow.height(cell);
+        }
+        for (PlacedPipe pipe : pipes) {
+            PipeLink link = pipe.link();
+            if (link != null) {
+                cut(cells, heights, pipe, link);
+            }
+        }
+        return Terrain.of(cells.columns(), cells.rows(), cells.size(), heights);
+    }
+
+    private static void cut(Cells cells, double[] heights, PlacedPipe pipe, PipeLink link) {
+        double dx = pipe.pipe().outletX() - pipe.pipe().inletX();
+        double dy = pipe.pipe().outletY() - pipe.pipe().inletY();
+        // Half a cell a step: no cell on the way is passed by, so that the slot hangs together.
+        int steps = Math.max(1, (int) Math.ceil(2 * Math.hypot(dx, dy) / cells.size()));
+        for (int i = 0; i <= steps; i++) {
+            double part = (double) i / steps;
+            int cell = cells.at(pipe.pipe().inletX() + part * dx, pipe.pipe().inletY() + part * dy);
+            double height = link.inletHeight() + part * (link.outletHeight() - link.inletHeight());
+            if (cell >= 0 && heights[cell] > height) {
+                heights[cell] = height;
+            }
+        }
+    }
+
+    LandWater of(Hollows before, Hollows after, List<Pool> pools, Progress progress) {
+        Wetting asked = options.wetting();
+        Boundary boundary = asked.boundary();
+        return new LandWater(
+                spots(after, pools, progress),
+                asked.steps(),
+                asked.soaks(),
+                boundary != null,
+                border(before, boundary),
+                border(after, boundary));
+    }
+
+    private List<LandWater.InSpot> spots(Hollows hollows, List<Pool> pools, Progress progress) {
+        Wetting asked = options.wetting();
+        double soaks = Double.isNaN(asked.soaks()) ? 0 : asked.soaks();
+        List<Map<Integer, Pooled>> standing = new ArrayList<>();
+        for (Rain.After after : Rain.on(hollows, asked.steps(), soaks, progress)) {
+            Map<Integer, Pooled> byHollow = new HashMap<>();
+            after.pools().forEach(pool -> byHollow.put(pool.hollow(), pool));
+            standing.add(byHollow);
+        }
+        double[] runsOver = new double[hollows.size()];
+        for (Rain.Overflow overflow : Rain.overflows(hollows)) {
+            runsOver[overflow.hollow()] = overflow.rain();
+        }
+        int[] worth = new int[hollows.size()];
+        int[] deep = new int[hollows.size()];
+        for (Hollow hollow : hollows.all()) {
+            boolean counts =
+                    hollow.depth() >= options.listed().depth()
+                            && hollow.area() >= options.listed().area();
+            int inner = 0;
+            for (int part : hollow.parts()) {
+                worth[hollow.number()] += worth[part];
+                inner = Math.max(inner, deep[part]);
+            }
+            worth[hollow.number()] += counts ? 1 : 0;
+            deep[hollow.number()] = inner + (counts ? 1 : 0);
+        }
+        List<LandWater.InSpot> found = new ArrayList<>();
+        for (Pool pool : pools) {
+            LowSpot spot = pool.spot();
+            int cell = cells.at(spot.x(), spot.y());
+            int innermost = cell < 0 ? Hollow.OUTSIDE : hollows.at(cell);
+            int outermost = innermost;
+            while (outermost >= 0 && !hollows.hollow(outermost).isOutermost()) {
+                outermost = hollows.hollow(outermost).parent();
+            }
+            List<Double> depths = new ArrayList<>();
+            for (Map<Integer, Pooled> step : standing) {
+                depths.add(depth(hollows, step, innermost, cell));
+            }
+            double last = depths.isEmpty() ? 0 : depths.get(depths.size() - 1);
+            found.add(
+                    new LandWater.InSpot(
+                            outermost < 0 ? 0 : Math.max(0, worth[outermost] - 1),
+                            outermost < 0 ? 1 : Math.max(1, deep[outermost]),
+                            holds(spot),
+                            outermost < 0 ? Double.NaN : runsOver[outermost],
+                            depths,
+                            Double.isNaN(asked.soaks()) || asked.steps().isEmpty()
+                                    ? Double.NaN
+                                    : Rain.stands(last, asked.soaks())));
+        }
+        return found;
+    }
+
+    private double holds(LowSpot spot) {
+        double error = options.wetting().heightError();
+        double apart = Math.hypot(spot.spillX() - spot.x(), spot.spillY() - spot.y());
+        return Double.isNaN(error) ? error : Hollow.holds(spot.depth(), apart, error, 0);
+    }
+
+    /** Depth of what stands over a cell in its hollow or in one that this has become a part of. */
+    private static double depth(
+            Hollows hollows, Map<Integer, Pooled> standing, int innermost, int cell) {
+        for (int at = innermost; at >= 0; at = hollows.hollow(at).parent()) {
+            Pooled pooled = standing.get(at);
+            if (pooled != null) {
+                return Math.max(0, pooled.level() - hollows.terrain().height(cell));
+            }
+        }
+        return 0;
+    }
+
+    private LandWater.Border border(Hollows hollows, @Nullable Boundary boundary) {
+        Downhill downhill = hollows.downhill();
+        double enters = 0;
+        double leaves = 0;
+        int ways = 0;
+        int largest = -1;
+        for (int cell = 0; cell < cells.count(); cell++) {
+            if (Double.isNaN(hollows.terrain().height(cell))) {
+                continue;
+            }
+            int next = downhill.next(cell);
+            boolean from = contains(boundary, cell);
+            boolean to = next != Downhill.LEAVES && contains(boundary, next);
+            if (from == to) {
+                continue;
+            }
+            if (to) {
+                enters += downhill.drained(cell);
+                continue;
+            }
+            leaves += downhill.drained(cell);
+            ways += downhill.drained(cell) >= options.flowArea() ? 1 : 0;
+            if (largest < 0 || downhill.accumulated(cell) > downhill.accumulated(largest)) {
+                largest = cell;
+            }
+        }
+        if (largest < 0) {
+            return LandWater.Border.NONE;
+        }
+        Downhill.Longest longest = downhill.longest(largest);
+        double fall = hollows.terrain().height(longest.from()) - hollows.terrain().height(largest);
+        return new LandWater.Border(
+                enters,
+                leaves,
+                ways,
+                cells.x(largest),
+                cells.y(largest),
+                downhill.drained(largest),
+                downhill.isCutOff(largest),
+                new FlowGrid.Way(longest.length(), Math.max(0, fall)));
+    }
+
+    private boolean contains(@Nullable Boundary boundary, int cell) {
+        return boundary == null || boundary.contains(cells.x(cell), cells.y(cell));
+    }
+}
