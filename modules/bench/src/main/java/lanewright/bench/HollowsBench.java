@@ -102,7 +102,8 @@ public class HollowsBench {
         for (int i = 0; i < z.length; i++) {
             int row = box.row() + i / box.columns();
             int column = box.column() + i % box.columns();
-            double across = Math.abs(i / box.columns() - 9.5);
+            int line = i / box.columns();
+            double across = Math.abs(line - 9.5);
             double fill = Math.max(0, 0.8 - Math.max(0, across - 2) / 4);
             z[i] = heights[row * SIDE + column] + fill + 0.01 * edit;
         }

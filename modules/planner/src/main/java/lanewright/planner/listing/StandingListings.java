@@ -21,6 +21,8 @@ public final class StandingListings {
 
     private static final double HOUR = 3600;
 
+    private static final double DAY = 24 * HOUR;
+
     private StandingListings() {}
 
     /** Every low spot, with what lies inside it, how sure it is, and how much rain fills it. */
@@ -84,9 +86,12 @@ public final class StandingListings {
         if (Double.isInfinite(spot.stands())) {
             return Listing.cell("until it dries up");
         }
-        return spot.stands() > 0
+        if (!(spot.stands() > 0)) {
+            return Listing.cell("not at all");
+        }
+        return spot.stands() < 3 * DAY
                 ? Listing.cell(Quantity.hours(spot.stands() / HOUR))
-                : Listing.cell("not at all");
+                : Saying.of("{} days", Quantity.count(Math.ceil(spot.stands() / DAY)));
     }
 
     /** What crosses the boundary, before and after, with the storm's flow if there is a storm. */
