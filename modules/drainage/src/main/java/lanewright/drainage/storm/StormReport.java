@@ -195,7 +195,7 @@ public record StormReport(
                     higher,
                     List.of(),
                     Optional.empty(),
-                    ford(crossing, peak.discharge(), higher),
+                    ford(crossing, peak.discharge(), by(higher)),
                     below);
         }
         List<PipeChoice> choices =
@@ -231,16 +231,24 @@ public record StormReport(
                                                 : OptionalDouble.of(below.depth()),
                                         peak.discharge(),
                                         Headwater.of(pipe, tail, peak.discharge()))),
-                none ? ford(crossing, peak.discharge(), higher) : Optional.empty(),
+                ford(crossing, peak.discharge(), none ? by(higher) : 0),
                 below);
     }
 
-    /** A ford, unless the lane has to be raised but little for a pipe. */
-    private static Optional<Ford> ford(
-            Crossing crossing, double discharge, Optional<Sized.Raised> higher) {
-        boolean little =
-                higher.map(raised -> raised.by() + crossing.raise() <= Ford.HIGH).orElse(false);
-        return discharge > 0 && !little ? Ford.at(crossing, discharge) : Optional.empty();
+    /**
+     * A ford, unless the lane has to be raised but little for a pipe.
+     *
+     * @param more how much the lane is raised besides what the crossing asks for, m; infinite where
+     *     raising does not help
+     */
+    private static Optional<Ford> ford(Crossing crossing, double discharge, double more) {
+        return discharge > 0 && crossing.raise() + more > Ford.HIGH
+                ? Ford.at(crossing, discharge)
+                : Optional.empty();
+    }
+
+    private static double by(Optional<Sized.Raised> higher) {
+        return higher.map(Sized.Raised::by).orElse(Double.POSITIVE_INFINITY);
     }
 
     private static PipeChoice.Wanted wanted(

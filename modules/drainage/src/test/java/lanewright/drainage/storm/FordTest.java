@@ -10,6 +10,9 @@ import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.culvert.Overtopping;
 import lanewright.drainage.flow.FlowGrid;
+import lanewright.drainage.runoff.Cover;
+import lanewright.drainage.runoff.GraphicalPeak;
+import lanewright.drainage.runoff.SoilGroup;
 import lanewright.lane.section.Corner;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
@@ -85,6 +88,40 @@ class FordTest {
     void noneIsOfferedWhereMuchLandDrainsOrTheLaneLiesHigh() {
         assertTrue(at(60, 0.3, 0.1).isEmpty());
         assertTrue(at(2, 1.6, 0.1).isEmpty());
+    }
+
+    @Test
+    void aLaneThatMustBeRaisedMuchIsOfferedAFord() {
+        var storm =
+                new StormAsked(
+                        4.2 * 0.0254,
+                        25,
+                        GraphicalPeak.Storm.II,
+                        new Cover("pasture, fair", SoilGroup.C),
+                        "silt loam");
+        assertTrue(sized(storm, 0).ford().isEmpty(), "a pipe does as the lane is drawn");
+        assertTrue(sized(storm, Ford.HIGH + 0.1).ford().isPresent());
+    }
+
+    private static Sized sized(StormAsked storm, double raise) {
+        var line =
+                new CulvertLine(
+                        100, 100, Side.LEFT, new Corner(-5, 50), new Corner(5, 49.9), 10, 1);
+        var crossing =
+                new Crossing(
+                        "dip",
+                        line,
+                        Double.NaN,
+                        null,
+                        true,
+                        raise,
+                        2 * 4046.8564224,
+                        false,
+                        new FlowGrid.Way(150, 10),
+                        List.of(40.0, 100.0, 160.0),
+                        List.of(1.3, 0.7, 1.3),
+                        Crossing.Tailwater.FREE);
+        return StormReport.of(storm, List.of(crossing), List.of()).sized().get(0);
     }
 
     @Test

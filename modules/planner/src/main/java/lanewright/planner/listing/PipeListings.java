@@ -371,15 +371,6 @@ public final class PipeListings {
                                                 ", ",
                                                 Saying.of("{}", Quantity.money(line.money())))));
             }
-            if (!Double.isNaN(job.money()) && job.money() > 0) {
-                rows.add(
-                        List.of(
-                                Listing.cell("All of this pipe, with its digging"),
-                                Listing.cell(Quantity.station(job.line().crossing())),
-                                Listing.BLANK,
-                                Listing.cell("across"),
-                                Saying.of("{}", Quantity.money(job.money()))));
-            }
         }
         return rows;
     }

@@ -22,6 +22,7 @@ import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.planner.listing.DigListings;
+import lanewright.planner.pipes.PipeJob;
 import lanewright.planner.proposal.Steepest;
 import lanewright.planner.work.Stakes;
 import lanewright.planner.work.WorkStep;
@@ -48,6 +49,7 @@ final class Answers {
             LaneVolumes volumes,
             EarthworkReport earth,
             WaterReport water,
+            List<PipeJob> pipes,
             StoneReport stone,
             List<WorkStep> order,
             Stakes stakes) {
@@ -58,7 +60,7 @@ final class Answers {
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
         made.add(Topic.WATER, "Where does water go?", water(water));
         made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
-        made.add(Topic.STONE, "How much stone?", stone(stone));
+        made.add(Topic.STONE, "How much stone?", withPipes(stone(stone), pipes));
         made.add(Topic.ORDER, "What do I do, in what order?", order(order));
         made.add(Topic.FIELD, "What do I carry to the field?", field(stakes));
         return made.answers;
@@ -298,6 +300,25 @@ final class Answers {
 
     private static String least(boolean atLeast) {
         return atLeast ? "at least " : "";
+    }
+
+    /** The same, and what the pipes of the plan cost beside the stone, if they have prices. */
+    private static Saying withPipes(Saying stone, List<PipeJob> pipes) {
+        List<PipeJob> bought = pipes.stream().filter(job -> job.planned() && job.fits()).toList();
+        double paid = bought.stream().mapToDouble(PipeJob::priced).sum();
+        if (!(paid > 0)) {
+            return stone;
+        }
+        boolean whole = bought.stream().noneMatch(job -> Double.isNaN(job.money()));
+        var quantities = new ArrayList<>(stone.quantities());
+        quantities.add(Quantity.money(paid));
+        return new Saying(
+                stone.pattern()
+                        + " Besides, "
+                        + Saying.number(bought.size(), "a pipe", "pipes")
+                        + " under the lane, dug in and with stone: {}"
+                        + (whole ? "." : " without what has no price."),
+                quantities);
     }
 
     private static Saying stone(StoneReport stone) {

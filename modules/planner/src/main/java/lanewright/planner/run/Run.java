@@ -411,6 +411,7 @@ public final class Run {
                         amounts,
                         dirt,
                         flows,
+                        pipes,
                         rock,
                         order,
                         stakes),

@@ -133,6 +133,13 @@ class PipeJobsTest {
                         .collect(Collectors.joining(" | "));
         assertTrue(also.contains("Filter fabric under the riprap"), also);
         assertTrue(also.contains("799.00"), also);
+        String stone =
+                outcome.answers().stream()
+                        .map(answer -> answer.says().in(UnitSystem.US))
+                        .filter(says -> says.contains("Besides, a pipe"))
+                        .findFirst()
+                        .orElse("");
+        assertTrue(stone.endsWith("with stone: 1,023.34."), stone);
     }
 
     @Test
