@@ -10,8 +10,10 @@ import lanewright.drainage.along.CrossSlopes;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Descents;
 import lanewright.drainage.along.DitchChecks;
+import lanewright.drainage.along.DitchEnd;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Ditches;
+import lanewright.drainage.along.EdgeDams;
 import lanewright.drainage.along.EdgeHeights;
 import lanewright.drainage.along.Sags;
 import lanewright.drainage.along.Side;
@@ -174,6 +176,8 @@ final class Water {
                                 new ServingPipes(courses, flowAfter, lane.line()))
                         .of(stretches, inflows, roadEnd);
 
+        var along = new LaneDrainages(lane, groundHeight, tables.limits());
+        LaneDrainage drainage = along.of(ditches, descents, places, roadEnd, open, options);
         List<Finding> findings = new ArrayList<>();
         places.forEach(place -> findings.add(place.finding()));
         findings.addAll(PlaceFindings.pipes(courses, lane.line(), words));
@@ -186,7 +190,17 @@ final class Water {
         findings.addAll(EdgeHeights.notes(edges, tables.limits()));
         findings.addAll(CrossSlopes.check(sections, lane.grades(), tables.limits()));
         findings.addAll(BoxedBeds.check(sections, lane.typical()));
+        findings.addAll(
+                EdgeDams.check(
+                        sections,
+                        slopes,
+                        lane.grades(),
+                        options.berms(),
+                        tables.waterBars(),
+                        options.soil() != WaterOptions.Soil.FIRM));
         findings.addAll(Descents.check(descents));
+        findings.addAll(DitchEnd.check(drainage.ends(), options.outlets()));
+        findings.addAll(LaneDrainages.falls(drainage, tables.limits()));
         return new WaterReport(
                 matching.asTheyAre(drainedBefore),
                 pools,
@@ -205,7 +219,8 @@ final class Water {
                 places,
                 courses,
                 Crossings.of(sections, flowAfter, lane.line(), pools, courses, places),
-                DitchWater.of(ditches, flowAfter, lane.typical()),
+                DitchWaters.of(ditches, sections, lane.line(), flowAfter, lane.typical()),
+                drainage,
                 cells.size(),
                 findings,
                 WaterAssumptions.of(options, tables, cells.size(), cell));

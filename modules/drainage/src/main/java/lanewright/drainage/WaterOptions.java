@@ -1,5 +1,8 @@
 package lanewright.drainage;
 
+import java.util.List;
+import lanewright.drainage.along.Berm;
+import lanewright.drainage.along.NamedOutlet;
 import lanewright.drainage.pond.LowSpots;
 
 /**
@@ -8,8 +11,15 @@ import lanewright.drainage.pond.LowSpots;
  * @param listed how deep and wide a low spot must be to be listed
  * @param flowArea land that must drain through a way of water for it to be shown and flagged, m²
  * @param soil how easily the soil washes
+ * @param outlets places to which the owner leads water
+ * @param berms windrows along the edges that the owner tells of
  */
-public record WaterOptions(LowSpots.Threshold listed, double flowArea, Soil soil) {
+public record WaterOptions(
+        LowSpots.Threshold listed,
+        double flowArea,
+        Soil soil,
+        List<NamedOutlet> outlets,
+        List<Berm> berms) {
 
     /** How easily the soil washes. */
     public enum Soil {
@@ -25,8 +35,15 @@ public record WaterOptions(LowSpots.Threshold listed, double flowArea, Soil soil
     public static final WaterOptions USUAL =
             new WaterOptions(LowSpots.Threshold.USUAL, 2000, Soil.NOT_KNOWN);
 
-    /** Checks the ranges. */
+    /** Without outlets and berms. */
+    public WaterOptions(LowSpots.Threshold listed, double flowArea, Soil soil) {
+        this(listed, flowArea, soil, List.of(), List.of());
+    }
+
+    /** Copies the lists and checks the ranges. */
     public WaterOptions {
+        outlets = List.copyOf(outlets);
+        berms = List.copyOf(berms);
         if (!(flowArea > 0) || !(listed.depth() >= 0) || !(listed.area() >= 0)) {
             throw new IllegalArgumentException(
                     "areas and depths must be over zero, were "

@@ -41,6 +41,7 @@ import org.jspecify.annotations.Nullable;
  * @param pipes the plan's pipes on the finished surface, in the plan's order
  * @param crossings where water is led under the lane, with what comes there
  * @param channels ditches as channels, with the land that drains through them
+ * @param drainage the lane's own drainage
  * @param cell side of the grid's cells, m
  * @param findings what deserves a look: one for each wet place first, then along the lane by check
  * @param assumptions what the answers rest on
@@ -64,6 +65,7 @@ public record WaterReport(
         List<PipeCourse> pipes,
         List<Crossing> crossings,
         List<DitchWater> channels,
+        LaneDrainage drainage,
         double cell,
         List<Finding> findings,
         List<Assumption> assumptions) {
