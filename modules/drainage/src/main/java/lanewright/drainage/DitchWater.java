@@ -1,95 +1,88 @@
 package lanewright.drainage;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.function.DoubleFunction;
 import lanewright.drainage.along.DitchReach;
-import lanewright.drainage.along.Side;
 import lanewright.drainage.channel.ChannelShape;
 import lanewright.drainage.flow.FlowGrid;
-import lanewright.lane.shape.SideShape;
-import lanewright.lane.shape.TypicalSection;
 
 /**
- * A ditch as a channel, with the most land that drains through it anywhere.
+ * A ditch as a channel, piece by piece, with what drains into each.
  *
  * @param ditch the ditch
- * @param drained land whose water runs through it where that is most, m²
- * @param isLeast whether more land may drain to it from beyond the survey
- * @param way the longest way of that water
- * @param shape of the ditch across
- * @param depth of the ditch, m
- * @param flattest its flattest grade, rise over run, over zero; NaN if none of it falls
- * @param steepest its steepest grade, rise over run, over zero; NaN if none of it falls
+ * @param pieces from section to section, in station order
+ * @param onward where water that leaves it comes into a ditch again
  */
-public record DitchWater(
-        DitchReach ditch,
-        double drained,
-        boolean isLeast,
-        FlowGrid.Way way,
-        ChannelShape shape,
-        double depth,
-        double flattest,
-        double steepest) {
+public record DitchWater(DitchReach ditch, List<Piece> pieces, List<Onward> onward) {
+
+    /**
+     * A piece of a ditch between two sections.
+     *
+     * @param from station where it begins, m
+     * @param to station where it ends, m
+     * @param length its own length in plan, m, over zero
+     * @param grade rise over run, positive uphill up-station
+     * @param lane travelled way that drains into it: half of a crown, or all or nothing of one
+     *     plane, m²
+     * @param slopes shoulder, foreslope, ditch and backslope, m²
+     * @param land land beyond the lane's own slopes whose water comes in here, m²
+     * @param isLeast whether more land may drain to it from beyond the survey
+     * @param way the longest way of that water
+     * @param shape of the ditch across
+     * @param depth from the hinge, beside the lane, down to the bottom, where that is least, m
+     * @param bank from the ground at the outer side down to the bottom, where that is least, m; NaN
+     *     where the ditch begins or runs out
+     */
+    public record Piece(
+            double from,
+            double to,
+            double length,
+            double grade,
+            double lane,
+            double slopes,
+            double land,
+            boolean isLeast,
+            FlowGrid.Way way,
+            ChannelShape shape,
+            double depth,
+            double bank) {}
+
+    /**
+     * Water that leaves at a low point and comes into a ditch again.
+     *
+     * @param outlet number of the low point among the ditch's outlets
+     * @param ditch number of the ditch that it comes into
+     * @param piece number of the piece there
+     */
+    public record Onward(int outlet, int ditch, int piece) {}
+
+    /** Copies the lists. */
+    public DitchWater {
+        pieces = List.copyOf(pieces);
+        onward = List.copyOf(onward);
+    }
 
     /** Flatter than this water stands, rise over run: the rounding of heights, nothing else. */
     private static final double LEVEL = 1e-6;
 
-    /** Every ditch, in the order given. */
-    static List<DitchWater> of(
-            List<DitchReach> ditches, FlowGrid flow, DoubleFunction<TypicalSection> typical) {
-        int[] in = new int[flow.cells().count()];
-        Arrays.fill(in, -1);
-        int[] most = new int[ditches.size()];
-        for (int i = 0; i < most.length; i++) {
-            most[i] = -1;
-            for (DitchReach.Point point : ditches.get(i).points()) {
-                int cell = flow.cells().at(point.x(), point.y());
-                boolean land = cell >= 0 && !Double.isNaN(flow.height(cell));
-                if (land && (most[i] < 0 || flow.drained(cell) > flow.drained(most[i]))) {
-                    most[i] = cell;
-                }
-            }
-            if (most[i] >= 0) {
-                in[most[i]] = i;
+    /** Its flattest grade, rise over run, over zero; NaN if none of it falls. */
+    public double flattest() {
+        double flattest = Double.NaN;
+        for (Piece piece : pieces) {
+            double grade = Math.abs(piece.grade());
+            if (grade > LEVEL && !(grade >= flattest)) {
+                flattest = grade;
             }
         }
-        List<FlowGrid.Way> ways = ditches.isEmpty() ? List.of() : flow.farthest(in, ditches.size());
-        List<DitchWater> all = new ArrayList<>();
-        for (int i = 0; i < most.length; i++) {
-            if (most[i] >= 0 && in[most[i]] == i) {
-                all.add(
-                        of(
-                                ditches.get(i),
-                                flow.drained(most[i]),
-                                flow.reachesRim(most[i]),
-                                ways.get(i),
-                                typical));
-            }
-        }
-        return all;
+        return flattest;
     }
 
-    private static DitchWater of(
-            DitchReach ditch,
-            double drained,
-            boolean isLeast,
-            FlowGrid.Way way,
-            DoubleFunction<TypicalSection> typical) {
-        double flattest = Double.NaN;
-        double steepest = Double.NaN;
-        for (DitchReach.Leg leg : ditch.legs()) {
-            double grade = Math.abs(leg.grade());
-            if (grade > LEVEL) {
-                flattest = grade < flattest || Double.isNaN(flattest) ? grade : flattest;
-                steepest = grade > steepest || Double.isNaN(steepest) ? grade : steepest;
+    /** Its shape at a station, or at the end that is nearer. */
+    public ChannelShape shapeAt(double station) {
+        for (Piece piece : pieces) {
+            if (station <= piece.to()) {
+                return piece.shape();
             }
         }
-        TypicalSection section = typical.apply((ditch.from() + ditch.to()) / 2);
-        SideShape side = ditch.side() == Side.LEFT ? section.left() : section.right();
-        var shape = new ChannelShape(side.ditch().bottom(), side.foreslope(), side.backslope());
-        return new DitchWater(
-                ditch, drained, isLeast, way, shape, side.ditch().depth(), flattest, steepest);
+        return pieces.get(pieces.size() - 1).shape();
     }
 }

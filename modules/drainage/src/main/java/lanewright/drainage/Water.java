@@ -10,8 +10,10 @@ import lanewright.drainage.along.CrossSlopes;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Descents;
 import lanewright.drainage.along.DitchChecks;
+import lanewright.drainage.along.DitchEnd;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Ditches;
+import lanewright.drainage.along.EdgeDams;
 import lanewright.drainage.along.EdgeHeights;
 import lanewright.drainage.along.Sags;
 import lanewright.drainage.along.Side;
@@ -175,6 +177,8 @@ final class Water {
                                 new ServingPipes(courses, flowAfter, lane.line()))
                         .of(stretches, inflows, roadEnd);
 
+        var along = new LaneDrainages(lane, groundHeight, tables.limits());
+        LaneDrainage drainage = along.of(ditches, descents, places, roadEnd, open, options);
         List<Finding> findings = new ArrayList<>();
         places.forEach(place -> findings.add(place.finding()));
         findings.addAll(PlaceFindings.pipes(courses, lane.line(), words));
@@ -187,6 +191,14 @@ final class Water {
         findings.addAll(EdgeHeights.notes(edges, tables.limits()));
         findings.addAll(CrossSlopes.check(sections, lane.grades(), tables.limits()));
         findings.addAll(BoxedBeds.check(sections, lane.typical()));
+        findings.addAll(
+                EdgeDams.check(
+                        sections,
+                        slopes,
+                        lane.grades(),
+                        options.berms(),
+                        tables.waterBars(),
+                        options.soil() != WaterOptions.Soil.FIRM));
         findings.addAll(Descents.check(descents));
         progress.report(0.95, "filling hollows");
         Hollows hollowsBefore = bare.hollows(flowBefore, before.pipes(), progress.part(0.95, 0.97));
@@ -195,6 +207,8 @@ final class Water {
                         LandWaters.terrain(flowAfter, after.pipes()), progress.part(0.97, 1));
         LandWater standingWater =
                 new LandWaters(cells, options).of(hollowsBefore, hollowsAfter, pools, progress);
+        findings.addAll(DitchEnd.check(drainage.ends(), options.outlets()));
+        findings.addAll(LaneDrainages.falls(drainage, tables.limits()));
         return new WaterReport(
                 matching.asTheyAre(drainedBefore),
                 pools,
@@ -213,8 +227,9 @@ final class Water {
                 places,
                 courses,
                 Crossings.of(sections, flowAfter, lane.line(), pools, courses, places),
-                DitchWater.of(ditches, flowAfter, lane.typical()),
+                DitchWaters.of(ditches, sections, lane.line(), flowAfter, lane.typical()),
                 standingWater,
+                drainage,
                 cells.size(),
                 findings,
                 WaterAssumptions.of(options, tables, cells.size(), cell));

@@ -2,6 +2,7 @@ package lanewright.drainage;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanewright.drainage.along.DitchEnd;
 import lanewright.drainage.along.Limit;
 import lanewright.drainage.along.Limits;
 import lanewright.measure.Assumption;
@@ -81,6 +82,25 @@ final class WaterAssumptions {
         all.add(depth("Ditch bottom below the stone", limits.belowStone()));
         all.add(depth("Lane's edge above the ground", limits.edgeAbove()));
         all.add(depth("Room for a pipe under the lane's edge", limits.pipeRoom()));
+        all.add(grade("Greatest grade of a lane that falls outward", limits.outslopeMost()));
+        all.add(grade("Outward fall over the lane's grade, at least", limits.outslopeOver()));
+        all.add(grade("Greatest grade for a dip across the lane", limits.dipMost()));
+        all.add(grade("Fall of the ground across that makes a side slope", limits.slopeAcross()));
+        all.add(
+                rule(
+                        "Outlets",
+                        Saying.of(
+                                "An end of a ditch takes the nearest outlet that your plan names"
+                                        + " within {}.",
+                                Quantity.length(DitchEnd.REACH))));
+        all.add(
+                new Assumption(
+                        "Spacing of bars across the lane, and of gaps in berms",
+                        Saying.plain(
+                                "By grade; a grade between two rows of the table takes the steeper"
+                                        + " row."),
+                        Mark.PUBLISHED,
+                        tables.waterBars().rows().get(0).source()));
         all.add(
                 new Assumption(
                         "Spacing of drains across the lane",

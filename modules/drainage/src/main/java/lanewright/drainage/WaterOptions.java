@@ -1,5 +1,8 @@
 package lanewright.drainage;
 
+import java.util.List;
+import lanewright.drainage.along.Berm;
+import lanewright.drainage.along.NamedOutlet;
 import lanewright.drainage.pond.LowSpots;
 
 /**
@@ -9,8 +12,16 @@ import lanewright.drainage.pond.LowSpots;
  * @param flowArea land that must drain through a way of water for it to be shown and flagged, m²
  * @param soil how easily the soil washes
  * @param wetting rain in steps, and what else is asked of standing water
+ * @param outlets places to which the owner leads water
+ * @param berms windrows along the edges that the owner tells of
  */
-public record WaterOptions(LowSpots.Threshold listed, double flowArea, Soil soil, Wetting wetting) {
+public record WaterOptions(
+        LowSpots.Threshold listed,
+        double flowArea,
+        Soil soil,
+        Wetting wetting,
+        List<NamedOutlet> outlets,
+        List<Berm> berms) {
 
     /** How easily the soil washes. */
     public enum Soil {
@@ -26,13 +37,15 @@ public record WaterOptions(LowSpots.Threshold listed, double flowArea, Soil soil
     public static final WaterOptions USUAL =
             new WaterOptions(LowSpots.Threshold.USUAL, 2000, Soil.NOT_KNOWN);
 
-    /** Nothing asked of standing water. */
+    /** Nothing asked of standing water, and neither outlets nor berms. */
     public WaterOptions(LowSpots.Threshold listed, double flowArea, Soil soil) {
-        this(listed, flowArea, soil, Wetting.NONE);
+        this(listed, flowArea, soil, Wetting.NONE, List.of(), List.of());
     }
 
-    /** Checks the ranges. */
+    /** Copies the lists and checks the ranges. */
     public WaterOptions {
+        outlets = List.copyOf(outlets);
+        berms = List.copyOf(berms);
         if (!(flowArea > 0) || !(listed.depth() >= 0) || !(listed.area() >= 0)) {
             throw new IllegalArgumentException(
                     "areas and depths must be over zero, were "

@@ -42,6 +42,7 @@ import org.jspecify.annotations.Nullable;
  * @param crossings where water is led under the lane, with what comes there
  * @param channels ditches as channels, with the land that drains through them
  * @param land water that stands in hollows and crosses the owner's boundary
+ * @param drainage the lane's own drainage
  * @param cell side of the grid's cells, m
  * @param findings what deserves a look: one for each wet place first, then along the lane by check
  * @param assumptions what the answers rest on
@@ -66,6 +67,7 @@ public record WaterReport(
         List<Crossing> crossings,
         List<DitchWater> channels,
         LandWater land,
+        LaneDrainage drainage,
         double cell,
         List<Finding> findings,
         List<Assumption> assumptions) {

@@ -42,7 +42,11 @@ record WaterTables(Limits limits, Spacing crossDrains, Spacing waterBars) {
                         limit(limits, "edge-above-ground"),
                         limit(limits, "pipe-room"),
                         limit(limits, "dam-height"),
-                        limit(limits, "dam-volume")),
+                        limit(limits, "dam-volume"),
+                        limit(limits, "outslope-grade-most"),
+                        limit(limits, "outslope-over-grade"),
+                        limit(limits, "dip-grade-most"),
+                        limit(limits, "slope-across-least")),
                 spacing(spacing, "cross drain"),
                 spacing(spacing, "water bar"));
     }

@@ -641,7 +641,9 @@ class WaterTest {
                                 LowSpots.Threshold.USUAL,
                                 500,
                                 WaterOptions.Soil.NOT_KNOWN,
-                                wetting),
+                                wetting,
+                                List.of(),
+                                List.of()),
                         TABLES)
                 .report(Progress.NONE);
     }

@@ -41,5 +41,7 @@ public enum Kind {
     /** Water that runs through a place, m³/s. */
     FLOW,
     /** How fast water runs, m/s. */
-    SPEED
+    SPEED,
+    /** Drag of water on what it runs over, Pa; written in lb/ft² or Pa. */
+    SHEAR
 }

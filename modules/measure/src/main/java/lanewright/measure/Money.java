@@ -54,7 +54,7 @@ final class Money {
             case AREA -> Optional.of(Kind.AREA);
             case LENGTH -> Optional.of(Kind.LENGTH);
             case TIME -> Optional.of(Kind.HOURS);
-            case DENSITY, SLOPE, ANGLE, FLOW, SPEED -> Optional.empty();
+            case DENSITY, SLOPE, ANGLE, FLOW, SPEED, SHEAR -> Optional.empty();
         };
     }
 

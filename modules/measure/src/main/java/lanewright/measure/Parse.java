@@ -52,7 +52,8 @@ public final class Parse {
                             ANGLE,
                             HOURS,
                             FLOW,
-                            SPEED ->
+                            SPEED,
+                            SHEAR ->
                             plain(kind, text);
                 };
         return new Quantity(value, kind);

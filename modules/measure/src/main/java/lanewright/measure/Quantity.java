@@ -99,6 +99,11 @@ public record Quantity(double value, Kind kind) {
         return new Quantity(metresPerSecond, Kind.SPEED);
     }
 
+    /** Drag of water on a bed, Pa. */
+    public static Quantity shear(double pascal) {
+        return new Quantity(pascal, Kind.SHEAR);
+    }
+
     /** An angle, degrees. */
     public static Quantity angle(double degrees) {
         return new Quantity(degrees, Kind.ANGLE);

@@ -102,7 +102,13 @@ enum Unit {
     CUBIC_FOOT_PER_SECOND(
             Measure.FLOW, false, "0.028316846592", "ft³/s", "cu ft/s", "cfs", "cubic feet/second"),
     METRE_PER_SECOND(Measure.SPEED, true, "1", "m/s", "metres/second", "meters/second"),
-    FOOT_PER_SECOND(Measure.SPEED, false, "0.3048", "ft/s", "feet/second", "fps");
+    FOOT_PER_SECOND(Measure.SPEED, false, "0.3048", "ft/s", "feet/second", "fps"),
+    MILLIMETRE_PER_HOUR(Measure.SPEED, true, "1/3600000", "mm/h", "mm/hr", "mm/hour"),
+    INCH_PER_HOUR(Measure.SPEED, false, "0.0254/3600", "in/h", "in/hr", "in/hour", "inches/hour"),
+
+    PASCAL(Measure.SHEAR, true, "1", "Pa", "pascal", "N/m²"),
+    POUND_PER_SQUARE_FOOT(
+            Measure.SHEAR, false, "4.4482216152605/0.09290304", "lb/ft²", "lb/sq ft", "psf");
 
     /** What can be measured in units; several kinds of quantity may share one. */
     enum Measure {
@@ -115,7 +121,8 @@ enum Unit {
         ANGLE("an angle"),
         TIME("a time"),
         FLOW("a flow of water"),
-        SPEED("a speed");
+        SPEED("a speed"),
+        SHEAR("a drag of water");
 
         private final String words;
 

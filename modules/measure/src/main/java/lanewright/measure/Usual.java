@@ -28,6 +28,7 @@ record Usual(String example, String us, String metric) {
             case HOURS -> new Usual("6.5 h or 90 min", "h", "min");
             case FLOW -> new Usual("12 ft3/s or 0.34 m3/s", "ft3/s", "m3/s");
             case SPEED -> new Usual("4 ft/s or 1.2 m/s", "ft/s", "m/s");
+            case SHEAR -> new Usual("0.5 lb/ft2 or 24 Pa", "lb/ft2", "Pa");
             case COUNT -> new Usual("3", "", "");
             case MONEY -> new Usual("36.00", "", "");
         };
@@ -46,6 +47,7 @@ record Usual(String example, String us, String metric) {
             case HOURS -> Unit.Measure.TIME;
             case FLOW -> Unit.Measure.FLOW;
             case SPEED -> Unit.Measure.SPEED;
+            case SHEAR -> Unit.Measure.SHEAR;
             case COUNT, MONEY ->
                     throw new IllegalArgumentException(kind + " is written without a unit");
         };

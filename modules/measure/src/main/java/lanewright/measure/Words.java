@@ -195,6 +195,7 @@ public final class Words {
             case HOURS -> Unit.HOUR;
             case FLOW -> us ? Unit.CUBIC_FOOT_PER_SECOND : Unit.CUBIC_METRE_PER_SECOND;
             case SPEED -> us ? Unit.FOOT_PER_SECOND : Unit.METRE_PER_SECOND;
+            case SHEAR -> us ? Unit.POUND_PER_SQUARE_FOOT : Unit.PASCAL;
             case STATION, SIDE_SLOPE, COUNT, MONEY ->
                     throw new IllegalArgumentException(kind + " is shown without a unit");
         };
@@ -220,7 +221,8 @@ public final class Words {
             case MASS -> small ? 2 : 1;
             case DENSITY -> us && size < 100 ? 1 : 0;
             case ANGLE, HOURS, COUNT, SPEED -> 1;
-            case FLOW -> size >= 10 ? 0 : us && !small ? 1 : 2;
+            case FLOW -> size >= 10 ? 0 : us && !small ? 1 : !us && small ? 3 : 2;
+            case SHEAR -> us ? 2 : 0;
             case MONEY -> 2;
             case STATION -> throw new IllegalArgumentException("a station has its own words");
         };
@@ -236,6 +238,7 @@ public final class Words {
             case GRADE, SIDE_SLOPE, MONEY -> 2;
             case VOLUME, MASS, SHARE, ANGLE, HOURS, COUNT, SPEED -> 1;
             case FLOW -> us ? 1 : 3;
+            case SHEAR -> us ? 2 : 0;
             case STATION -> throw new IllegalArgumentException("a station has its own words");
         };
     }

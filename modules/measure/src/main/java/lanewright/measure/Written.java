@@ -55,6 +55,8 @@ public final class Written {
                             ? in(value, Unit.CUBIC_FOOT_PER_SECOND, "ft3/s")
                             : in(value, Unit.CUBIC_METRE_PER_SECOND, "m3/s");
             case SPEED -> in(value, us ? Unit.FOOT_PER_SECOND : Unit.METRE_PER_SECOND);
+            case SHEAR ->
+                    us ? in(value, Unit.POUND_PER_SQUARE_FOOT, "lb/ft2") : in(value, Unit.PASCAL);
             case COUNT, MONEY -> number(value);
         };
     }

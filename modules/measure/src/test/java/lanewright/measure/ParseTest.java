@@ -370,6 +370,7 @@ class ParseTest {
             case SIDE_SLOPE, ANGLE, COUNT, MONEY, HOURS -> 1;
             case FLOW -> us ? 0.028316846592 : 1;
             case SPEED -> us ? 0.3048 : 1;
+            case SHEAR -> us ? 47.88025898 : 1;
         };
     }
 

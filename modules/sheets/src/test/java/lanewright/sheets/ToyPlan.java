@@ -6,6 +6,7 @@ import java.util.SplittableRandom;
 import lanewright.drainage.Cure;
 import lanewright.drainage.Inflow;
 import lanewright.drainage.LandWater;
+import lanewright.drainage.LaneDrainage;
 import lanewright.drainage.PipeCourse;
 import lanewright.drainage.Pool;
 import lanewright.drainage.RoadEnd;
@@ -14,6 +15,7 @@ import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Descents;
 import lanewright.drainage.along.DitchReach;
+import lanewright.drainage.along.Relief;
 import lanewright.drainage.along.Sags;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.flow.FlowPath;
@@ -238,6 +240,9 @@ public final class ToyPlan {
                                 12,
                                 "A table, 1998",
                                 List.of(155.0),
+                                List.of(155.0),
+                                "A table, 1998",
+                                0.08,
                                 Descents.Across.CROWN)),
                 new RoadEnd(null, 0, 20, 0, 0),
                 List.of(place(made)),
@@ -257,6 +262,22 @@ public final class ToyPlan {
                 List.of(),
                 List.of(),
                 LandWater.NONE,
+                new LaneDrainage(
+                        List.of(),
+                        List.of(
+                                new Relief(
+                                        Relief.Device.ROLLING_DIP,
+                                        Descents.Way.LANE,
+                                        155,
+                                        Side.RIGHT,
+                                        0.07,
+                                        60,
+                                        Saying.plain("the lane falls there"),
+                                        "A table, 1998")),
+                        List.of(),
+                        List.of(place(made)),
+                        List.of(),
+                        new LaneDrainage.RoadCatch(0, Double.NaN, null)),
                 0.5,
                 findings(),
                 List.of());

@@ -34,6 +34,9 @@ public final class Descents {
      * @param source source of that distance
      * @param turnOuts where it must be led off so that no part is longer than the table allows,
      *     from the top down: evenly, as far as the grades allow, m; none if it is short enough
+     * @param barsAt where bars across the lane would stand likewise, m; none in a ditch
+     * @param barsSource source of their distance; empty in a ditch
+     * @param steepest its steepest grade, rise over run, never negative
      * @param across how the travelled way falls across there; null in a ditch
      */
     public record Descent(
@@ -46,11 +49,15 @@ public final class Descents {
             double bars,
             String source,
             List<Double> turnOuts,
+            List<Double> barsAt,
+            String barsSource,
+            double steepest,
             @Nullable Across across) {
 
         /** Copies the list. */
         public Descent {
             turnOuts = List.copyOf(turnOuts);
+            barsAt = List.copyOf(barsAt);
         }
 
         /** Whether it is longer than the table allows. */
@@ -129,7 +136,7 @@ public final class Descents {
     private final boolean erosive;
     private final List<Descent> found = new ArrayList<>();
 
-    /** The pieces of the way, each {@code {from, to, share of the allowed distance}}. */
+    /** The pieces of the way, each {@code {from, to, share of the allowed distance, of bars}}. */
     private final List<double[]> pieces = new ArrayList<>();
 
     private Way way = Way.LANE;
@@ -141,6 +148,8 @@ public final class Descents {
     private double usedByBars;
     private int direction;
     private String source = "";
+    private String barsSource = "";
+    private double steepest;
     private @Nullable Across across;
 
     private Descents(Spacing spacing, Spacing bars, boolean erosive) {
@@ -213,8 +222,11 @@ public final class Descents {
         length += distance;
         fall += Math.abs(grade) * distance;
         used += distance / allowed(row);
-        pieces.add(new double[] {from, to, distance / allowed(row)});
-        usedByBars += distance / allowed(bars.row(grade));
+        Spacing.Row bar = bars.row(grade);
+        pieces.add(new double[] {from, to, distance / allowed(row), distance / allowed(bar)});
+        usedByBars += distance / allowed(bar);
+        steepest = Math.max(steepest, Math.abs(grade));
+        barsSource = bar.source();
         source = row.source();
     }
 
@@ -235,7 +247,10 @@ public final class Descents {
                             length / used,
                             way == Way.LANE ? length / usedByBars : Double.NaN,
                             source,
-                            turnOuts(up),
+                            turnOuts(up, 2, used),
+                            way == Way.LANE ? turnOuts(up, 3, usedByBars) : List.of(),
+                            way == Way.LANE ? barsSource : "",
+                            steepest,
                             way == Way.LANE ? across : null));
         }
         start = Double.NaN;
@@ -246,21 +261,27 @@ public final class Descents {
         fall = 0;
         used = 0;
         usedByBars = 0;
+        steepest = 0;
     }
 
-    /** Where the way is led off, from its top down, so that each part uses up as much. */
-    private List<Double> turnOuts(boolean up) {
-        int parts = (int) Math.ceil(used - LONGER);
+    /**
+     * Where the way is led off, from its top down, so that each part uses up as much.
+     *
+     * @param share which share of a piece is used up
+     * @param all what all pieces use up together
+     */
+    private List<Double> turnOuts(boolean up, int share, double all) {
+        int parts = (int) Math.ceil(all - LONGER);
         List<Double> at = new ArrayList<>();
         double before = 0;
         int next = 1;
         for (double[] piece : pieces) {
-            while (next < parts && before + piece[2] >= used * next / parts) {
-                double share = (used * next / parts - before) / piece[2];
-                at.add(piece[0] + share * (piece[1] - piece[0]));
+            while (next < parts && before + piece[share] >= all * next / parts) {
+                double part = (all * next / parts - before) / piece[share];
+                at.add(piece[0] + part * (piece[1] - piece[0]));
                 next++;
             }
-            before += piece[2];
+            before += piece[share];
         }
         if (up) {
             Collections.reverse(at);

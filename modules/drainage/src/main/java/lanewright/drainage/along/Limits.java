@@ -13,6 +13,10 @@ package lanewright.drainage.along;
  * @param pipeRoom height that the smallest pipe and the earth over it need under the lane's edge
  * @param damHeight height of a barrier from which dam law must be asked about
  * @param damVolume volume of a pool from which dam law must be asked about
+ * @param outslopeMost greatest grade on which a lane may fall outward in one plane
+ * @param outslopeOver how much steeper than the grade an outward fall must be
+ * @param dipMost greatest grade for a dip across the lane
+ * @param slopeAcross least fall of the ground across that makes a side slope of it
  */
 public record Limits(
         Limit crossLeast,
@@ -24,4 +28,8 @@ public record Limits(
         Limit edgeAbove,
         Limit pipeRoom,
         Limit damHeight,
-        Limit damVolume) {}
+        Limit damVolume,
+        Limit outslopeMost,
+        Limit outslopeOver,
+        Limit dipMost,
+        Limit slopeAcross) {}

@@ -190,4 +190,22 @@ public record DesignRain(List<Double> durations, List<Double> periods, List<List
     public double shortest() {
         return durations.get(0);
     }
+
+    /**
+     * The longest rain under a day that the table tells, s.
+     *
+     * @throws IllegalArgumentException if it tells none
+     */
+    public double longestBurst() {
+        double longest = Double.NaN;
+        for (double duration : durations) {
+            longest = duration < DAY ? duration : longest;
+        }
+        if (Double.isNaN(longest)) {
+            throw new IllegalArgumentException(
+                    "the rain table tells rain of a day and longer only, which gives no"
+                            + " intensity; give rows of 5 minutes to 2 hours");
+        }
+        return longest;
+    }
 }

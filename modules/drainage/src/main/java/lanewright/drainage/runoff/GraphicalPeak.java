@@ -20,7 +20,8 @@ import lanewright.measure.Tables;
  *     taken
  */
 public record GraphicalPeak(
-        double discharge, double runoff, double unit, double ratio, boolean held, boolean quick) {
+        double discharge, double runoff, double unit, double ratio, boolean held, boolean quick)
+        implements Peak {
 
     private static final double SQUARE_MILE = Math.pow(5280 * Imperial.FOOT, 2);
 

@@ -7,7 +7,7 @@ import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.Blocked;
 import lanewright.drainage.culvert.Headwater;
 import lanewright.drainage.culvert.PipeChoice;
-import lanewright.drainage.runoff.GraphicalPeak;
+import lanewright.drainage.runoff.Peak;
 
 /**
  * One storm at one crossing.
@@ -30,7 +30,7 @@ import lanewright.drainage.runoff.GraphicalPeak;
 public record Sized(
         Crossing crossing,
         double time,
-        GraphicalPeak peak,
+        Peak peak,
         double allowed,
         Optional<Headwater> given,
         double carries,

@@ -1,37 +1,29 @@
 package lanewright.drainage.storm;
 
-import java.util.Optional;
+import java.util.List;
 import lanewright.drainage.DitchWater;
-import lanewright.drainage.channel.Lining;
-import lanewright.drainage.runoff.GraphicalPeak;
 
 /**
- * One storm in a ditch, with the most water that it has anywhere.
+ * One storm in a ditch.
  *
  * @param water the ditch
- * @param peak the flow at its height
- * @param steep the least lining that holds where the ditch is steepest, and how water runs over it;
- *     empty if nothing runs, the ditch is level, or no published lining holds
- * @param flat how water runs over that lining where the ditch is flattest; empty likewise
+ * @param reaches its reaches, in station order
+ * @param ends what arrives at each of its low points, in the order of its outlets
  */
-public record SizedDitch(
-        DitchWater water,
-        GraphicalPeak peak,
-        Optional<Lining.Flow> steep,
-        Optional<Lining.Flow> flat) {
+public record SizedDitch(DitchWater water, List<SizedReach> reaches, List<Arriving> ends) {
 
-    /** Whether water runs at all and the ditch falls somewhere. */
-    public boolean runs() {
-        return peak.discharge() > 0 && !Double.isNaN(water.steepest());
-    }
+    /**
+     * What arrives at a low point.
+     *
+     * @param flow at its height, m³/s
+     * @param drained land that drains there, the lane's own included, m²
+     * @param isLeast whether more may drain there from beyond the survey
+     */
+    public record Arriving(double flow, double drained, boolean isLeast) {}
 
-    /** What is left of the ditch above the water where it is flattest, m; NaN if not known. */
-    public double left() {
-        return flat.map(flow -> water.depth() - flow.depth()).orElse(Double.NaN);
-    }
-
-    /** Whether it must be lined. */
-    public boolean wantsLining() {
-        return steep.map(flow -> flow.lining().kind() != Lining.Kind.SOIL).orElse(false);
+    /** Copies the lists. */
+    public SizedDitch {
+        reaches = List.copyOf(reaches);
+        ends = List.copyOf(ends);
     }
 }

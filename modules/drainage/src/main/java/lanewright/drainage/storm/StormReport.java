@@ -24,20 +24,18 @@ import lanewright.drainage.culvert.PipeChoice;
 import lanewright.drainage.culvert.Size;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.runoff.Concentration;
-import lanewright.drainage.runoff.Covers;
-import lanewright.drainage.runoff.GraphicalPeak;
+import lanewright.drainage.runoff.Peak;
 import lanewright.measure.Assumption;
-import lanewright.measure.Quantity;
-import lanewright.measure.Saying;
 
 /**
  * One storm at every crossing.
  *
- * <p>The flow at its height comes by curve number and the graphical method (TR-55, 1986), the time
- * in which water gathers by Kirpich over grass along the longest way. Pipes stick out of the fill.
- * They run out freely, unless their owner says how deep water stands below them, or they run into a
- * pool, which then is full, or into a ditch, which then carries their water. Water may stand up to
- * {@link #FREEBOARD} below the lower edge of the lane.
+ * <p>The flow at its height comes by curve number and the graphical method (TR-55, 1986), or by the
+ * rational method where the plan has a table of short rains; the time in which water gathers by
+ * Kirpich over grass along the longest way. Pipes stick out of the fill. They run out freely,
+ * unless their owner says how deep water stands below them, or they run into a pool, which then is
+ * full, or into a ditch, which then carries their water. Water may stand up to {@link #FREEBOARD}
+ * below the lower edge of the lane.
  *
  * @param asked the storm
  * @param sized every crossing, those that wet places want first
@@ -83,51 +81,36 @@ public record StormReport(
         for (Crossing crossing : crossings) {
             sized.add(sized(asked, crossing, channels));
         }
-        List<SizedDitch> ditches = new ArrayList<>();
-        for (DitchWater channel : channels) {
-            ditches.add(ditch(asked, channel));
-        }
+        List<SizedDitch> ditches = DitchStorm.of(asked, channels);
         boolean none = sized.isEmpty() && ditches.isEmpty();
-        return new StormReport(asked, sized, ditches, none ? List.of() : assumptions(asked));
+        return new StormReport(
+                asked, sized, ditches, none ? List.of() : StormAssumptions.of(asked));
     }
 
-    private static SizedDitch ditch(StormAsked asked, DitchWater water) {
-        GraphicalPeak peak = peak(asked, water.drained(), time(water.way()));
-        if (!(peak.discharge() > 0) || Double.isNaN(water.steepest())) {
-            return new SizedDitch(water, peak, Optional.empty(), Optional.empty());
-        }
-        Optional<Lining.Flow> steep =
-                Lining.least(
-                        water.shape(),
-                        peak.discharge(),
-                        Math.min(1, water.steepest()),
-                        asked.soil());
-        Optional<Lining.Flow> flat =
-                steep.map(
-                        flow ->
-                                flow.lining()
-                                        .flow(
-                                                water.shape(),
-                                                peak.discharge(),
-                                                Math.min(1, water.flattest())));
-        return new SizedDitch(water, peak, steep, flat);
+    /**
+     * Flow of the storm off gravel of the lane alone, m³/s.
+     *
+     * @param gravel m², zero or more
+     */
+    public double offLane(double gravel) {
+        return gravel > 0 ? asked.peak(gravel, 0, Concentration.LEAST, FLATTEST).discharge() : 0;
     }
 
     /** Time in which water gathers, s. */
-    private static double time(FlowGrid.Way way) {
+    static double time(FlowGrid.Way way) {
         double length = Math.max(SHORTEST, way.length());
         double slope = Math.max(FLATTEST, Math.min(1, way.fall() / length));
         return Concentration.kirpich(length, slope, Concentration.Surface.GRASS);
     }
 
     /** What the storm brings from land whose longest way of water is known. */
-    public static GraphicalPeak peak(StormAsked asked, double area, FlowGrid.Way way) {
-        return peak(asked, area, time(way));
+    public static Peak peak(StormAsked asked, double area, FlowGrid.Way way) {
+        return asked.peak(0, area, time(way), slope(way));
     }
 
-    private static GraphicalPeak peak(StormAsked asked, double area, double time) {
-        return GraphicalPeak.of(
-                asked.storm(), asked.rain(), asked.cover().curveNumber().value(), area, time, 0);
+    /** Mean slope of a way, rise over run. */
+    private static double slope(FlowGrid.Way way) {
+        return Math.max(FLATTEST, Math.min(1, way.fall() / Math.max(SHORTEST, way.length())));
     }
 
     /** What stands over the outlet: as it is known, or of the ditch that the outlet runs into. */
@@ -146,7 +129,10 @@ public record StormReport(
                 double bottom = bottom(water, line.outletStation());
                 double depth =
                         Lining.named(asked.soil())
-                                .flow(water.shape(), discharge, Math.min(1, water.flattest()))
+                                .flow(
+                                        water.shapeAt(line.outletStation()),
+                                        discharge,
+                                        Math.min(1, water.flattest()))
                                 .depth();
                 double over = bottom + depth - line.outlet().height();
                 if (over > 0) {
@@ -174,7 +160,7 @@ public record StormReport(
 
     private static Sized sized(StormAsked asked, Crossing crossing, List<DitchWater> channels) {
         double time = time(crossing.way());
-        GraphicalPeak peak = peak(asked, crossing.drained(), time);
+        Peak peak = asked.peak(0, crossing.drained(), time, slope(crossing.way()));
         double allowed = crossing.line().room() - FREEBOARD;
         double fall = Math.max(0, Math.min(1, crossing.line().grade()));
         Crossing.Tailwater below = tailwater(asked, crossing, peak.discharge(), channels);
@@ -326,52 +312,5 @@ public record StormReport(
         return List.of(
                 Blocked.of(pipe, tail, crest, discharge, Blocked.Share.HALF),
                 Blocked.of(pipe, tail, crest, discharge, Blocked.Share.WHOLLY));
-    }
-
-    private static List<Assumption> assumptions(StormAsked asked) {
-        return List.of(
-                new Assumption(
-                        "storm that pipes are to carry",
-                        asked.years() > 0
-                                ? Saying.of(
-                                        "{} of rain in a day, one year in {}, type "
-                                                + asked.storm().words(),
-                                        Quantity.depth(asked.rain()),
-                                        Quantity.count(asked.years()))
-                                : Saying.of(
-                                        "{} of rain in a day, type " + asked.storm().words(),
-                                        Quantity.depth(asked.rain())),
-                        Assumption.Mark.YOURS,
-                        "water.rain of your plan"),
-                Covers.curveNumber(asked.cover()).assumption(),
-                new Assumption(
-                        "flow at its height",
-                        Saying.plain("graphical method, no ponds on the way"),
-                        Assumption.Mark.PUBLISHED,
-                        "SCS, TR-55, 1986, chapter 4 and appendix F (from memory)"),
-                new Assumption(
-                        "time in which water gathers",
-                        Saying.plain("along its longest way, over grass"),
-                        Assumption.Mark.PUBLISHED,
-                        "Kirpich, after TxDOT, Hydraulic Design Manual, 2016, chapter 4"),
-                new Assumption(
-                        "what a ditch bears",
-                        Saying.plain(
-                                "all its water from its top to its end; dug in "
-                                        + asked.soil()
-                                        + ", as what you say of washing has it"),
-                        Assumption.Mark.PUBLISHED,
-                        Lining.named(asked.soil()).source()),
-                new Assumption(
-                        "what a pipe carries",
-                        Saying.of(
-                                "ends that stick out of the fill, free outlet unless a pool or ditch"
-                                        + " stands below it, water kept {} below the lane's edge;"
-                                        + " a pipe of the plan as corrugated metal unless it says"
-                                        + " otherwise",
-                                Quantity.depth(FREEBOARD)),
-                        Assumption.Mark.PUBLISHED,
-                        "FHWA, HDS-5, Hydraulic Design of Highway Culverts, 2001; the room below"
-                                + " the edge is our choice"));
     }
 }

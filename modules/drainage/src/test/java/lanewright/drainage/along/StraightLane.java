@@ -53,7 +53,11 @@ public record StraightLane(
                     limit(0.15),
                     limit(0.6096),
                     limit(1.8288),
-                    limit(18502));
+                    limit(18502),
+                    limit(0.08),
+                    limit(0.01),
+                    limit(0.12),
+                    limit(0.05));
 
     private static Limit limit(double value) {
         return new Limit(value, "a source", Mark.PUBLISHED);

@@ -144,7 +144,8 @@ class StormTest {
                 () -> new StormAsked(0.1, -1, GraphicalPeak.Storm.II, cover, "silt loam"));
     }
 
-    private static SizedDitch ditch(double acres, double grade, double depth) {
+    /** A ditch of one piece a hundred metres long, into which land drains at its foot. */
+    private static SizedReach ditch(double acres, double grade, double depth) {
         var reach =
                 new DitchReach(
                         Side.LEFT,
@@ -152,17 +153,25 @@ class StormTest {
                                 new DitchReach.Point(0, 0, 0, 50, 0.1),
                                 new DitchReach.Point(100, 100, 0, 50 - 100 * grade, 0.1)),
                         List.of());
-        var water =
-                new DitchWater(
-                        reach,
+        var piece =
+                new DitchWater.Piece(
+                        0,
+                        100,
+                        100,
+                        -grade,
+                        0,
+                        0,
                         acres * ACRE,
                         false,
                         new FlowGrid.Way(150, 10),
                         ChannelShape.triangle(3),
                         depth,
-                        grade,
-                        grade);
-        return StormReport.of(STORM, List.of(), List.of(water)).ditches().get(0);
+                        Double.NaN);
+        var water = new DitchWater(reach, List.of(piece), List.of());
+        List<SizedReach> reaches =
+                StormReport.of(STORM, List.of(), List.of(water)).ditches().get(0).reaches();
+        assertEquals(1, reaches.size());
+        return reaches.get(0);
     }
 
     @Test
@@ -171,9 +180,9 @@ class StormTest {
             "depth in a ditch at the flow of a storm | Manning's equation for a triangle, closed"
                     + " form | derived")
     void aDitchRunsAtItsNormalDepth() {
-        SizedDitch gentle = ditch(0.05, 0.008, 0.5);
+        SizedReach gentle = ditch(0.05, 0.008, 0.5);
         assertFalse(gentle.wantsLining());
-        double flow = gentle.peak().discharge();
+        double flow = gentle.flow();
         double n = 0.020;
         double normal =
                 Math.pow(
@@ -182,7 +191,7 @@ class StormTest {
                                 * Math.pow(2 * Math.sqrt(10), 2.0 / 3)
                                 / (Math.pow(3, 5.0 / 3) * Math.sqrt(0.008)),
                         3.0 / 8);
-        assertEquals(normal, gentle.flat().orElseThrow().depth(), 1e-6);
+        assertEquals(normal, gentle.deep(), 1e-6);
         assertEquals(0.5 - normal, gentle.left(), 1e-6);
     }
 

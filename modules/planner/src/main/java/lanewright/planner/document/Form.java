@@ -35,6 +35,15 @@ interface Form<P> {
     <E> List<E> parts(
             String name, Function<P, List<E>> get, Function<Form<E>, E> each, String about);
 
+    /**
+     * The same, of objects that only the whole can check: the schema makes none to stand in for
+     * them.
+     */
+    default <E> List<E> partsIfAny(
+            String name, Function<P, List<E>> get, Function<Form<E>, E> each, String about) {
+        return parts(name, get, each, about);
+    }
+
     /** An object inside; left out, it is read as an empty one. */
     <E> E part(String name, Function<P, E> get, Function<Form<E>, E> inner, String about);
 

@@ -1,5 +1,7 @@
 package lanewright.planner.document;
 
+import org.jspecify.annotations.Nullable;
+
 /** The parts of the plan that tell of stone, soil, water, hazards and work. */
 final class LandForm {
 
@@ -99,7 +101,7 @@ final class LandForm {
 
     static WaterPart water(Form<WaterPart> f) {
         return new WaterPart(
-                f.parts(
+                f.partsIfAny(
                         "pipes",
                         WaterPart::pipes,
                         LandForm::pipe,
@@ -123,7 +125,7 @@ final class LandForm {
                         "rain",
                         WaterPart::rain,
                         LandForm::rain,
-                        "The storm that pipes are to carry. Left out, no pipe is sized."),
+                        "The storm that pipes and ditches are to carry. Left out, none is sized."),
                 f.valueOr(
                         "soaksIn",
                         Codecs.SOAKING,
@@ -135,7 +137,96 @@ final class LandForm {
                         "pipeWork",
                         WaterPart::pipeWork,
                         LandForm::pipeWork,
-                        "How pipes are dug in, and what that costs."));
+                        "How pipes are dug in, and what that costs."),
+                f.parts(
+                        "outlets",
+                        WaterPart::outlets,
+                        LandForm::outlet,
+                        "Places to which you lead water from ditches and pipes."),
+                f.parts(
+                        "berms",
+                        WaterPart::berms,
+                        LandForm::berm,
+                        "Windrows that a grader has left along the edges of the lane."));
+    }
+
+    private static WaterPart.Outlet outlet(Form<WaterPart.Outlet> f) {
+        String name = f.value("name", Codecs.TEXT, WaterPart.Outlet::name, "What you call it.");
+        double station =
+                f.valueOr(
+                        "station",
+                        Codecs.STATION,
+                        Double.NaN,
+                        WaterPart.Outlet::station,
+                        "Where along the lane; or give a place on the map.");
+        Double east =
+                f.valueIfAny(
+                        "east",
+                        Codecs.COORDINATE,
+                        o -> across(o.spot(), false),
+                        "Or east coordinate in the frame, with its unit.");
+        Double north =
+                f.valueIfAny(
+                        "north",
+                        Codecs.COORDINATE,
+                        o -> up(o.spot(), false),
+                        "And north coordinate.");
+        Double longitude =
+                f.valueIfAny(
+                        "longitude",
+                        Codecs.LONGITUDE,
+                        o -> across(o.spot(), true),
+                        "Or longitude, such as 10.25° E or -10.25°.");
+        Double latitude =
+                f.valueIfAny("latitude", Codecs.LATITUDE, o -> up(o.spot(), true), "And latitude.");
+        if (((east == null) != (north == null))
+                || ((longitude == null) != (latitude == null))
+                || (east != null && longitude != null)) {
+            throw new IllegalArgumentException(
+                    "a place on the map is east and north, or longitude and latitude");
+        }
+        Spot spot =
+                east != null && north != null
+                        ? Spot.at(east, north)
+                        : longitude != null && latitude != null
+                                ? Spot.onEarth(longitude, latitude)
+                                : null;
+        return new WaterPart.Outlet(
+                name,
+                station,
+                f.valueIfAny(
+                        "side",
+                        Codecs.choice(ShapePart.Hand.class),
+                        WaterPart.Outlet::side,
+                        "Side of the lane, looking up-station. Left out: either."),
+                spot,
+                f.valueOr(
+                        "permitted",
+                        Codecs.choice(WaterPart.Permitted.class),
+                        WaterPart.Permitted.NOT_KNOWN,
+                        WaterPart.Outlet::permitted,
+                        "Whether the neighbor, the road's owner or the authority has agreed: yes,"
+                                + " no or not known. Left out: not known."));
+    }
+
+    private static @Nullable Double across(@Nullable Spot spot, boolean degrees) {
+        return spot == null || spot.degrees() != degrees ? null : Double.valueOf(spot.across());
+    }
+
+    private static @Nullable Double up(@Nullable Spot spot, boolean degrees) {
+        return spot == null || spot.degrees() != degrees ? null : Double.valueOf(spot.up());
+    }
+
+    private static WaterPart.Berm berm(Form<WaterPart.Berm> f) {
+        return new WaterPart.Berm(
+                f.value("from", Codecs.STATION, WaterPart.Berm::from, "Where it begins."),
+                f.value("to", Codecs.STATION_OR_END, WaterPart.Berm::to, "Where it ends."),
+                f.value(
+                        "side",
+                        Codecs.choice(ShapePart.Hand.class),
+                        WaterPart.Berm::side,
+                        "Along which edge, looking up-station."),
+                f.value("height", Codecs.DEPTH, WaterPart.Berm::height, "Above that edge."));
     }
 
     private static PipeWorkPart pipeWork(Form<PipeWorkPart> f) {
@@ -267,7 +358,22 @@ final class LandForm {
                         "steps",
                         WaterPart.Rain::steps,
                         LandForm::step,
-                        "Rain in steps, to see what stands in hollows after each."));
+                        "Rain in steps, to see what stands in hollows after each."),
+                f.words(
+                        "periods",
+                        WaterPart.Rain::periods,
+                        "The columns of your table: one year in so many, such as 2, 10 and 25."),
+                f.partsIfAny(
+                        "table",
+                        WaterPart.Rain::table,
+                        LandForm::rainRow,
+                        "Short rains from the published table for your place, in place of day: the"
+                                + " rational method then takes the column of years."),
+                f.partsIfAny(
+                        "lands",
+                        WaterPart.Rain::lands,
+                        LandForm::landShare,
+                        "Several kinds of land with their shares, in place of land and soil."));
     }
 
     private static WaterPart.Step step(Form<WaterPart.Step> f) {
@@ -275,6 +381,39 @@ final class LandForm {
                 f.value("name", Codecs.TEXT, WaterPart.Step::name, "What you call it."),
                 f.value("rain", Codecs.DEPTH, WaterPart.Step::rain, "How much falls in all."),
                 f.value("hours", Codecs.COUNT, WaterPart.Step::hours, "How long it takes."));
+    }
+
+    private static WaterPart.RainRow rainRow(Form<WaterPart.RainRow> f) {
+        return new WaterPart.RainRow(
+                f.value(
+                        "lasts",
+                        Codecs.TEXT,
+                        WaterPart.RainRow::lasts,
+                        "How long it rains, such as 10 min."),
+                f.words(
+                        "rain",
+                        WaterPart.RainRow::rain,
+                        "For each period the depth, such as 0.8 in, or how hard it rains, such as"
+                                + " 4.8 in/h."));
+    }
+
+    private static WaterPart.LandShare landShare(Form<WaterPart.LandShare> f) {
+        return new WaterPart.LandShare(
+                f.value(
+                        "land",
+                        Codecs.TEXT,
+                        WaterPart.LandShare::land,
+                        "What grows or lies on it, such as woods, fair."),
+                f.value(
+                        "soil",
+                        Codecs.choice(WaterPart.SoilGroup.class),
+                        WaterPart.LandShare::soil,
+                        "Its hydrologic soil group."),
+                f.value(
+                        "share",
+                        Codecs.SHARE,
+                        WaterPart.LandShare::share,
+                        "Its part of the land, such as 30 %."));
     }
 
     private static WaterPart.Pipe pipe(Form<WaterPart.Pipe> f) {

@@ -217,6 +217,13 @@ final class SchemaForm<P> implements Form<P> {
     }
 
     @Override
+    public <E> List<E> partsIfAny(
+            String name, Function<P, List<E>> get, Function<Form<E>, E> each, String about) {
+        parts(name, get, each, about);
+        return List.of();
+    }
+
+    @Override
     public <E> E part(String name, Function<P, E> get, Function<Form<E>, E> inner, String about) {
         Made<E> made = object(fieldOf(name), inner, Map.of());
         Map<String, Node> schema = new LinkedHashMap<>();

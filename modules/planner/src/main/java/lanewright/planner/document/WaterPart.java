@@ -15,9 +15,11 @@ import org.jspecify.annotations.Nullable;
  * @param flowArea land that must drain through a way of water for it to be flagged, m²
  * @param spotDepth a low spot less deep is counted, not listed, m
  * @param spotArea a smaller low spot is counted, not listed, m²
- * @param rain the storm that pipes are to carry, and rain in steps
+ * @param rain the storm that pipes and ditches are to carry, and rain in steps
  * @param soaksIn how fast the ground takes standing water in, m/s; NaN if not known
  * @param pipeWork how pipes are dug in, and what that costs
+ * @param outlets places to which the owner leads water
+ * @param berms windrows that graders have left along the edges of the lane
  */
 public record WaterPart(
         List<Pipe> pipes,
@@ -26,13 +28,17 @@ public record WaterPart(
         double spotArea,
         Rain rain,
         double soaksIn,
-        PipeWorkPart pipeWork) {
+        PipeWorkPart pipeWork,
+        List<Outlet> outlets,
+        List<Berm> berms) {
     /** Clean gravel takes in less than this, m/s: 2 m an hour. */
     private static final double FASTEST = 2.0 / 3600;
 
     /** Copies the list and checks the ranges. */
     public WaterPart {
         pipes = List.copyOf(pipes);
+        outlets = List.copyOf(outlets);
+        berms = List.copyOf(berms);
         for (int i = 0; i < pipes.size(); i++) {
             for (int k = 0; k < i; k++) {
                 if (isNamedAlike(pipes.get(i), pipes.get(k))) {
@@ -66,7 +72,8 @@ public record WaterPart(
 
     /** The same with other pipes. */
     public WaterPart with(List<Pipe> other) {
-        return new WaterPart(other, flowArea, spotDepth, spotArea, rain, soaksIn, pipeWork);
+        return new WaterPart(
+                other, flowArea, spotDepth, spotArea, rain, soaksIn, pipeWork, outlets, berms);
     }
 
     /** The same without one of its pipes, counted from zero. */
@@ -114,8 +121,63 @@ public record WaterPart(
     }
 
     /**
-     * The storm that pipes are to carry, and the land it falls on. Nothing is worked out before
-     * depth, land and soil are all given.
+     * A place to which water is led: at a station, or on the map.
+     *
+     * @param name how the owner calls it
+     * @param station m; NaN if it is given on the map
+     * @param side the side of the lane it lies on, or null for either
+     * @param spot where it lies, or null if it is given by its station
+     * @param permitted whether water may be led there
+     */
+    public record Outlet(
+            String name,
+            double station,
+            ShapePart.@Nullable Hand side,
+            @Nullable Spot spot,
+            Permitted permitted) {
+        /** Checks that there are not two places. */
+        public Outlet {
+            if (spot != null && !Double.isNaN(station)) {
+                throw new IllegalArgumentException(
+                        "an outlet lies at a station or at a place on the map; give one of the two");
+            }
+        }
+    }
+
+    /** Whether those who have a say have agreed. */
+    public enum Permitted {
+        /** Nobody has said. */
+        NOT_KNOWN,
+        /** They have agreed. */
+        YES,
+        /** They have not. */
+        NO
+    }
+
+    /**
+     * A windrow along an edge of the lane.
+     *
+     * @param from station where it begins, m
+     * @param to station where it ends, m; infinite for the end of the lane
+     * @param side along which edge
+     * @param height above the edge, m
+     */
+    public record Berm(double from, double to, ShapePart.Hand side, double height) {
+        /** Checks the ranges. */
+        public Berm {
+            if (!(to > from)) {
+                throw new IllegalArgumentException("a berm ends after it begins");
+            }
+            if (!(height > 0 && height <= 2)) {
+                throw new IllegalArgumentException("a berm is over 0 and at most 2 m high");
+            }
+        }
+    }
+
+    /**
+     * The storm that pipes and ditches are to carry, and the land it falls on. Nothing is worked
+     * out before a rain, land and soil are all given. The rain is either the depth of a day or a
+     * table of shorter ones.
      *
      * @param day rain of 24 hours, m; NaN if not given
      * @param years how often it comes, one year in so many; zero if not given
@@ -123,6 +185,9 @@ public record WaterPart(
      * @param land what grows or lies on the land; empty if not given
      * @param soil how readily its soil takes water
      * @param steps rain in steps, to see what stands in hollows after each; needs nothing else
+     * @param periods the columns of the table: one year in so many, as the owner writes them
+     * @param table its rows; empty for none
+     * @param lands several kinds of land in place of one; empty for one
      */
     public record Rain(
             double day,
@@ -130,14 +195,29 @@ public record WaterPart(
             StormType type,
             String land,
             SoilGroup soil,
-            List<Step> steps) {
+            List<Step> steps,
+            List<String> periods,
+            List<RainRow> table,
+            List<LandShare> lands) {
         /** No storm. */
         public static final Rain NONE =
-                new Rain(Double.NaN, 0, StormType.TYPE_II, "", SoilGroup.NOT_KNOWN, List.of());
+                new Rain(
+                        Double.NaN,
+                        0,
+                        StormType.TYPE_II,
+                        "",
+                        SoilGroup.NOT_KNOWN,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of());
 
         /** Copies the list, and checks the ranges and the name of the land. */
         public Rain {
             steps = List.copyOf(steps);
+            periods = List.copyOf(periods);
+            table = List.copyOf(table);
+            lands = List.copyOf(lands);
             if (day <= 0 || day > 2) {
                 throw new IllegalArgumentException(
                         "rain of a day is over 0 and at most 78 in (2 m)");
@@ -146,13 +226,19 @@ public record WaterPart(
                 throw new IllegalArgumentException(
                         "a storm comes one year in 1 to 1,000; leave it out if you do not know");
             }
-            if (!land.isEmpty() && !Cover.names().contains(land)) {
-                throw new IllegalArgumentException(
-                        "\""
-                                + land
-                                + "\" is no land of the table. There are: "
-                                + String.join("; ", Cover.names()));
+            if (!land.isEmpty()) {
+                known(land);
             }
+            if (!table.isEmpty() && !Double.isNaN(day)) {
+                throw new IllegalArgumentException(
+                        "the rain is given twice; give the depth of a day or a table, not both");
+            }
+            if (!lands.isEmpty() && !(land.isEmpty() && soil == SoilGroup.NOT_KNOWN)) {
+                throw new IllegalArgumentException(
+                        "the land is given twice; give land and soil, or lands, not both");
+            }
+            RainTable.check(periods, table, years);
+            LandShare.check(lands);
         }
 
         /**
@@ -162,19 +248,91 @@ public record WaterPart(
          *     published water that it bears
          */
         public @Nullable StormAsked asked(EarthPart.Washes washes) {
-            if (Double.isNaN(day) || land.isEmpty() || soil == SoilGroup.NOT_KNOWN) {
+            boolean noLand = lands.isEmpty() && (land.isEmpty() || soil == SoilGroup.NOT_KNOWN);
+            if ((Double.isNaN(day) && table.isEmpty()) || noLand) {
                 return null;
             }
             return new StormAsked(
                     day,
                     years,
                     GraphicalPeak.Storm.valueOf(type.name().substring("TYPE_".length())),
-                    new Cover(land, lanewright.drainage.runoff.SoilGroup.valueOf(soil.name())),
+                    lands.isEmpty()
+                            ? List.of(new StormAsked.Land(cover(land, soil), 1))
+                            : lands.stream()
+                                    .map(
+                                            each ->
+                                                    new StormAsked.Land(
+                                                            cover(each.land(), each.soil()),
+                                                            each.share()))
+                                    .toList(),
                     switch (washes) {
                         case LITTLE -> "firm loam";
                         case EASILY -> "sandy loam";
                         case NOT_KNOWN -> "silt loam";
-                    });
+                    },
+                    RainTable.of(periods, table, years));
+        }
+
+        private static Cover cover(String land, SoilGroup soil) {
+            return new Cover(land, lanewright.drainage.runoff.SoilGroup.valueOf(soil.name()));
+        }
+    }
+
+    /** Refuses a land that is in no row of the table of curve numbers. */
+    private static void known(String land) {
+        if (!Cover.names().contains(land)) {
+            throw new IllegalArgumentException(
+                    "\""
+                            + land
+                            + "\" is no land of the table. There are: "
+                            + String.join("; ", Cover.names()));
+        }
+    }
+
+    /**
+     * A row of the owner's table of rain, as written.
+     *
+     * @param lasts how long it rains, such as {@code 10 min}
+     * @param rain for each period the depth that falls, such as {@code 0.8 in}, or how hard it
+     *     rains, such as {@code 4.8 in/h}
+     */
+    public record RainRow(String lasts, List<String> rain) {
+        /** Copies the list. */
+        public RainRow {
+            rain = List.copyOf(rain);
+        }
+    }
+
+    /**
+     * Part of the land.
+     *
+     * @param land what grows or lies on it
+     * @param soil how readily its soil takes water
+     * @param share part of all land, over 0 and at most 1
+     */
+    public record LandShare(String land, SoilGroup soil, double share) {
+        /** Shares written in whole percent, as thirds are, make one to this. */
+        private static final double WHOLE = 0.011;
+
+        private static void check(List<LandShare> lands) {
+            double sum = lands.stream().mapToDouble(LandShare::share).sum();
+            for (LandShare each : lands) {
+                known(each.land());
+                if (each.soil() == SoilGroup.NOT_KNOWN) {
+                    throw new IllegalArgumentException(
+                            "the soil of " + each.land() + " is not known; it is a, b, c or d");
+                }
+                if (!(each.share() > 0 && each.share() <= 1)) {
+                    throw new IllegalArgumentException(
+                            "the share of " + each.land() + " is over 0 and at most 100 %");
+                }
+            }
+            if (!lands.isEmpty() && Math.abs(sum - 1) > WHOLE) {
+                throw new IllegalArgumentException(
+                        "the shares of the land make "
+                                + Math.round(1000 * sum) / 10.0
+                                + " %; they must make 100 %");
+            }
         }
     }
 

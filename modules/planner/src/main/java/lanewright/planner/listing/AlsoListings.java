@@ -5,8 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.along.Descents.Descent;
-import lanewright.drainage.along.Descents.Way;
 import lanewright.drainage.along.DitchReach;
+import lanewright.drainage.along.Relief;
+import lanewright.drainage.storm.SizedDitch;
+import lanewright.drainage.storm.SizedReach;
+import lanewright.drainage.storm.StormReport;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.lane.section.Section;
 import lanewright.measure.Finding;
@@ -18,6 +21,7 @@ import lanewright.measure.Saying;
 import lanewright.measure.Where;
 import lanewright.planner.pipes.PipeJob;
 import lanewright.planner.work.WorkStep;
+import org.jspecify.annotations.Nullable;
 
 /** What this plan needs besides the stone of its layers, and what no order of stone holds. */
 public final class AlsoListings {
@@ -41,6 +45,7 @@ public final class AlsoListings {
      * @param sections in station order
      * @param water its ditches, and the ways that its water runs down
      * @param pipes pipes that the plan has to lay
+     * @param storm the storm in the ditches; null if the plan does not say how much it rains
      */
     public static Listing of(
             List<Finding> findings,
@@ -48,15 +53,21 @@ public final class AlsoListings {
             EarthworkReport earth,
             List<Section> sections,
             WaterReport water,
-            List<PipeJob> pipes) {
+            List<PipeJob> pipes,
+            @Nullable StormReport storm) {
         var made = new AlsoListings();
         made.rows.addAll(PipeListings.also(pipes));
         made.fabric(order, sections);
         made.refill(earth, sections);
-        made.ditches(findings, water, CHECKS, lined(findings), "Stone check dams, or thick grass");
-        made.ditches(
-                findings, water, LINING, Double.POSITIVE_INFINITY, "Stone lining of the ditch");
-        made.descents(water.descents());
+        if (storm == null) {
+            made.ditches(
+                    findings, water, CHECKS, lined(findings), "Stone check dams, or thick grass");
+            made.ditches(
+                    findings, water, LINING, Double.POSITIVE_INFINITY, "Stone lining of the ditch");
+        } else {
+            made.linings(storm);
+        }
+        made.reliefs(water);
         return new Listing(
                 "also-needed",
                 "Also needed, and not in the stone to order",
@@ -189,12 +200,59 @@ public final class AlsoListings {
         return Double.POSITIVE_INFINITY;
     }
 
-    private void descents(List<Descent> descents) {
-        for (Descent descent : descents) {
-            if (descent.isTooLong()) {
-                double from = Math.min(descent.top(), descent.foot());
-                double to = Math.max(descent.top(), descent.foot());
-                boolean lane = descent.way() == Way.LANE;
+    /** A row for each stretch of each ditch that one lining holds. */
+    private void linings(StormReport storm) {
+        for (SizedDitch ditch : storm.ditches()) {
+            String lining = "";
+            double from = Double.NaN;
+            double to = Double.NaN;
+            double length = 0;
+            for (SizedReach reach : ditch.reaches()) {
+                String own =
+                        reach.wantsLining()
+                                ? reach.steep().map(each -> each.lining().name()).orElse("")
+                                : "";
+                if (!own.equals(lining) && !lining.isEmpty()) {
+                    lining(ditch, lining, from, to, length);
+                }
+                if (!own.equals(lining)) {
+                    lining = own;
+                    from = reach.from();
+                    length = 0;
+                }
+                to = reach.to();
+                length += reach.length();
+            }
+            if (!lining.isEmpty()) {
+                lining(ditch, lining, from, to, length);
+            }
+        }
+    }
+
+    private void lining(SizedDitch ditch, String lining, double from, double to, double length) {
+        row(
+                "Lining of the ditch",
+                from,
+                to,
+                ditch.water().ditch().side().word(),
+                Saying.of("{} of ditch: " + lining, Quantity.length(length)));
+    }
+
+    /** A row for each way down, of what leads its water off. */
+    private void reliefs(WaterReport water) {
+        for (Descent descent : water.descents()) {
+            double from = Math.min(descent.top(), descent.foot());
+            double to = Math.max(descent.top(), descent.foot());
+            for (Relief.Device device : Relief.Device.values()) {
+                List<Relief> own =
+                        water.drainage().reliefs().stream()
+                                .filter(each -> each.way() == descent.way())
+                                .filter(each -> each.device() == device)
+                                .filter(each -> each.station() >= from && each.station() <= to)
+                                .toList();
+                if (own.isEmpty() || device == Relief.Device.NONE) {
+                    continue;
+                }
                 String side =
                         switch (descent.way()) {
                             case LANE -> "across";
@@ -202,15 +260,25 @@ public final class AlsoListings {
                             case RIGHT_DITCH -> "right";
                         };
                 row(
-                        lane ? "Dips across the lane" : "Turn-outs of the ditch, or pipes across",
+                        named(device),
                         from,
                         to,
                         side,
                         Saying.of(
                                 "{}, no farther apart than {}",
-                                Quantity.count(descent.turnOuts().size()),
-                                Quantity.length(descent.spacing())));
+                                Quantity.count(own.size()),
+                                Quantity.length(own.get(0).spacing())));
             }
         }
+    }
+
+    private static String named(Relief.Device device) {
+        return switch (device) {
+            case ROLLING_DIP -> "Dips across the lane";
+            case WATER_BAR -> "Water bars across the lane";
+            case TURN_OUT -> "Turn-outs of the ditch";
+            case RELIEF_PIPE -> "Relief culverts from the ditch";
+            case NONE -> "Nothing";
+        };
     }
 }

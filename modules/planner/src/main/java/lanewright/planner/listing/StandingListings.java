@@ -7,7 +7,7 @@ import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.hollows.RainStep;
-import lanewright.drainage.runoff.GraphicalPeak;
+import lanewright.drainage.runoff.Peak;
 import lanewright.drainage.storm.StormReport;
 import lanewright.measure.Kind;
 import lanewright.measure.Listing;
@@ -130,7 +130,7 @@ public final class StandingListings {
     }
 
     private static Saying flow(LandWater.Border border, StormReport storm) {
-        GraphicalPeak peak = StormReport.peak(storm.asked(), border.most(), border.way());
+        Peak peak = StormReport.peak(storm.asked(), border.most(), border.way());
         return Listing.cell(Quantity.flow(peak.discharge()));
     }
 

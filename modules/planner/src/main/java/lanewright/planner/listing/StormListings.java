@@ -3,8 +3,6 @@ package lanewright.planner.listing;
 import java.util.ArrayList;
 import java.util.List;
 import lanewright.drainage.Crossing;
-import lanewright.drainage.DitchWater;
-import lanewright.drainage.channel.Lining;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.BarrelShape;
 import lanewright.drainage.culvert.Blocked;
@@ -12,7 +10,6 @@ import lanewright.drainage.culvert.Headwater;
 import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.culvert.PipeChoice;
 import lanewright.drainage.storm.Sized;
-import lanewright.drainage.storm.SizedDitch;
 import lanewright.drainage.storm.StormReport;
 import lanewright.measure.Kind;
 import lanewright.measure.Listing;
@@ -172,66 +169,6 @@ public final class StormListings {
                         Column.of("Depth", Kind.DEPTH)),
                 rows,
                 0);
-    }
-
-    /** The storm in every ditch. */
-    public static Listing ditches(@Nullable StormReport storm) {
-        var rows = new ArrayList<List<Saying>>();
-        for (SizedDitch sized : storm == null ? List.<SizedDitch>of() : storm.ditches()) {
-            DitchWater water = sized.water();
-            Lining.Flow steep = sized.steep().orElse(null);
-            Lining.Flow flat = sized.flat().orElse(null);
-            boolean falls = !Double.isNaN(water.steepest());
-            rows.add(
-                    List.of(
-                            Listing.cell(water.ditch().side().word()),
-                            Listing.cell(Quantity.station(water.ditch().from())),
-                            Listing.cell(Quantity.station(water.ditch().to())),
-                            WaterListings.land(water.drained(), water.isLeast()),
-                            Listing.cell(Quantity.flow(sized.peak().discharge())),
-                            falls ? Listing.cell(Quantity.grade(water.steepest())) : Listing.BLANK,
-                            steep == null
-                                    ? Listing.BLANK
-                                    : Listing.cell(Quantity.speed(steep.velocity())),
-                            lining(sized),
-                            flat == null
-                                    ? Listing.BLANK
-                                    : Listing.cell(Quantity.depth(flat.depth())),
-                            flat == null
-                                    ? Listing.BLANK
-                                    : Listing.cell(Quantity.depth(sized.left()))));
-        }
-        return new Listing(
-                "ditch-flows",
-                "The storm in the ditches",
-                List.of(
-                        Column.words("Side"),
-                        Column.of("From", Kind.STATION),
-                        Column.of("To", Kind.STATION),
-                        Column.words("Land that drains here"),
-                        Column.of("Flow at its height", Kind.FLOW),
-                        Column.of("Steepest", Kind.GRADE),
-                        Column.of("Speed there", Kind.SPEED),
-                        Column.words("Bottom that holds there"),
-                        Column.of("Deep where flattest", Kind.DEPTH),
-                        Column.of("Ditch left above it", Kind.DEPTH)),
-                rows,
-                0);
-    }
-
-    private static Saying lining(SizedDitch sized) {
-        if (!sized.runs()) {
-            return Listing.cell(
-                    sized.peak().discharge() > 0 ? "level: water stands" : "nothing runs off");
-        }
-        return Listing.cell(
-                sized.steep()
-                        .map(
-                                flow ->
-                                        flow.lining().kind() == Lining.Kind.SOIL
-                                                ? "the bare soil"
-                                                : flow.lining().name())
-                        .orElse("none published: ask an engineer"));
     }
 
     private static Saying length(double metres) {

@@ -22,6 +22,7 @@ import lanewright.measure.Finding.Topic;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.planner.listing.DigListings;
+import lanewright.planner.listing.LaneDrainageListings;
 import lanewright.planner.pipes.PipeJob;
 import lanewright.planner.proposal.Steepest;
 import lanewright.planner.work.Stakes;
@@ -203,9 +204,12 @@ final class Answers {
     private static Saying water(WaterReport water) {
         List<WetPlace> places = water.places();
         if (places.isEmpty()) {
-            return Saying.plain(
+            Saying counted = LaneDrainageListings.counted(water);
+            return new Saying(
                     "No wet place: the lane holds no water back, its ditches run out, and no"
-                            + " watercourse meets it.");
+                            + " watercourse meets it. "
+                            + counted.pattern(),
+                    counted.quantities());
         }
         StringBuilder pattern =
                 new StringBuilder("{} " + Saying.number(places.size(), "wet place", "wet places"));
@@ -245,7 +249,9 @@ final class Answers {
             pattern.append("; and {} more");
             quantities.add(Quantity.count((double) places.size() - NAMED));
         }
-        return new Saying(pattern.append('.').toString(), quantities);
+        Saying counted = LaneDrainageListings.counted(water);
+        quantities.addAll(counted.quantities());
+        return new Saying(pattern.append(". ").append(counted.pattern()).toString(), quantities);
     }
 
     /** How many must be settled or nothing is built: those whose finding says stop. */

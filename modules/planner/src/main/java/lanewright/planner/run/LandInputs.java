@@ -5,6 +5,9 @@ import java.util.List;
 import lanewright.drainage.WaterOptions;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.Wetting;
+import lanewright.drainage.along.Berm;
+import lanewright.drainage.along.NamedOutlet;
+import lanewright.drainage.along.Side;
 import lanewright.drainage.hollows.RainStep;
 import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpots;
@@ -13,6 +16,7 @@ import lanewright.planner.document.Benchmark;
 import lanewright.planner.document.EarthPart;
 import lanewright.planner.document.HazardPart;
 import lanewright.planner.document.Plan;
+import lanewright.planner.document.ShapePart;
 import lanewright.planner.document.Spot;
 import lanewright.planner.document.WaterPart;
 import lanewright.planner.document.WorkPart;
@@ -52,12 +56,36 @@ final class LandInputs {
     }
 
     /** What the owner chose about water, on a land that was measured so. */
-    static WaterOptions water(Plan plan, Survey survey) {
+    static WaterOptions water(Plan plan, Survey survey, Places places) throws SurveyException {
+        List<NamedOutlet> outlets = new ArrayList<>();
+        for (WaterPart.Outlet outlet : plan.water().outlets()) {
+            Spot spot = outlet.spot();
+            double[] at = spot == null ? new double[] {Double.NaN, Double.NaN} : places.local(spot);
+            ShapePart.Hand side = outlet.side();
+            outlets.add(
+                    new NamedOutlet(
+                            outlet.name(),
+                            outlet.station(),
+                            side == null ? null : Side.valueOf(side.name()),
+                            at[0],
+                            at[1],
+                            NamedOutlet.Permitted.valueOf(outlet.permitted().name())));
+        }
         return new WaterOptions(
                 new LowSpots.Threshold(plan.water().spotDepth(), plan.water().spotArea()),
                 plan.water().flowArea(),
                 soil(plan.earth().washes()),
-                wetting(plan.water(), survey));
+                wetting(plan.water(), survey),
+                outlets,
+                plan.water().berms().stream()
+                        .map(
+                                berm ->
+                                        new Berm(
+                                                berm.from(),
+                                                berm.to(),
+                                                Side.valueOf(berm.side().name()),
+                                                berm.height()))
+                        .toList());
     }
 
     private static Wetting wetting(WaterPart water, Survey survey) {

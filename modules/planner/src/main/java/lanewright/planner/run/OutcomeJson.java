@@ -40,9 +40,11 @@ import lanewright.measure.Words;
 import lanewright.planner.document.PipeWorkPart;
 import lanewright.planner.listing.AlsoListings;
 import lanewright.planner.listing.DigListings;
+import lanewright.planner.listing.DitchListings;
 import lanewright.planner.listing.EarthListings;
 import lanewright.planner.listing.FindingListings;
 import lanewright.planner.listing.GradeListings;
+import lanewright.planner.listing.LaneDrainageListings;
 import lanewright.planner.listing.PipeListings;
 import lanewright.planner.listing.SectionListings;
 import lanewright.planner.listing.SettingOut;
@@ -165,7 +167,12 @@ public final class OutcomeJson {
         all.add(StormListings.sizes(outcome.storm()));
         all.add(StormListings.blocked(outcome.storm()));
         all.add(StormListings.aprons(outcome.storm()));
-        all.add(StormListings.ditches(outcome.storm()));
+        all.add(DitchListings.gathering(outcome.storm()));
+        all.add(DitchListings.reaches(outcome.storm()));
+        all.add(LaneDrainageListings.downAndAcross(outcome.water()));
+        all.add(LaneDrainageListings.reliefs(outcome.water()));
+        all.add(LaneDrainageListings.ends(outcome.water()));
+        all.add(LaneDrainageListings.falls(outcome.water()));
         all.add(WaterListings.pools(outcome.water()));
         all.add(WaterListings.gone(outcome.water()));
         all.add(StandingListings.nests(outcome.water()));
@@ -184,7 +191,8 @@ public final class OutcomeJson {
                         outcome.earth(),
                         outcome.sections().sections(),
                         outcome.water(),
-                        outcome.pipes()));
+                        outcome.pipes(),
+                        outcome.storm()));
         all.add(StoneListings.loads(outcome.stone(), outcome.findings()));
         all.add(StoneListings.inHand(outcome.stone()));
         all.add(WorkListings.order(outcome.order()));

@@ -359,7 +359,7 @@ public final class Run {
         findings.addAll(surface.findings());
         findings.addAll(whole.findings());
         findings.addAll(dirt.findings());
-        findings.addAll(flows.findings());
+        findings.addAll(StormFindings.unlessSized(flows.findings(), pouring));
         findings.addAll(StormFindings.of(pouring, flows));
         findings.addAll(PipeFindings.of(pipes));
         findings.addAll(rock.findings());
@@ -436,7 +436,7 @@ public final class Run {
         Settling(Draft draft, Places places, Progress progress) throws SurveyException {
             this.draft = draft;
             this.pipes = LandInputs.pipes(draft.plan().water(), places);
-            this.asked = LandInputs.water(draft.plan(), draft.survey());
+            this.asked = LandInputs.water(draft.plan(), draft.survey(), places);
             this.progress = progress;
         }
 
@@ -546,7 +546,7 @@ public final class Run {
             BuiltSurface surface = built(lane, land, progress.part(0.75, 0.8));
             CompositeSurface whole = whole(surface, progress.part(0.8, 0.85));
             List<GivenPipe> pipes = LandInputs.pipes(plan.water(), places);
-            WaterOptions asked = LandInputs.water(plan, measured);
+            WaterOptions asked = LandInputs.water(plan, measured, places);
             flows = flows(land, cut, whole, pipes, asked, progress.part(0.85, 1));
         }
         GradeProposal reasoned = reasoned(plan, laid, cut, flows);

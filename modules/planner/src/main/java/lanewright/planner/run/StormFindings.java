@@ -5,11 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import lanewright.drainage.Crossing;
 import lanewright.drainage.WaterReport;
-import lanewright.drainage.along.DitchReach;
-import lanewright.drainage.channel.Lining;
 import lanewright.drainage.storm.Ford;
 import lanewright.drainage.storm.Sized;
-import lanewright.drainage.storm.SizedDitch;
 import lanewright.drainage.storm.StormReport;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
@@ -66,76 +63,23 @@ final class StormFindings {
                 sized.ford().ifPresent(ford -> ford(sized, ford, findings));
             }
         }
-        for (SizedDitch sized : storm.ditches()) {
-            if (sized.runs()) {
-                ditch(sized, findings);
-            }
-        }
+        findings.addAll(DitchFindings.of(storm, water.drainage()));
         return findings;
     }
 
-    private static void ditch(SizedDitch sized, List<Finding> findings) {
-        DitchReach ditch = sized.water().ditch();
-        Where where = Where.stretch(ditch.from(), ditch.to());
-        Lining.Flow steep = sized.steep().orElse(null);
-        if (steep == null) {
-            findings.add(
-                    Finding.of(
-                            "ditch-washes",
-                            Level.LOOK,
-                            Topic.WATER,
-                            where,
-                            Saying.of(
-                                    "The "
-                                            + ditch.side().word()
-                                            + " ditch washes out in the storm of your plan: {} run"
-                                            + " down {}, and no published lining holds that.",
-                                    Quantity.flow(sized.peak().discharge()),
-                                    Quantity.grade(sized.water().steepest())),
-                            Saying.plain(
-                                    "Lead part of its water off farther up, or have it designed by"
-                                            + " a licensed engineer.")));
-            return;
-        }
-        if (sized.left() < 0) {
-            findings.add(
-                    new Finding(
-                            "ditch-overflows",
-                            Level.LOOK,
-                            Topic.WATER,
-                            where,
-                            Saying.of(
-                                    "The "
-                                            + ditch.side().word()
-                                            + " ditch is too small for the storm of your plan:"
-                                            + " where it is flattest water stands {} deep in it.",
-                                    Quantity.depth(sized.water().depth() - sized.left())),
-                            Quantity.depth(sized.water().depth() - sized.left()),
-                            Quantity.depth(sized.water().depth()),
-                            "Manning, uniform flow",
-                            Saying.plain(
-                                    "Make it deeper or wider, give it more fall there, or lead part"
-                                            + " of its water off farther up.")));
-        }
-        if (sized.wantsLining()) {
-            findings.add(
-                    Finding.of(
-                            "ditch-wants-lining",
-                            Level.NOTE,
-                            Topic.WATER,
-                            where,
-                            Saying.of(
-                                    "In the storm of your plan {} run {} fast where the "
-                                            + ditch.side().word()
-                                            + " ditch is steepest: its bare soil would wash, "
-                                            + steep.lining().name()
-                                            + " holds.",
-                                    Quantity.flow(sized.peak().discharge()),
-                                    Quantity.speed(steep.velocity())),
-                            Saying.plain(
-                                    "Line it so before the first rain; until grass stands, nets and"
-                                            + " straw hold it.")));
-        }
+    /**
+     * Findings of the water without the rules of thumb for steep ditches, where a storm says what
+     * holds.
+     */
+    static List<Finding> unlessSized(List<Finding> findings, @Nullable StormReport storm) {
+        return storm == null
+                ? findings
+                : findings.stream()
+                        .filter(
+                                each ->
+                                        !each.code().equals("ditch-wants-lining")
+                                                && !each.code().equals("ditch-wants-checks"))
+                        .toList();
     }
 
     private static Where where(Sized sized) {

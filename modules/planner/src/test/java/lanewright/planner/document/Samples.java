@@ -152,7 +152,24 @@ final class Samples {
                   ],
                   "beddingPrice": "22.00 per ton", "riprapPrice": "41.00 per ton",
                   "fabricPrice": "2.10 per yd2", "trenchPrice": "95.00 per h"
-                }
+                },
+                "rain": {
+                  "years": "10", "periods": ["2", "10"],
+                  "table": [
+                    { "lasts": "5 min", "rain": ["5.18 in/h", "7.14 in/h"] },
+                    { "lasts": "1 h", "rain": ["1.51 in", "57.658 mm"] }
+                  ],
+                  "lands": [
+                    { "land": "pasture, fair", "soil": "c", "share": "70 %" },
+                    { "land": "woods, good", "soil": "b", "share": "30 %" }
+                  ]
+                },
+                "outlets": [
+                  { "name": "gully", "station": "1+50", "side": "right", "permitted": "yes" },
+                  { "name": "brook", "east": "300 ft", "north": "180 ft" },
+                  { "name": "pond", "longitude": "-86.5°", "latitude": "39.2° N", "permitted": "no" }
+                ],
+                "berms": [ { "from": "1+00", "to": "end", "side": "left", "height": "4 in" } ]
               },
               "hazards": {
                 "wires": [ { "name": "line", "clearance": "18 ft", "points": [ { "east": "0 ft", "north": "0 ft" }, { "east": "1 ft", "north": "400 ft" } ] } ],

@@ -305,7 +305,7 @@ class EditsTest {
     private static final class Edits {
 
         /** How many kinds of edit there are. */
-        static final long KINDS = 13;
+        static final long KINDS = 14;
 
         private final SplittableRandom random;
         private final List<PlanFile> past = new ArrayList<>();
@@ -383,6 +383,7 @@ class EditsTest {
                                     plan.stone().fabric()));
                 }
                 case 11 -> topsoil(plan);
+                case 12 -> ownBottom(plan);
                 default -> {
                     kind = "width on one stretch";
                     yield middle(plan, s -> Shapes.width(s, 2.5 + 3 * random.nextDouble()));
@@ -460,6 +461,44 @@ class EditsTest {
 
         private static Plan all(Plan plan, UnaryOperator<ShapePart> edit) {
             return shaped(plan, 0, edit);
+        }
+
+        /** A ditch bottom of its own over part of the middle, or none any more. */
+        private Plan ownBottom(Plan plan) {
+            kind = "ditch bottom of its own";
+            if (!plan.ditchBottoms().isEmpty() && random.nextInt(4) == 0) {
+                return plan.shaped(plan.shapes(), plan.along(), List.of());
+            }
+            ShapePart.Along stretch = plan.along().get(1);
+            double length = stretch.to() - stretch.from();
+            double from = stretch.from() + length * 0.3 * random.nextDouble();
+            double to = stretch.to() - length * 0.3 * random.nextDouble();
+            return plan.shaped(
+                    plan.shapes(),
+                    plan.along(),
+                    List.of(
+                            new ShapePart.OwnDitch(
+                                    random.nextBoolean()
+                                            ? ShapePart.Hand.LEFT
+                                            : ShapePart.Hand.RIGHT,
+                                    from,
+                                    to,
+                                    lane(plan, from) - 0.4 - 0.5 * random.nextDouble(),
+                                    lane(plan, to) - 0.4 - 0.5 * random.nextDouble())));
+        }
+
+        /** About how high the lane is at a station, m. */
+        private static double lane(Plan plan, double station) {
+            List<GradePart.Point> points = plan.grade().points();
+            for (int i = 1; i < points.size(); i++) {
+                GradePart.Point a = points.get(i - 1);
+                GradePart.Point b = points.get(i);
+                if (station <= b.station() && b.station() > a.station()) {
+                    double share = (station - a.station()) / (b.station() - a.station());
+                    return a.height() + share * (b.height() - a.height());
+                }
+            }
+            return points.get(points.size() - 1).height();
         }
 
         private Plan topsoil(Plan plan) {

@@ -101,6 +101,7 @@ public final class ProfileDrawing {
         water.areas(pen, drawn);
         water.levels(pen);
         lines.draw(pen, places, drawn);
+        points.reliefs(pen);
         points.draw(pen);
         pipes.draw(pen, drawn);
         points.ends(pen, plot);

@@ -75,6 +75,45 @@ final class ProfilePoints {
         }
     }
 
+    /** A drop over the finished lane wherever water is proposed to be led off, and its sign. */
+    void reliefs(Pen pen) {
+        for (ReliefMark mark : stretch.reliefs()) {
+            double x = scale.x(mark.station());
+            double y = scale.y(stretch.finishedAt(mark.station(), Double.NaN));
+            if (!Double.isFinite(y)) {
+                continue;
+            }
+            Outline drop = Outline.closed(x, y - 1, x + 3.5, y - 8, x - 3.5, y - 8);
+            places.keepOff(new Box(x - 4, y - 8.5, 8, 8));
+            pen.area(Role.FLOW, drop).line(Role.FLOW, drop);
+            sign(pen, mark.words(), x, y - 8);
+        }
+    }
+
+    private void sign(Pen pen, String text, double x, double y) {
+        for (double above = 3; above < 120; above += 4) {
+            for (double beside : new double[] {0, -8, 8}) {
+                var words =
+                        new Mark.Words(
+                                Role.WATER_TEXT,
+                                text,
+                                x + beside,
+                                y - above,
+                                NOTE,
+                                true,
+                                Anchor.MIDDLE,
+                                0);
+                if (places.take(words)) {
+                    if (above > 8) {
+                        pen.line(Role.LEADER, x + beside, y - above + 2, x, y);
+                    }
+                    pen.add(words);
+                    return;
+                }
+            }
+        }
+    }
+
     /** Which end is which, in the upper corners. */
     void ends(Pen pen, Box plot) {
         if (stretch.from() <= 0) {

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param pools water in it
  * @param pipes in it
  * @param road the road's ditch, or null if it is not in it
+ * @param reliefs proposals in it to lead water off
  * @param units in which it is read
  * @param from first station, m
  * @param to last station, m
@@ -26,6 +27,7 @@ record Stretch(
         List<StandingWater> pools,
         List<PipeUnder> pipes,
         @Nullable RoadDitch road,
+        List<ReliefMark> reliefs,
         UnitSystem units,
         double from,
         double to) {
@@ -49,6 +51,9 @@ record Stretch(
                         .filter(pipe -> pipe.station() >= from && pipe.station() <= to)
                         .toList(),
                 from <= 0 ? lane.road() : null,
+                lane.reliefs().stream()
+                        .filter(mark -> mark.station() >= from && mark.station() <= to)
+                        .toList(),
                 lane.units(),
                 from,
                 to);

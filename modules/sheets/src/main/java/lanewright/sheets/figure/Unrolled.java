@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param pools water that sits with the lane built
  * @param pipes pipes that pass under it
  * @param road the public road's own ditch, or null if none was found
+ * @param reliefs proposals to lead water off
  * @param units in which it is read
  */
 public record Unrolled(
@@ -22,7 +23,19 @@ public record Unrolled(
         List<StandingWater> pools,
         List<PipeUnder> pipes,
         @Nullable RoadDitch road,
+        List<ReliefMark> reliefs,
         UnitSystem units) {
+
+    /** Without proposals to lead water off. */
+    public Unrolled(
+            List<Section> sections,
+            List<VerticalPoint> points,
+            List<StandingWater> pools,
+            List<PipeUnder> pipes,
+            @Nullable RoadDitch road,
+            UnitSystem units) {
+        this(sections, points, pools, pipes, road, List.of(), units);
+    }
 
     /** Copies the lists. */
     public Unrolled {
@@ -30,6 +43,7 @@ public record Unrolled(
         points = List.copyOf(points);
         pools = List.copyOf(pools);
         pipes = List.copyOf(pipes);
+        reliefs = List.copyOf(reliefs);
         if (sections.isEmpty()) {
             throw new IllegalArgumentException("a lane has a section");
         }

@@ -138,6 +138,7 @@ final class LandSheet {
                 + ". Contours every "
                 + LandGround.contourWords(contourStep)
                 + (units == UnitSystem.US ? " ft" : " m")
-                + ", every fifth one heavy with its height, of the ground as it is.";
+                + ", every fifth one heavy with its height, of the ground as it is."
+                + (water.drainage().reliefs().isEmpty() ? "" : Told.RELIEF_SIGNS);
     }
 }

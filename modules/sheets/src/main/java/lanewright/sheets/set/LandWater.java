@@ -7,6 +7,8 @@ import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.Relief;
+import lanewright.drainage.along.Side;
 import lanewright.drainage.pond.Trace;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
@@ -21,6 +23,9 @@ final class LandWater {
 
     /** Ways of water are smoothed over this many cells of the grid they were found on. */
     private static final double SMOOTHED = 3;
+
+    /** How far a proposal to lead water off reaches to either side, m: about a ditch's offset. */
+    private static final double OUT = 4;
 
     private final Land land;
     private final Alignment line;
@@ -72,6 +77,7 @@ final class LandWater {
                         0);
             }
         }
+        water.drainage().reliefs().forEach(this::relief);
         water.pathsAfter().forEach(path -> flow(path.line()));
         water.pipes().forEach(this::pipe);
     }
@@ -98,6 +104,36 @@ final class LandWater {
                 (pipe.inletX() + pipe.outletX()) / 2,
                 (pipe.inletY() + pipe.outletY()) / 2,
                 Role.TEXT,
+                false,
+                2);
+    }
+
+    /** A proposal to lead water off: a line across the lane, or out of the ditch. */
+    private void relief(Relief relief) {
+        if (relief.device() == Relief.Device.NONE) {
+            return;
+        }
+        double out = relief.side() == Side.LEFT ? -OUT : OUT;
+        double from =
+                switch (relief.way()) {
+                    case LANE -> -out;
+                    case LEFT_DITCH -> -OUT;
+                    case RIGHT_DITCH -> OUT;
+                };
+        double to = relief.device() == Relief.Device.TURN_OUT ? 2 * out : out;
+        Place a = new Place(relief.station(), from);
+        Place b = new Place(relief.station(), to);
+        land.line(
+                relief.device() == Relief.Device.RELIEF_PIPE ? Role.PIPE : Role.FLOW,
+                new double[] {line.x(a), line.x(b)},
+                new double[] {line.y(a), line.y(b)});
+        land.label(
+                relief.device().sign()
+                        + " "
+                        + Words.fine(Quantity.station(relief.station()), units),
+                line.x(b),
+                line.y(b),
+                Role.WATER_TEXT,
                 false,
                 2);
     }

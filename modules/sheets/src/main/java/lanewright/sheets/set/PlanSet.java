@@ -263,7 +263,8 @@ public final class PlanSet {
                 outcome.earth(),
                 outcome.sections().sections(),
                 outcome.water(),
-                outcome.pipes());
+                outcome.pipes(),
+                outcome.storm());
     }
 
     /**

@@ -45,13 +45,14 @@ final class ProfileSheet {
                         "Profile",
                         "What grade does it take?",
                         answer);
+        String signs = lane.reliefs().isEmpty() ? "" : Told.RELIEF_SIGNS;
         double length = lane.sections().get(lane.sections().size() - 1).station();
         for (double[] stretch : ProfileDrawing.stretches(length, LONGEST)) {
             var drawing = new ProfileDrawing(lane, stretch[0], stretch[1]);
             flow.rest(
                     330,
                     (pen, box) -> {
-                        double legend = 46;
+                        double legend = signs.isEmpty() ? 46 : 56;
                         var plot = new Box(box.x(), box.y(), box.width(), box.height() - legend);
                         Set<Role> drawn = drawing.draw(pen, plot);
                         List<Role> shown = SHOWN.stream().filter(drawn::contains).toList();
@@ -61,7 +62,8 @@ final class ProfileSheet {
                                 pen,
                                 box,
                                 plot.bottom() + 4 + used,
-                                drawing.stretch(plot.width(), plot.height()));
+                                drawing.stretch(plot.width(), plot.height()),
+                                signs);
                     });
         }
         var tables = new ArrayList<Listing>();
@@ -90,14 +92,15 @@ final class ProfileSheet {
                     Role.WATER,
                     Role.BARREL);
 
-    private static void note(Pen pen, Box box, double top, double stretch) {
+    private static void note(Pen pen, Box box, double top, double stretch, String signs) {
         String words =
                 "Along the lane's line, from the road on; heights drawn "
                         + Words.fixed(stretch, 0)
                         + " times as large as lengths. Cut and fill are what lies at the line: banks"
                         + " and ditches beside it are dug besides. Numbered diamonds: where the"
                         + " grade changes, in the table that follows; a grade with a minus runs"
-                        + " downhill as you walk in.";
+                        + " downhill as you walk in."
+                        + signs;
         pen.paragraph(
                 Gauge.of(Gauge.Use.STRETCH, words, stretch),
                 Type.lines(words, Type.NOTE, false, box.width()),

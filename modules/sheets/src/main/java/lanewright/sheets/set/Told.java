@@ -11,6 +11,10 @@ import lanewright.sheets.page.Flow;
 /** How a finding reads on a sheet: what was found and where in bold, and below it what to do. */
 final class Told {
 
+    /** What the signs of proposals to lead water off mean, to follow a sentence. */
+    static final String RELIEF_SIGNS =
+            " Proposed: RD rolling dip, WB water bar, TO turn-out, RC relief culvert.";
+
     private Told() {}
 
     /** A finding with what to do; on the sheet that it is about. */

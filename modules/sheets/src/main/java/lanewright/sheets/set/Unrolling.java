@@ -9,6 +9,7 @@ import lanewright.drainage.RoadEnd;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.Relief;
 import lanewright.ground.Ground;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
@@ -19,6 +20,7 @@ import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.sheets.figure.PipeUnder;
+import lanewright.sheets.figure.ReliefMark;
 import lanewright.sheets.figure.RoadDitch;
 import lanewright.sheets.figure.StandingWater;
 import lanewright.sheets.figure.Unrolled;
@@ -52,7 +54,27 @@ final class Unrolling {
                 pools(water, units),
                 pipes(water, units),
                 road(line, ground, water.roadEnd()),
+                reliefs(water),
                 units);
+    }
+
+    /**
+     * Where water is proposed to be led off, each with its sign and the side it takes water from.
+     */
+    private static List<ReliefMark> reliefs(WaterReport water) {
+        return water.drainage().reliefs().stream()
+                .filter(relief -> relief.device() != Relief.Device.NONE)
+                .map(
+                        relief ->
+                                new ReliefMark(
+                                        relief.station(),
+                                        relief.device().sign()
+                                                + switch (relief.way()) {
+                                                    case LANE -> "";
+                                                    case LEFT_DITCH -> " left";
+                                                    case RIGHT_DITCH -> " right";
+                                                }))
+                .toList();
     }
 
     /**

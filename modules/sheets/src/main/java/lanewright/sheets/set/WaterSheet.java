@@ -10,6 +10,8 @@ import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
+import lanewright.planner.listing.DitchListings;
+import lanewright.planner.listing.LaneDrainageListings;
 import lanewright.planner.listing.StandingListings;
 import lanewright.planner.listing.StormListings;
 import lanewright.planner.listing.WaterListings;
@@ -57,8 +59,29 @@ final class WaterSheet {
                                             + " build, with the land that drains to it."
                                     : ""));
         }
+        table(flow, LaneDrainageListings.downAndAcross(water));
+        Listing reliefs = LaneDrainageListings.reliefs(water);
+        table(flow, reliefs);
+        if (!reliefs.rows().isEmpty()) {
+            flow.note(
+                    "Proposals, from the top of each way down; signs stand on the plan and the"
+                            + " profile. At most apart: "
+                            + water.drainage().reliefs().get(0).source()
+                            + ". A dip is driven through, a bar stops cars. What leaves the lane"
+                            + " comes to somebody's land: lead it onto ground that bears it, and"
+                            + " ask first.");
+        }
         if (storm != null) {
             storm(flow, storm, fords, units);
+        }
+        table(flow, LaneDrainageListings.ends(water));
+        Listing falls = LaneDrainageListings.falls(water);
+        table(flow, falls);
+        if (!falls.rows().isEmpty()) {
+            flow.note(
+                    "Outward only on firm soil and on grades that such a fall can exceed; inward"
+                            + " elsewhere on a side slope. The rule and its source stand among the"
+                            + " assumptions.");
         }
         for (WetPlace place : water.places()) {
             entry(flow, place.finding(), units);
@@ -102,12 +125,8 @@ final class WaterSheet {
         }
         flow.note(
                 "The storm of the plan: "
-                        + Words.of(Quantity.depth(storm.asked().rain()), units)
-                        + " in 24 hours, on "
-                        + storm.asked().cover().name()
-                        + ", soil of group "
-                        + storm.asked().cover().group()
-                        + "; flow by curve number and the graphical method. Water may stand up to "
+                        + storm.asked().words().in(units)
+                        + ". Water may stand up to "
                         + Words.of(Quantity.depth(StormReport.FREEBOARD), units)
                         + " below the lane's edge. Pipes stick out of the fill and run out freely;"
                         + " where water below the lane backs up into the outlet they carry less."
@@ -133,13 +152,18 @@ final class WaterSheet {
                             + " edge first: lay stone there.");
         }
         table(flow, StormListings.aprons(storm));
-        Listing ditches = StormListings.ditches(storm);
+        table(flow, DitchListings.gathering(storm));
+        Listing ditches = DitchListings.reaches(storm);
         table(flow, ditches);
         if (!ditches.rows().isEmpty()) {
             flow.note(
-                    "All of a ditch's water is taken to run its whole length. Grass by how high it"
-                            + " stands: class B 11 to 24 in, C 6 to 10 in, D 2 to 6 in, E shorter"
-                            + " (1 in is 25 mm). Until it stands, nets and straw hold the seed.");
+                    "Each reach carries all that drains through its foot: half of a crowned lane,"
+                            + " or all or none of one that falls one way, its slopes, and the land"
+                            + " beside. Deep: where it is flattest; speed and drag: where it is"
+                            + " steepest. Grass by how high it stands: class B 11 to 24 in, C 6 to"
+                            + " 10 in, D 2 to 6 in, E shorter (1 in is 25 mm). Until it stands,"
+                            + " nets and straw hold the seed. Check dams are of stone, lowest in"
+                            + " the middle; between them the bare soil holds.");
         }
     }
 
