@@ -108,7 +108,10 @@ class SessionTest {
                         new WaterPart.Mouth(Spot.at(1622, 610), 122.7),
                         0.45,
                         WaterPart.PipeState.TO_LAY);
-        assertNull(session.edit("pipe", plan -> plan.with(plan.water().with(List.of(pipe, pipe)))));
+        var another =
+                new WaterPart.Pipe("another pipe", pipe.inlet(), pipe.outlet(), 0.45, pipe.state());
+        assertNull(
+                session.edit("pipe", plan -> plan.with(plan.water().with(List.of(pipe, another)))));
         assertNull(session.edit("take out", plan -> plan.with(plan.water().without(0))));
         assertEquals(1, session.plan().water().pipes().size());
         assertEquals("take out", session.undoable().get());
