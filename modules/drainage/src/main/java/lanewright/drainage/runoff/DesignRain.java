@@ -1,7 +1,9 @@
 package lanewright.drainage.runoff;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Rain of a place, by duration and return period, as published tables of precipitation frequency
@@ -24,7 +26,7 @@ public record DesignRain(List<Double> durations, List<Double> periods, List<List
         durations = List.copyOf(durations);
         periods = List.copyOf(periods);
         depths = depths.stream().map(List::copyOf).toList();
-        rising("durations", durations);
+        rising("lengths of rain", durations);
         rising("return periods", periods);
         if (depths.size() != durations.size()) {
             throw new IllegalArgumentException(
@@ -57,7 +59,7 @@ public record DesignRain(List<Double> durations, List<Double> periods, List<List
         String where = "row " + (i + 1) + ", column " + (k + 1);
         if (!(depth > 0) || !Double.isFinite(depth)) {
             throw new IllegalArgumentException(
-                    "rain must be over zero, was " + depth + " in " + where + "; look it up again");
+                    "rain must be over zero, and is not in " + where + "; look it up again");
         }
         if (k > 0 && depth < depths.get(i).get(k - 1)) {
             throw new IllegalArgumentException(
@@ -83,6 +85,10 @@ public record DesignRain(List<Double> durations, List<Double> periods, List<List
         }
     }
 
+    private static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+
     private static void rising(String what, List<Double> values) {
         if (values.isEmpty()) {
             throw new IllegalArgumentException("there are no " + what + "; give one or more");
@@ -92,11 +98,9 @@ public record DesignRain(List<Double> durations, List<Double> periods, List<List
             if (!(value > last) || !Double.isFinite(value)) {
                 throw new IllegalArgumentException(
                         what
-                                + " must be over zero and rise, was "
-                                + value
-                                + " after "
-                                + last
-                                + "; put them in order");
+                                + " must be over zero and rise, and number "
+                                + (values.indexOf(value) + 1)
+                                + " does not; put them in order");
             }
             last = value;
         }
@@ -136,9 +140,11 @@ public record DesignRain(List<Double> durations, List<Double> periods, List<List
         if (column < 0) {
             throw new IllegalArgumentException(
                     "the rain table has no return period of "
-                            + years
+                            + plain(years)
                             + " years; it has "
-                            + periods);
+                            + periods.stream()
+                                    .map(DesignRain::plain)
+                                    .collect(Collectors.joining(" and ")));
         }
         int last = durations.size() - 1;
         if (!(duration >= durations.get(0) && duration <= durations.get(last))) {

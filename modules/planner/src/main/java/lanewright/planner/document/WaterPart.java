@@ -1,5 +1,6 @@
 package lanewright.planner.document;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import lanewright.drainage.culvert.Material;
@@ -330,7 +331,9 @@ public record WaterPart(
             if (!lands.isEmpty() && Math.abs(sum - 1) > WHOLE) {
                 throw new IllegalArgumentException(
                         "the shares of the land make "
-                                + Math.round(1000 * sum) / 10.0
+                                + BigDecimal.valueOf(Math.round(1000 * sum), 1)
+                                        .stripTrailingZeros()
+                                        .toPlainString()
                                 + " %; they must make 100 %");
             }
         }

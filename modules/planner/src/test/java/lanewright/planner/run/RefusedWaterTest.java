@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import lanewright.lane.line.DesignRefused;
 import lanewright.measure.Finding;
@@ -31,6 +32,18 @@ class RefusedWaterTest {
     private static final String RAIN =
             """
             { "day": "4.2 in", "years": "25", "type": "type ii", "land": "pasture, fair", "soil": "c" }\
+            """;
+
+    private static final String TABLE =
+            """
+            { "years": "10", "periods": [ "2", "10" ],
+              "table": [
+                { "lasts": "5 min", "rain": [ "5.18 in/h", "7.14 in/h" ] },
+                { "lasts": "10 min", "rain": [ "4.15 in/h", "5.71 in/h" ] },
+                { "lasts": "60 min", "rain": [ "1.51 in/h", "2.27 in/h" ] } ],
+              "lands": [
+                { "land": "pasture, fair", "soil": "c", "share": "70 %" },
+                { "land": "woods, good", "soil": "b", "share": "30 %" } ] }\
             """;
 
     /** A pipe under the lane where it crosses the draw. */
@@ -95,7 +108,83 @@ class RefusedWaterTest {
                         "low spots of a square mile",
                         "\"spotArea\": \"30000000 ft2\"",
                         "2.4 acres"));
+        table(rows, "a table with no rain in it", "5.18 in/h", "0 in/h", "over zero");
+        table(rows, "a table with less than no rain", "5.18 in/h", "-5 in/h", "below zero");
+        table(
+                rows,
+                "a longer rain that is harder",
+                "1.51 in/h",
+                "6.51 in/h",
+                "a longer rain is harder");
+        table(rows, "a rarer rain that is less", "7.14 in/h", "4.14 in/h", "less deep");
+        table(rows, "lengths of rain that do not rise", "10 min", "4 min", "put them in order");
+        table(rows, "a length of rain without a unit", "10 min", "10", "has no unit");
+        table(rows, "shares of land that make 110 %", "70 %", "80 %", "make 110 %");
+        table(rows, "a share of less than nothing", "30 %", "-30 %", "below zero");
+        table(
+                rows,
+                "a year that is no column of the table",
+                "\"years\": \"10\"",
+                "\"years\": \"50\"",
+                "it has 2 and 10");
+        table(rows, "rain given twice", "\"years\"", "\"day\": \"4 in\", \"years\"", "given twice");
+        water(
+                rows,
+                "ground that takes in less than nothing",
+                "\"soaksIn\": \"-1 in per hour\"",
+                "below zero");
+        water(
+                rows,
+                "ground that takes in a lake in an hour",
+                "\"soaksIn\": \"200 in per hour\"",
+                "2 m of water an hour");
+        rain(
+                rows,
+                "a step of rain that takes no time",
+                "\"c\"",
+                "\"c\", \"steps\": [ { \"name\": \"a\", \"rain\": \"1 in\", \"hours\": \"0\" } ]",
+                "over 0 to 1,000 hours");
+        rain(
+                rows,
+                "a step of less than no rain",
+                "\"c\"",
+                "\"c\", \"steps\": [ { \"name\": \"a\", \"rain\": \"-1 in\", \"hours\": \"2\" } ]",
+                "below zero");
+        water(
+                rows,
+                "an outlet that lies nowhere",
+                "\"outlets\": [ { \"name\": \"gully\" } ]",
+                "does not say where");
+        water(
+                rows,
+                "an outlet past the lane's end",
+                "\"outlets\": [ { \"name\": \"gully\", \"station\": \"99+00\" } ]",
+                "No ditch ends within");
+        water(
+                rows,
+                "a berm that ends before it begins",
+                "\"berms\": [ { \"from\": \"3+00\", \"to\": \"2+00\", \"side\": \"left\", \"height\": \"6 in\" } ]",
+                "ends after it begins");
+        pipe(
+                rows,
+                "water below that stands less than nothing deep",
+                "\"to lay\"",
+                "\"to lay\", \"tailwater\": \"-1 ft\"",
+                "below zero");
+        water(
+                rows,
+                "a pipe's price by the ton",
+                "\"pipeWork\": { \"prices\": [ { \"size\": \"18 in\", \"material\": \"metal\", \"price\": \"20 per ton\" } ] }",
+                "priced by its length");
         return rows;
+    }
+
+    private static void table(List<Row> rows, String asked, String was, String now, String said) {
+        rows.add(new Row(asked, "\"rain\": " + changed(TABLE, was, now), said));
+    }
+
+    private static void water(List<Row> rows, String asked, String water, String said) {
+        rows.add(new Row(asked, water, said));
     }
 
     private static void rain(List<Row> rows, String asked, String was, String now, String said) {
@@ -151,6 +240,10 @@ class RefusedWaterTest {
             | --- | --- |
             """;
 
+    /** Findings about what was put in, not about the lane that goes without it. */
+    private static final Pattern PUT_IN =
+            Pattern.compile("pipe-.*|outlet-not-reached|outlet-without-place");
+
     private static byte[] bytes(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
     }
@@ -160,7 +253,7 @@ class RefusedWaterTest {
         try {
             Outcome outcome = run.outcome(PlanFile.read("plan.json", bytes(text)), Progress.NONE);
             return outcome.findings().stream()
-                    .filter(finding -> finding.code().startsWith("pipe-"))
+                    .filter(finding -> PUT_IN.matcher(finding.code()).matches())
                     .filter(finding -> usual.stream().noneMatch(finding::equals))
                     .map(RefusedWaterTest::words)
                     .collect(Collectors.joining(" "));
