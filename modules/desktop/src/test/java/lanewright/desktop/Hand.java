@@ -291,7 +291,9 @@ final class Hand {
 
     /** Types into a field in place of what stands there, and presses Enter. */
     void write(String id, String words) {
-        robot.clickOn(see(id));
+        Node field = see(id);
+        roll(field);
+        robot.clickOn(field);
         robot.push(KeyCode.CONTROL, KeyCode.A);
         robot.write(words);
         robot.push(KeyCode.ENTER);

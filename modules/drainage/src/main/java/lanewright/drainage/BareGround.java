@@ -1,6 +1,7 @@
 package lanewright.drainage;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
@@ -26,6 +27,7 @@ final class BareGround {
     private static final int MOST_CELLS = 750_000;
 
     private final Last<Spots> spots = new Last<>();
+    private final Last<LandWater.Border> border = new Last<>();
     private final Last<KeptLand> land = new Last<>();
     private final Last<FlowGrid.Base> cells = new Last<>();
     private final Last<FlowGrid> flow = new Last<>();
@@ -86,6 +88,13 @@ final class BareGround {
 
     FlowGrid flow(FlowGrid.Base base, List<PlacedPipe> pipes, Progress progress) {
         return flow.of(List.of(base, pipes), () -> base.flow(pipes, progress));
+    }
+
+    /** What crosses the border of the land as it is. */
+    LandWater.Border border(Hollows on, WaterOptions options, LandWaters asked) {
+        return border.of(
+                List.of(on, options.flowArea(), Optional.ofNullable(options.wetting().boundary())),
+                () -> asked.border(on));
     }
 
     /** What drains to each listed low spot. */

@@ -68,10 +68,9 @@ final class Gathering {
             if (next == FlowGrid.LEAVES) {
                 continue;
             }
-            double way =
-                    length[cell]
-                            + Math.hypot(
-                                    cells.x(cell) - cells.x(next), cells.y(cell) - cells.y(next));
+            double dx = cells.x(cell) - cells.x(next);
+            double dy = cells.y(cell) - cells.y(next);
+            double way = length[cell] + Math.sqrt(dx * dx + dy * dy);
             int place = places[next];
             if (place < 0) {
                 land[next] += land[cell];

@@ -61,7 +61,12 @@ final class LandWaters {
         }
     }
 
-    LandWater of(Hollows before, Hollows after, List<Pool> pools, Progress progress) {
+    /**
+     * What stands on the land as it will be, and what crosses its border.
+     *
+     * @param before what crosses the border of the land as it is
+     */
+    LandWater of(LandWater.Border before, Hollows after, List<Pool> pools, Progress progress) {
         Wetting asked = options.wetting();
         Boundary boundary = asked.boundary();
         return new LandWater(
@@ -69,8 +74,8 @@ final class LandWaters {
                 asked.steps(),
                 asked.soaks(),
                 boundary != null,
-                border(before, boundary),
-                border(after, boundary));
+                before,
+                border(after));
     }
 
     private List<LandWater.InSpot> spots(Hollows hollows, List<Pool> pools, Progress progress) {
@@ -146,7 +151,9 @@ final class LandWaters {
         return 0;
     }
 
-    private LandWater.Border border(Hollows hollows, @Nullable Boundary boundary) {
+    /** What crosses the border of a land, or the edge of the survey if no border is given. */
+    LandWater.Border border(Hollows hollows) {
+        Boundary boundary = options.wetting().boundary();
         Downhill downhill = hollows.downhill();
         double enters = 0;
         double leaves = 0;

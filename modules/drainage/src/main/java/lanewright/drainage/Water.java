@@ -205,8 +205,9 @@ final class Water {
         Hollows hollowsAfter =
                 hollowsBefore.on(
                         LandWaters.terrain(flowAfter, after.pipes()), progress.part(0.97, 1));
+        var land = new LandWaters(cells, options);
         LandWater standingWater =
-                new LandWaters(cells, options).of(hollowsBefore, hollowsAfter, pools, progress);
+                land.of(bare.border(hollowsBefore, options, land), hollowsAfter, pools, progress);
         findings.addAll(DitchEnd.check(drainage.ends(), options.outlets()));
         findings.addAll(LaneDrainages.falls(drainage, tables.limits()));
         return new WaterReport(

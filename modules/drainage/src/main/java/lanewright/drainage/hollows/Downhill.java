@@ -25,12 +25,18 @@ public final class Downhill {
     /** Slopes are taken as no less than this where they divide, rise over run. Our choice. */
     public static final double LEAST_SLOPE = 0.001;
 
+    private static final int[] NO_PITS = {};
+
     private final Hollows hollows;
     private final Terrain terrain;
     private final Layout layout;
     private int[] fromPits = new int[0];
     private long[] jumps = new long[0];
     private boolean jumpsKnown;
+
+    /** Cells to which water goes from some pit: few. */
+    private final BitSet met = new BitSet();
+
     private final int[][] rims;
 
     Downhill(Hollows hollows) {
@@ -211,6 +217,9 @@ public final class Downhill {
     /** Pits from which water goes to a cell. */
     private int[] pitsTo(int cell) {
         knowJumps();
+        if (!met.get(cell)) {
+            return NO_PITS;
+        }
         int from = Arrays.binarySearch(jumps, (long) cell << 32);
         from = from < 0 ? -from - 1 : from;
         int to = from;
@@ -238,6 +247,7 @@ public final class Downhill {
             int exit = hollows.nest().exit(leaf);
             if (exit >= 0) {
                 jumps[count++] = ((long) exit << 32) | leaf;
+                met.set(exit);
             }
         }
         jumps = Arrays.copyOf(jumps, count);
