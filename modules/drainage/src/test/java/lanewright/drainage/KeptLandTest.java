@@ -86,7 +86,7 @@ class KeptLandTest {
         return new Patch(x, y, z, corner, rim, new BitSet());
     }
 
-    @RepeatedTest(12)
+    @RepeatedTest(6)
     void poolsOfOneLaneAfterAnotherAreThoseOfAllTheLand(RepetitionInfo run) {
         var random = new SplittableRandom(run.getCurrentRepetition());
         double step = run.getCurrentRepetition() % 3 == 0 ? 0.25 : 1e-3;

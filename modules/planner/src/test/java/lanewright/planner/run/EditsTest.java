@@ -48,7 +48,7 @@ import org.junit.jupiter.api.parallel.ExecutionMode;
 class EditsTest {
 
     /** Edits and undos on each ground; a thousand take minutes. */
-    private static final int EDITS = Integer.getInteger("lanewright.edits", 200);
+    private static final int EDITS = Integer.getInteger("lanewright.edits", 100);
 
     /** So many edits lie between two whole outcomes that are compared. */
     private static final int WHOLE = 50;
