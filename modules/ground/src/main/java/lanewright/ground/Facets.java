@@ -41,10 +41,6 @@ final class Facets {
         return voids.get(t);
     }
 
-    boolean isBreak(int side) {
-        return breaks.get(side);
-    }
-
     int corner(int t, int k) {
         return corner[3 * t + k];
     }

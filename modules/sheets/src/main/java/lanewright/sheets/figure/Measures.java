@@ -231,7 +231,7 @@ final class Measures {
     }
 
     /** A line with a head at each end. */
-    private static void arrow(Pen pen, double x1, double y1, double x2, double y2) {
+    static void arrow(Pen pen, double x1, double y1, double x2, double y2) {
         pen.line(Role.LEADER, x1, y1, x2, y2);
         double length = Math.max(1e-9, Math.hypot(x2 - x1, y2 - y1));
         double size = Math.min(4, length / 3);

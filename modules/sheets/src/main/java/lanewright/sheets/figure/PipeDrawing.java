@@ -322,7 +322,7 @@ public final class PipeDrawing {
                         + 16;
         pen.line(Role.LEADER, b, scale.y(job.way().invert(begin())) + 1, b, y + 4);
         pen.line(Role.LEADER, e, scale.y(job.way().invert(end())) + 1, e, y + 4);
-        arrow(pen, b, y, e, y);
+        Measures.arrow(pen, b, y, e, y);
         places.keepOff(new Box(Math.min(b, e), y - 2, Math.abs(e - b), 4));
         String order =
                 (job.laid().count() == 1 ? "order " : "order " + job.laid().count() + " of ")
@@ -350,7 +350,7 @@ public final class PipeDrawing {
         // Both covers may be least at one place: the one before the stone stands a little aside.
         double x = scale.x(at.along()) + (built ? 0 : at.offset() > 0 ? -9 : 9);
         double top = job.way().invert(at.along()) + job.laid().rise() + job.laid().barrel().wall();
-        arrow(pen, x, scale.y(top), x, scale.y(top + cover.least()));
+        Measures.arrow(pen, x, scale.y(top), x, scale.y(top + cover.least()));
         places.keepOff(Outline.open(x, scale.y(top), x, scale.y(top + cover.least())));
         String words =
                 (built ? "cover " : "while building ")
@@ -515,29 +515,6 @@ public final class PipeDrawing {
                 false,
                 Anchor.MIDDLE);
         places.keepOff(new Box(x - 2, y - 14, wide + 4, 18));
-    }
-
-    /** A line with a head at each end. */
-    static void arrow(Pen pen, double x1, double y1, double x2, double y2) {
-        pen.line(Role.LEADER, x1, y1, x2, y2);
-        double length = Math.max(1e-9, Math.hypot(x2 - x1, y2 - y1));
-        double size = Math.min(4, length / 3);
-        double ux = (x2 - x1) / length * size;
-        double uy = (y2 - y1) / length * size;
-        head(pen, x1, y1, ux, uy);
-        head(pen, x2, y2, -ux, -uy);
-    }
-
-    private static void head(Pen pen, double x, double y, double ux, double uy) {
-        pen.area(
-                Role.TICK,
-                Outline.closed(
-                        x,
-                        y,
-                        x + ux - uy * 0.35,
-                        y + uy + ux * 0.35,
-                        x + ux + uy * 0.35,
-                        y + uy - ux * 0.35));
     }
 
     /** The place along the barrel at which its trench is drawn across: nearest to mid-lane. */

@@ -119,7 +119,7 @@ public final class TrenchDrawing {
         double x2 = scale.x(half);
         pen.line(Role.LEADER, x1, scale.y(floor), x1, y + 4);
         pen.line(Role.LEADER, x2, scale.y(floor), x2, y + 4);
-        PipeDrawing.arrow(pen, x1, y, x2, y);
+        Measures.arrow(pen, x1, y, x2, y);
         places.keepOff(new Box(x1, y - 2, x2 - x1, 4));
         labels.say(
                 (dug ? "trench " : "bed ")
@@ -131,7 +131,7 @@ public final class TrenchDrawing {
         double under = floor + bed;
         double axis = under + laid.outsideHeight() / 2;
         double side = scale.x(half - room);
-        PipeDrawing.arrow(pen, side, scale.y(axis), x2, scale.y(axis));
+        Measures.arrow(pen, side, scale.y(axis), x2, scale.y(axis));
         places.keepOff(Outline.open(side, scale.y(axis), x2, scale.y(axis)));
         labels.say(
                 Quantity.depth(room).in(units) + " beside the pipe",
