@@ -1,12 +1,12 @@
 package lanewright.drainage;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.flow.FlowPath;
-import lanewright.drainage.hollows.Hollows;
 import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.KeptLand;
 import lanewright.drainage.pond.LowSpotSearch;
@@ -15,6 +15,7 @@ import lanewright.drainage.pond.Mesh;
 import lanewright.drainage.pond.PlacedPipe;
 import lanewright.drainage.pond.WholeSearch;
 import lanewright.measure.Progress;
+import lanewright.survey.Boundary;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class BareGround {
 
-    /** No more cells than this: some 45 MB while they are worked on. Our choice. */
+    /** No more cells than this. Our choice. */
     private static final int MOST_CELLS = 750_000;
 
     private final Last<Spots> spots = new Last<>();
@@ -33,7 +34,8 @@ final class BareGround {
     private final Last<FlowGrid> flow = new Last<>();
     private final Last<List<FlowGrid.Drained>> drained = new Last<>();
     private final Last<List<FlowPath>> paths = new Last<>();
-    private final Last<Hollows> hollows = new Last<>();
+    private final Last<BitSet> within = new Last<>();
+    private @Nullable FlowGrid built;
 
     /**
      * Low spots of the ground as it is.
@@ -87,11 +89,41 @@ final class BareGround {
     }
 
     FlowGrid flow(FlowGrid.Base base, List<PlacedPipe> pipes, Progress progress) {
-        return flow.of(List.of(base, pipes), () -> base.flow(pipes, progress));
+        return flow.of(
+                List.of(base, pipes),
+                () -> {
+                    FlowGrid made = base.flow(pipes, progress);
+                    built = made;
+                    return made;
+                });
+    }
+
+    /**
+     * Water over a finished surface of the same cells, by what differs from the last one.
+     *
+     * @param on water over the ground as it is, as {@link #flow} gives it
+     */
+    FlowGrid built(
+            FlowGrid.Base base,
+            FlowGrid on,
+            double[] heights,
+            List<PlacedPipe> pipes,
+            Progress progress) {
+        FlowGrid last = built;
+        FlowGrid near = last != null && last.cells().equals(on.cells()) ? last : on;
+        FlowGrid made = base.flow(heights, pipes, near, progress);
+        built = made;
+        return made;
+    }
+
+    /** Which cells lie within the owner's border. */
+    BitSet within(Cells of, @Nullable Boundary border) {
+        return within.of(
+                List.of(of, Optional.ofNullable(border)), () -> LandWaters.within(of, border));
     }
 
     /** What crosses the border of the land as it is. */
-    LandWater.Border border(Hollows on, WaterOptions options, LandWaters asked) {
+    LandWater.Border border(FlowGrid on, WaterOptions options, LandWaters asked) {
         return border.of(
                 List.of(on, options.flowArea(), Optional.ofNullable(options.wetting().boundary())),
                 () -> asked.border(on));
@@ -105,11 +137,5 @@ final class BareGround {
     /** Ways that drain at least {@code area} m². */
     List<FlowPath> paths(FlowGrid on, double area) {
         return paths.of(List.of(on, area), () -> on.paths(area));
-    }
-
-    /** Its hollows, one inside another. */
-    Hollows hollows(FlowGrid on, List<PlacedPipe> pipes, Progress progress) {
-        return hollows.of(
-                List.of(on, pipes), () -> Hollows.of(LandWaters.terrain(on, pipes), progress));
     }
 }

@@ -90,14 +90,17 @@ final class Crossings {
             CulvertLine under = course.under();
             int cell = flow.cells().at(course.pipe().inletX(), course.pipe().inletY());
             if (under != null && cell >= 0 && !Double.isNaN(flow.height(cell))) {
-                mark(in, course.pipe().inletX(), course.pipe().inletY(), drafts.size());
-                has(course.pipe(), under, cell);
+                int stands = flow.standsAt(cell);
+                in[cell] = drafts.size();
+                in[stands] = drafts.size();
+                has(course.pipe(), under, stands);
             }
         }
-        List<FlowGrid.Way> ways = drafts.isEmpty() ? List.of() : flow.farthest(in, drafts.size());
+        List<FlowGrid.Gathered> comes =
+                drafts.isEmpty() ? List.of() : flow.gathered(in, drafts.size());
         List<Crossing> crossings = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
-            crossings.add(crossing(drafts.get(i), ways.get(i)));
+            crossings.add(crossing(drafts.get(i), comes.get(i).way()));
         }
         return crossings;
     }

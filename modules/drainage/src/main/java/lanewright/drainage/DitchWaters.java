@@ -79,7 +79,7 @@ final class DitchWaters {
             strips(i, ditches.get(i));
             first[i + 1] = strips.size();
         }
-        List<Gathering.Gathered> gathered = Gathering.of(flow, places, strips.size());
+        List<FlowGrid.Gathered> gathered = flow.gathered(places, strips.size());
         List<DitchWater> all = new ArrayList<>();
         for (int i = 0; i < ditches.size(); i++) {
             DitchReach ditch = ditches.get(i);
@@ -206,7 +206,7 @@ final class DitchWaters {
         return inside;
     }
 
-    private DitchWater.Piece piece(DitchReach ditch, Strip strip, Gathering.Gathered gathered) {
+    private DitchWater.Piece piece(DitchReach ditch, Strip strip, FlowGrid.Gathered gathered) {
         Bounds a = strip.a();
         Bounds b = strip.b();
         TypicalSection shape = typical.apply((strip.leg().from() + strip.leg().to()) / 2);

@@ -26,11 +26,9 @@ final class Inflows {
     static List<Inflow> of(FlowGrid flow, Corridor corridor, double area) {
         List<Inflow> all = new ArrayList<>();
         Cells cells = flow.cells();
-        for (int cell = 0; cell < cells.count(); cell++) {
+        for (int cell : flow.carrying(area)) {
             int next = flow.next(cell);
-            if (Double.isNaN(flow.height(cell))
-                    || next == FlowGrid.LEAVES
-                    || flow.drained(cell) < area) {
+            if (next == FlowGrid.LEAVES) {
                 continue;
             }
             Place from = corridor.place(cells.x(cell), cells.y(cell));

@@ -6,7 +6,7 @@ import lanewright.drainage.hollows.RainStep;
 
 /**
  * Water that stands in the hollows of the land and water that crosses the owner's boundary, found
- * on the grid of cells. Pipes that let water through are cut open as slots between their ends.
+ * on the grid of cells. Pipes that let water through join the cells of their ends.
  *
  * @param spots one for each low spot of the report's {@code after}, in its order
  * @param steps the rain that fell, step by step
@@ -83,6 +83,6 @@ public record LandWater(
             FlowGrid.Way way) {
         /** Nothing crosses. */
         static final Border NONE =
-                new Border(0, 0, 0, Double.NaN, Double.NaN, 0, false, new FlowGrid.Way(0, 0));
+                new Border(0, 0, 0, Double.NaN, Double.NaN, 0, false, FlowGrid.Way.NONE);
     }
 }

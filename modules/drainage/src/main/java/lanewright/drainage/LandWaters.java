@@ -1,20 +1,17 @@
 package lanewright.drainage;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
-import lanewright.drainage.hollows.Downhill;
 import lanewright.drainage.hollows.Hollow;
 import lanewright.drainage.hollows.Hollows;
 import lanewright.drainage.hollows.Pooled;
 import lanewright.drainage.hollows.Rain;
-import lanewright.drainage.hollows.Terrain;
 import lanewright.drainage.pond.LowSpot;
-import lanewright.drainage.pond.PipeLink;
-import lanewright.drainage.pond.PlacedPipe;
 import lanewright.measure.Progress;
 import lanewright.survey.Boundary;
 import org.jspecify.annotations.Nullable;
@@ -24,41 +21,26 @@ final class LandWaters {
 
     private final Cells cells;
     private final WaterOptions options;
+    private final BitSet within;
 
-    LandWaters(Cells cells, WaterOptions options) {
+    /**
+     * For land of these cells.
+     *
+     * @param within cells {@link #within} the border
+     */
+    LandWaters(Cells cells, WaterOptions options, BitSet within) {
         this.cells = cells;
         this.options = options;
+        this.within = within;
     }
 
-    /** The cells of a surface, pipes cut open: each a slot that falls evenly between its ends. */
-    static Terrain terrain(FlowGrid flow, List<PlacedPipe> pipes) {
-        Cells cells = flow.cells();
-        double[] heights = new double[cells.count()];
-        for (int cell = 0; cell < heights.length; cell++) {
-            heights[cell] = flow.height(cell);
+    /** The cells whose middles lie within a border; all if there is none. */
+    static BitSet within(Cells cells, @Nullable Boundary border) {
+        var within = new BitSet(cells.count());
+        for (int cell = 0; cell < cells.count(); cell++) {
+            within.set(cell, border == null || border.contains(cells.x(cell), cells.y(cell)));
         }
-        for (PlacedPipe pipe : pipes) {
-            PipeLink link = pipe.link();
-            if (link != null) {
-                cut(cells, heights, pipe, link);
-            }
-        }
-        return Terrain.of(cells.columns(), cells.rows(), cells.size(), heights);
-    }
-
-    private static void cut(Cells cells, double[] heights, PlacedPipe pipe, PipeLink link) {
-        double dx = pipe.pipe().outletX() - pipe.pipe().inletX();
-        double dy = pipe.pipe().outletY() - pipe.pipe().inletY();
-        // Half a cell a step: no cell on the way is passed by, so that the slot hangs together.
-        int steps = Math.max(1, (int) Math.ceil(2 * Math.hypot(dx, dy) / cells.size()));
-        for (int i = 0; i <= steps; i++) {
-            double part = (double) i / steps;
-            int cell = cells.at(pipe.pipe().inletX() + part * dx, pipe.pipe().inletY() + part * dy);
-            double height = link.inletHeight() + part * (link.outletHeight() - link.inletHeight());
-            if (cell >= 0 && heights[cell] > height) {
-                heights[cell] = height;
-            }
-        }
+        return within;
     }
 
     /**
@@ -66,14 +48,13 @@ final class LandWaters {
      *
      * @param before what crosses the border of the land as it is
      */
-    LandWater of(LandWater.Border before, Hollows after, List<Pool> pools, Progress progress) {
+    LandWater of(LandWater.Border before, FlowGrid after, List<Pool> pools, Progress progress) {
         Wetting asked = options.wetting();
-        Boundary boundary = asked.boundary();
         return new LandWater(
-                spots(after, pools, progress),
+                spots(after.hollows(), pools, progress),
                 asked.steps(),
                 asked.soaks(),
-                boundary != null,
+                asked.boundary() != null,
                 before,
                 border(after));
     }
@@ -152,50 +133,41 @@ final class LandWaters {
     }
 
     /** What crosses the border of a land, or the edge of the survey if no border is given. */
-    LandWater.Border border(Hollows hollows) {
-        Boundary boundary = options.wetting().boundary();
-        Downhill downhill = hollows.downhill();
+    LandWater.Border border(FlowGrid flow) {
         double enters = 0;
         double leaves = 0;
         int ways = 0;
         int largest = -1;
         for (int cell = 0; cell < cells.count(); cell++) {
-            if (Double.isNaN(hollows.terrain().height(cell))) {
+            if (Double.isNaN(flow.height(cell))) {
                 continue;
             }
-            int next = downhill.next(cell);
-            boolean from = contains(boundary, cell);
-            boolean to = next != Downhill.LEAVES && contains(boundary, next);
+            int next = flow.next(cell);
+            boolean from = within.get(cell);
+            boolean to = next != FlowGrid.LEAVES && within.get(next);
             if (from == to) {
                 continue;
             }
             if (to) {
-                enters += downhill.drained(cell);
+                enters += flow.drained(cell);
                 continue;
             }
-            leaves += downhill.drained(cell);
-            ways += downhill.drained(cell) >= options.flowArea() ? 1 : 0;
-            if (largest < 0 || downhill.accumulated(cell) > downhill.accumulated(largest)) {
+            leaves += flow.drained(cell);
+            ways += flow.drained(cell) >= options.flowArea() ? 1 : 0;
+            if (largest < 0 || flow.drained(cell) > flow.drained(largest)) {
                 largest = cell;
             }
         }
-        if (largest < 0) {
-            return LandWater.Border.NONE;
-        }
-        Downhill.Longest longest = downhill.longest(largest);
-        double fall = hollows.terrain().height(longest.from()) - hollows.terrain().height(largest);
-        return new LandWater.Border(
-                enters,
-                leaves,
-                ways,
-                cells.x(largest),
-                cells.y(largest),
-                downhill.drained(largest),
-                downhill.isCutOff(largest),
-                new FlowGrid.Way(longest.length(), Math.max(0, fall)));
-    }
-
-    private boolean contains(@Nullable Boundary boundary, int cell) {
-        return boundary == null || boundary.contains(cells.x(cell), cells.y(cell));
+        return largest < 0
+                ? LandWater.Border.NONE
+                : new LandWater.Border(
+                        enters,
+                        leaves,
+                        ways,
+                        cells.x(largest),
+                        cells.y(largest),
+                        flow.drained(largest),
+                        flow.reachesRim(largest),
+                        flow.longest(largest));
     }
 }

@@ -55,7 +55,8 @@ final class ServingPipes {
             }
             for (PipeCourse course : courses) {
                 GivenPipe pipe = course.pipe();
-                if (serves(course) && cells.at(pipe.inletX(), pipe.inletY()) == cell) {
+                int in = cells.at(pipe.inletX(), pipe.inletY());
+                if (serves(course) && in >= 0 && (in == cell || flow.standsAt(in) == cell)) {
                     return pipe;
                 }
             }

@@ -20,7 +20,6 @@ import lanewright.drainage.along.Side;
 import lanewright.drainage.along.WetStretch;
 import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
-import lanewright.drainage.hollows.Hollows;
 import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.drainage.pond.LowSpotSearch;
@@ -104,7 +103,7 @@ final class Water {
         List<FlowGrid.Drained> drainedBefore = bare.drained(flowBefore, before);
         progress.check();
         progress.report(0.4, "looking for low spots");
-        var built = new Built(base, spots.exits(), progress);
+        var built = new Built(base, flowBefore, spots.exits(), progress);
         built.find();
         LowSpots after = built.after();
         LowSpots heldAfter = built.held();
@@ -201,13 +200,9 @@ final class Water {
                         options.soil() != WaterOptions.Soil.FIRM));
         findings.addAll(Descents.check(descents));
         progress.report(0.95, "filling hollows");
-        Hollows hollowsBefore = bare.hollows(flowBefore, before.pipes(), progress.part(0.95, 0.97));
-        Hollows hollowsAfter =
-                hollowsBefore.on(
-                        LandWaters.terrain(flowAfter, after.pipes()), progress.part(0.97, 1));
-        var land = new LandWaters(cells, options);
+        var land = new LandWaters(cells, options, bare.within(cells, options.wetting().boundary()));
         LandWater standingWater =
-                land.of(bare.border(hollowsBefore, options, land), hollowsAfter, pools, progress);
+                land.of(bare.border(flowBefore, options, land), flowAfter, pools, progress);
         findings.addAll(DitchEnd.check(drainage.ends(), options.outlets()));
         findings.addAll(LaneDrainages.falls(drainage, tables.limits()));
         return new WaterReport(
@@ -239,6 +234,7 @@ final class Water {
     /** Water on the finished surface, found on as many cores as are free; lives for one call. */
     private final class Built {
         private final FlowGrid.Base base;
+        private final FlowGrid before;
         private final LowSpotSearch.Exits exits;
         private final Progress progress;
         private final List<PlacedPipe> placed;
@@ -248,8 +244,9 @@ final class Water {
         private @Nullable LowSpots held;
         private @Nullable FlowGrid flow;
 
-        Built(FlowGrid.Base base, LowSpotSearch.Exits exits, Progress progress) {
+        Built(FlowGrid.Base base, FlowGrid before, LowSpotSearch.Exits exits, Progress progress) {
             this.base = base;
+            this.before = before;
             this.exits = exits;
             this.progress = progress;
             placed = pipes.stream().map(pipe -> PlacedPipe.on(finished, pipe)).toList();
@@ -279,7 +276,14 @@ final class Water {
             switch (part) {
                 case 0 -> after = ready.all(options.listed());
                 case 1 -> held = ready.within(exits, options.listed());
-                default -> flow = base.flow(Objects.requireNonNull(heights), placed, progress);
+                default ->
+                        flow =
+                                bare.built(
+                                        base,
+                                        before,
+                                        Objects.requireNonNull(heights),
+                                        placed,
+                                        progress);
             }
         }
 

@@ -192,7 +192,7 @@ class DitchWaterTest {
                     longest[places[at]] = Math.max(longest[places[at]], way);
                 }
             }
-            List<Gathering.Gathered> found = Gathering.of(flow, places, 7);
+            List<FlowGrid.Gathered> found = flow.gathered(places, 7);
             for (int i = 0; i < 7; i++) {
                 assertEquals(area[i], found.get(i).area(), 1e-9);
                 assertEquals(longest[i], found.get(i).way().length(), 1e-9);

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
+import lanewright.drainage.pond.GivenPipe;
+import lanewright.drainage.pond.PlacedPipe;
 import lanewright.ground.Ground;
 import lanewright.ground.GroundOptions;
 import lanewright.lane.line.Alignment;
@@ -89,9 +91,8 @@ class KeptWaterTest {
         for (double size : new double[] {0.4, 1, 7}) {
             Cells cells = Cells.over(new GroundMesh(ground), size, 1_000_000);
             var base = new FlowGrid.Base(new GroundMesh(ground), cells, Progress.NONE);
-            same(
-                    FlowGrid.of(new GroundMesh(ground), cells, List.of(), Progress.NONE),
-                    base.flow(List.of(), Progress.NONE));
+            FlowGrid near = base.flow(List.of(), Progress.NONE);
+            same(FlowGrid.of(new GroundMesh(ground), cells, List.of(), Progress.NONE), near);
             for (int i = 0; i < 4; i++) {
                 LaneDesign design = design(random.nextDouble(-15, 15), 100 + random.nextDouble(2));
                 CompositeSurface land =
@@ -104,9 +105,13 @@ class KeptWaterTest {
                 }
                 assertTrue(kept > ground.triangleCount() / 2, "most of the ground is kept");
                 double[] heights = base.heights(mesh, land::unchanged, Progress.NONE);
-                same(
-                        FlowGrid.of(mesh, cells, List.of(), Progress.NONE),
-                        base.flow(heights, List.of(), Progress.NONE));
+                List<PlacedPipe> pipes =
+                        List.of(
+                                PlacedPipe.on(
+                                        mesh,
+                                        GivenPipe.there("p", 0, 15, 99.5, 2 * i, -15, 99.3, 0.5)));
+                near = base.flow(heights, pipes, near, Progress.NONE);
+                same(FlowGrid.of(mesh, cells, pipes, Progress.NONE), near);
             }
         }
     }

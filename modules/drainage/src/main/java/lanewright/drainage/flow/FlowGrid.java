@@ -2,58 +2,44 @@ package lanewright.drainage.flow;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
+import lanewright.drainage.hollows.Downhill;
+import lanewright.drainage.hollows.Hollow;
+import lanewright.drainage.hollows.Hollows;
+import lanewright.drainage.hollows.Passage;
+import lanewright.drainage.hollows.Terrain;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.drainage.pond.Mesh;
+import lanewright.drainage.pond.PipeLink;
 import lanewright.drainage.pond.PlacedPipe;
 import lanewright.drainage.pond.Trace;
 import lanewright.measure.Progress;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The way water takes from every cell, and the land that drains through it.
- *
- * <p>From each cell water takes the steepest of the eight drops, a diagonal being longer by the
- * root of two (D8: O'Callaghan and Mark, The extraction of drainage networks from digital elevation
- * data, 1984). Of equally steep ones it takes the first, counting from east by north. Where nothing
- * near is lower, it goes to the cell from which the flood came that first reached it (Barnes,
- * Lehman and Mulla, Priority-Flood, 2014): so pools are crossed to their spill point, level land is
- * crossed to its nearest edge, and nothing goes round in circles. Cells at the rim of the survey
- * and of its holes let water out.
- *
- * <p>Where it fails: eight directions bend flow over a plane by up to 22.5°, so an area that drains
- * to one place on a smooth slope can be off; in valleys and ditches it is good.
+ * The way water takes over the cells of a surface, through its pipes too, and the land that drains
+ * through each: {@link Hollows} and {@link Downhill} on the heights of {@link CellHeights}. Cells
+ * at the rim of the survey and of its holes let water out.
  */
 public final class FlowGrid {
 
     /** Water leaves the land from here. */
-    public static final int LEAVES = -1;
-
-    /** The eight neighbours, counting from east by north: columns. */
-    static final int[] EAST = {1, 1, 0, -1, -1, -1, 0, 1};
-
-    /** The eight neighbours, counting from east by north: rows. */
-    static final int[] NORTH = {0, 1, 1, 1, 0, -1, -1, -1};
+    public static final int LEAVES = Downhill.LEAVES;
 
     private final Cells cells;
     private final double[] heights;
-    private final double[] levels;
-    private final int[] next;
-    private final int[] order;
-    private final int[] drained;
-    private final boolean[] fromRim;
+    private final Hollows hollows;
+    private final Downhill downhill;
 
-    private FlowGrid(Cells cells, double[] heights, GridFlood flood, Progress progress) {
+    private FlowGrid(Cells cells, double[] heights, Hollows hollows) {
         this.cells = cells;
         this.heights = heights;
-        levels = flood.levels();
-        order = flood.order();
-        next = flood.parents();
-        drained = new int[cells.count()];
-        fromRim = flood.open();
-        direct(progress);
-        progress.check();
-        gather();
+        this.hollows = hollows;
+        downhill = hollows.downhill();
     }
 
     /**
@@ -65,9 +51,49 @@ public final class FlowGrid {
         progress.report(0, "finding the ways of water");
         double[] heights = CellHeights.of(mesh, cells, progress);
         progress.check();
-        progress.report(0.5, "finding the ways of water");
+        return of(cells, heights, pipes, null, progress.part(0.5, 1));
+    }
+
+    /** Heights are taken over: cells with a pipe's inlet go down to it. */
+    private static FlowGrid of(
+            Cells cells,
+            double[] heights,
+            List<PlacedPipe> pipes,
+            @Nullable FlowGrid near,
+            Progress progress) {
+        List<Passage> passages = passages(cells, heights, pipes);
+        Terrain terrain = Terrain.of(cells.columns(), cells.rows(), cells.size(), heights);
         return new FlowGrid(
-                cells, heights, GridFlood.of(cells, heights, pipes, progress), progress);
+                cells,
+                heights,
+                near == null
+                        ? Hollows.of(terrain, passages, progress)
+                        : near.hollows.on(terrain, passages, progress));
+    }
+
+    private static List<Passage> passages(Cells cells, double[] heights, List<PlacedPipe> pipes) {
+        List<Passage> passages = new ArrayList<>();
+        for (PlacedPipe pipe : pipes) {
+            PipeLink link = pipe.link();
+            int in = cells.at(pipe.pipe().inletX(), pipe.pipe().inletY());
+            if (link == null || in < 0 || Double.isNaN(heights[in])) {
+                continue;
+            }
+            int out = cells.at(pipe.pipe().outletX(), pipe.pipe().outletY());
+            boolean away = link.outletVertex() < 0 || out < 0 || Double.isNaN(heights[out]);
+            if (in == out) {
+                continue; // both ends in one cell: water is there already
+            }
+            heights[in] = Math.min(heights[in], link.inletHeight());
+            passages.add(
+                    away
+                            ? new Passage(
+                                    in,
+                                    Hollow.OUTSIDE,
+                                    Math.max(link.inletHeight(), link.outletHeight()))
+                            : new Passage(in, out, link.inletHeight()));
+        }
+        return passages;
     }
 
     /**
@@ -99,9 +125,7 @@ public final class FlowGrid {
 
         /** Water over the surface itself. */
         public FlowGrid flow(List<PlacedPipe> pipes, Progress progress) {
-            progress.report(0.5, "finding the ways of water");
-            double[] own = heights.clone();
-            return new FlowGrid(cells, own, GridFlood.of(cells, own, pipes, progress), progress);
+            return of(cells, heights.clone(), pipes, null, progress);
         }
 
         /**
@@ -116,10 +140,15 @@ public final class FlowGrid {
             return CellHeights.changed(mesh, heights, boxes, changed, unchanged, cells, progress);
         }
 
-        /** Water over a surface of which these are the heights; they are taken over. */
-        public FlowGrid flow(double[] taken, List<PlacedPipe> pipes, Progress progress) {
-            return new FlowGrid(
-                    cells, taken, GridFlood.of(cells, taken, pipes, progress), progress);
+        /**
+         * Water over a surface of which these are the heights; they are taken over.
+         *
+         * @param near water over these cells with other heights: the answer is the same without,
+         *     but what did not change is not worked out again
+         */
+        public FlowGrid flow(
+                double[] taken, List<PlacedPipe> pipes, FlowGrid near, Progress progress) {
+            return of(cells, taken, pipes, near, progress);
         }
     }
 
@@ -127,16 +156,17 @@ public final class FlowGrid {
      * Water over cells whose heights are given by rows from the south; NaN where there is no land.
      */
     static FlowGrid of(Cells cells, double[] heights) {
-        return new FlowGrid(
-                cells,
-                heights,
-                GridFlood.of(cells, heights, List.of(), Progress.NONE),
-                Progress.NONE);
+        return of(cells, heights, List.of(), null, Progress.NONE);
     }
 
     /** The cells. */
     public Cells cells() {
         return cells;
+    }
+
+    /** The hollows of the surface, one inside another. */
+    public Hollows hollows() {
+        return hollows;
     }
 
     /** Height of a cell, m; NaN where there is no land. */
@@ -146,17 +176,29 @@ public final class FlowGrid {
 
     /** Height to which water stands on the cell once all is full, m; NaN where there is no land. */
     public double level(int cell) {
-        return levels[cell];
+        return hollows.level(cell);
     }
 
-    /** The cell to which water goes from this one, or {@link #LEAVES}. */
+    /**
+     * The cell to which water goes from this one, or {@link #LEAVES}, as from a cell without land.
+     * From the deepest cell of a hollow and through a pipe it may lie far away.
+     */
     public int next(int cell) {
-        return next[cell];
+        return isLand(cell) ? downhill.next(cell) : LEAVES;
+    }
+
+    private boolean isLand(int cell) {
+        return !Double.isNaN(heights[cell]);
     }
 
     /** Area of the land that drains through the cell, its own included, m². */
     public double drained(int cell) {
-        return drained[cell] * cells.area();
+        return downhill.drained(cell);
+    }
+
+    /** The cells through which at least {@code area} m² drain, in the order of their numbers. */
+    public int[] carrying(double area) {
+        return downhill.carrying((int) Math.max(1, Math.ceil(area / cells.area())));
     }
 
     /**
@@ -164,46 +206,16 @@ public final class FlowGrid {
      * hole in it, so that water from beyond may come along.
      */
     public boolean reachesRim(int cell) {
-        return fromRim[cell];
+        return isLand(cell) && downhill.isCutOff(cell);
     }
 
-    private void direct(Progress progress) {
-        for (int i = 0; i < order.length; i++) {
-            if (i % GridFlood.OFTEN == 0) {
-                progress.check();
-            }
-            int cell = order[i];
-            int row = cell / cells.columns();
-            int column = cell % cells.columns();
-            double steepest = 0;
-            for (int d = 0; d < 8; d++) {
-                int r = row + NORTH[d];
-                int c = column + EAST[d];
-                if (r < 0 || c < 0 || r >= cells.rows() || c >= cells.columns()) {
-                    continue;
-                }
-                int other = r * cells.columns() + c;
-                if (levels[other] < levels[cell]) {
-                    double drop = heights[cell] - heights[other];
-                    double slope = d % 2 == 0 ? drop : drop * Math.sqrt(0.5);
-                    if (slope > steepest) {
-                        steepest = slope;
-                        next[cell] = other;
-                    }
-                }
-            }
-        }
-    }
-
-    private void gather() {
-        for (int i = order.length - 1; i >= 0; i--) {
-            int cell = order[i];
-            drained[cell]++;
-            if (next[cell] != LEAVES) {
-                drained[next[cell]] += drained[cell];
-                fromRim[next[cell]] |= fromRim[cell];
-            }
-        }
+    /**
+     * Where water stands before it goes out over a cell: the deepest cell of a hollow that spills
+     * there, as into the inlet of a pipe that lies above its bottom; else the cell itself. What
+     * comes to the one comes to the other.
+     */
+    public int standsAt(int cell) {
+        return isLand(cell) ? downhill.standsAt(cell) : cell;
     }
 
     /**
@@ -218,40 +230,32 @@ public final class FlowGrid {
     /** The land whose water reaches each low spot. */
     public List<Drained> drainedTo(List<LowSpot> spots) {
         int[] in = SpotCells.of(cells, spots);
-        int[] first = new int[cells.count()]; // first low spot on the way from here, or -1
-        int[] after = new int[spots.size()];
-        Arrays.fill(after, -2);
-        long[] own = new long[spots.size()];
+        double[] area = new double[spots.size()];
         boolean[] least = new boolean[spots.size()];
-        for (int cell : order) {
+        for (int cell = 0; cell < in.length; cell++) {
             int spot = in[cell];
-            int behind = next[cell] == LEAVES ? -1 : first[next[cell]];
-            if (spot < 0) {
-                first[cell] = behind;
-            } else {
-                first[cell] = spot;
-                least[spot] |= fromRim[cell];
-                if (after[spot] == -2) {
-                    after[spot] = behind; // its first cell in flood order is where it spills
-                }
+            if (spot < 0 || !isLand(cell)) {
+                continue;
             }
-            if (first[cell] >= 0) {
-                own[first[cell]]++;
+            least[spot] |= reachesRim(cell);
+            int at = next(cell);
+            while (at != LEAVES && in[at] != spot) {
+                at = next(at);
             }
-        }
-        double[] total = new double[spots.size()];
-        for (int spot = 0; spot < total.length; spot++) {
-            int at = spot;
-            for (int hops = 0; at >= 0 && hops <= total.length; hops++) {
-                total[at] += own[spot] * cells.area();
-                at = after[at];
+            if (at == LEAVES) {
+                area[spot] += drained(cell); // it does not come back
             }
         }
         List<Drained> drains = new ArrayList<>();
-        for (int spot = 0; spot < total.length; spot++) {
-            drains.add(new Drained(total[spot], least[spot]));
+        for (int spot = 0; spot < area.length; spot++) {
+            drains.add(new Drained(area[spot], least[spot]));
         }
         return drains;
+    }
+
+    /** The cells of low spots, by their numbers; -1 for all others. */
+    public int[] cellsOf(List<LowSpot> spots) {
+        return SpotCells.of(cells, spots);
     }
 
     /**
@@ -260,100 +264,90 @@ public final class FlowGrid {
      * @param length m, zero where none comes from elsewhere
      * @param fall how much higher its head lies than its end, m
      */
-    public record Way(double length, double fall) {}
-
-    /** The cells of low spots, by their numbers; -1 for all others. */
-    public int[] cellsOf(List<LowSpot> spots) {
-        return SpotCells.of(cells, spots);
+    public record Way(double length, double fall) {
+        /** No way: nothing comes. */
+        public static final Way NONE = new Way(0, 0);
     }
 
     /**
-     * The longest way to each of several places, ended where it comes to the first of their cells.
+     * What comes to a place.
+     *
+     * @param area land whose water meets this place before all others, its own cells left out, m²
+     * @param isLeast whether more may come from beyond the survey
+     * @param way the longest way of that water
+     */
+    public record Gathered(double area, boolean isLeast, Way way) {}
+
+    /**
+     * What comes to each of several places, each bit of land counted where its water first meets
+     * one of them.
      *
      * @param places number of the place that each cell belongs to, or -1
      * @param count how many places there are
      */
-    public List<Way> farthest(int[] places, int count) {
-        int[] end = new int[cells.count()];
-        double[] length = new double[cells.count()];
-        int[] farthest = new int[count];
-        double[] most = new double[count];
-        Arrays.fill(farthest, -1);
-        for (int cell : order) {
-            int after = next[cell];
-            if (places[cell] >= 0) {
-                end[cell] = cell;
-            } else if (after == LEAVES || end[after] < 0) {
-                end[cell] = -1;
-                continue;
-            } else {
-                end[cell] = end[after];
-                length[cell] =
-                        length[after]
-                                + Math.hypot(
-                                        cells.x(cell) - cells.x(after),
-                                        cells.y(cell) - cells.y(after));
-            }
-            int place = places[end[cell]];
-            if (farthest[place] < 0 || length[cell] > most[place]) {
-                most[place] = length[cell];
-                farthest[place] = cell;
-            }
-        }
-        List<Way> ways = new ArrayList<>();
-        for (int place = 0; place < count; place++) {
-            int head = farthest[place];
-            ways.add(
-                    head < 0
-                            ? new Way(0, 0)
+    public List<Gathered> gathered(int[] places, int count) {
+        List<Gathered> all = new ArrayList<>();
+        for (Downhill.Supply supply : downhill.supplies(places, count)) {
+            Way way =
+                    supply.from() < 0
+                            ? Way.NONE
                             : new Way(
-                                    most[place], Math.max(0, heights[head] - heights[end[head]])));
+                                    supply.length(),
+                                    Math.max(0, heights[supply.from()] - heights[supply.to()]));
+            all.add(new Gathered(supply.cells() * cells.area(), supply.rim() > 0, way));
         }
-        return ways;
+        return all;
+    }
+
+    /** The longest way of water to a cell with land. */
+    public Way longest(int cell) {
+        int[] places = new int[cells.count()];
+        Arrays.fill(places, -1);
+        places[cell] = 0;
+        return gathered(places, 1).get(0).way();
     }
 
     /**
-     * The way water takes from a cell until it leaves the land, through the middles of cells;
-     * points on a straight run are left out.
+     * Every way that drains at least {@code area} m², from its head or from where it joins on; from
+     * the highest head down.
      */
-    public Trace path(int from) {
-        List<Integer> way = new ArrayList<>();
-        for (int cell = from; cell != LEAVES; cell = next[cell]) {
-            way.add(cell);
-        }
-        return trace(way);
-    }
-
-    /** Every way that drains at least {@code area} m², from its head or from where it joins on. */
     public List<FlowPath> paths(double area) {
-        boolean[] fed = new boolean[cells.count()];
-        for (int cell : order) {
-            if (next[cell] != LEAVES && drained(cell) >= area) {
-                fed[next[cell]] = true;
+        int[] carrying = carrying(area);
+        var fed = new BitSet();
+        for (int cell : carrying) {
+            int next = next(cell);
+            if (next != LEAVES) {
+                fed.set(next);
             }
         }
-        boolean[] drawn = new boolean[cells.count()];
+        List<Integer> heads =
+                IntStream.of(carrying)
+                        .filter(cell -> !fed.get(cell))
+                        .boxed()
+                        .sorted(
+                                Comparator.comparingDouble((Integer cell) -> -heights[cell])
+                                        .thenComparingInt(cell -> cell))
+                        .toList();
+        var drawn = new BitSet();
         List<FlowPath> paths = new ArrayList<>();
-        for (int i = order.length - 1; i >= 0; i--) {
-            int head = order[i];
-            if (drained(head) < area || fed[head]) {
-                continue;
-            }
+        for (int head : heads) {
             List<Integer> way = new ArrayList<>();
             int last = head;
-            for (int cell = head; cell != LEAVES; cell = next[cell]) {
+            for (int cell = head; cell != LEAVES; cell = next(cell)) {
                 way.add(cell);
-                if (drawn[cell]) {
+                if (drawn.get(cell)) {
                     break;
                 }
-                drawn[cell] = true;
+                drawn.set(cell);
                 last = cell;
+                IntStream.of(downhill.crossing(cell)).forEach(way::add);
             }
             paths.add(new FlowPath(trace(way), drained(head), drained(last)));
         }
         return paths;
     }
 
+    /** A course through the middles of cells; points on a straight run are left out. */
     private Trace trace(List<Integer> way) {
         List<Integer> kept = new ArrayList<>();
         for (int i = 0; i < way.size(); i++) {

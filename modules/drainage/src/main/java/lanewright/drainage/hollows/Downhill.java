@@ -1,7 +1,9 @@
 package lanewright.drainage.hollows;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.List;
 
 /**
  * The one way down from every cell, and the land whose water comes through it.
@@ -11,8 +13,9 @@ import java.util.BitSet;
  * 1984). Over level ground it goes away from the higher and toward the lower edge (Barnes, Lehman
  * and Mulla, An efficient assignment of drainage direction over flat surfaces, 2014, after
  * Garbrecht and Martz, 1997). From the deepest cell of a hollow it goes to the first cell beyond
- * the saddle by which the hollow, full, lets it out: a pool passes on what comes to it. Where the
- * survey ends and nothing near is lower, water leaves.
+ * the saddle by which the hollow, full, lets it out: a pool passes on what comes to it. Where
+ * nothing near is lower and a passage falls, water goes through it. Where the survey ends and
+ * nothing near is lower, water leaves.
  *
  * <p>Where it fails: eight directions bend flow over a plane by up to 22.5°, so an area that drains
  * to one place on a smooth slope can be off; in valleys and ditches it is good.
@@ -25,16 +28,15 @@ public final class Downhill {
     /** Slopes are taken as no less than this where they divide, rise over run. Our choice. */
     public static final double LEAST_SLOPE = 0.001;
 
-    private static final int[] NO_PITS = {};
+    private static final int[] NO_CELLS = {};
 
     private final Hollows hollows;
     private final Terrain terrain;
     private final Layout layout;
-    private int[] fromPits = new int[0];
     private long[] jumps = new long[0];
     private boolean jumpsKnown;
 
-    /** Cells to which water goes from some pit: few. */
+    /** Cells to which water goes from some pit or passage: few. */
     private final BitSet met = new BitSet();
 
     private final int[][] rims;
@@ -57,9 +59,11 @@ public final class Downhill {
             return layout.neighbour(cell, way);
         }
         checkLand(cell);
-        return way == Ways.OUT
-                ? LEAVES
-                : hollows.nest().exit(hollows.roots().leaf(hollows.roots().of(cell)));
+        return switch (way) {
+            case Ways.OUT -> LEAVES;
+            case Ways.THROUGH -> hollows.passages().through(cell);
+            default -> hollows.nest().exit(hollows.roots().leaf(hollows.roots().of(cell)));
+        };
     }
 
     private void checkLand(int cell) {
@@ -141,84 +145,122 @@ public final class Downhill {
         }
     }
 
-    /**
-     * All cells whose water comes through a cell, itself included, in the order of their numbers.
-     */
-    public int[] catchment(int cell) {
-        checkLand(cell);
-        int[] found = new int[Math.max(16, accumulated(cell))];
-        int end = 1;
-        found[0] = cell;
-        for (int i = 0; i < end; i++) {
-            int at = found[i];
-            for (int way = 0; way < 8; way++) {
-                int other = layout.neighbour(at, way);
-                if (other >= 0 && wayOf(other) == (way + 4) % 8) {
-                    found[end++] = other;
+    /** Cells through which at least so many cells' water comes, in the order of their numbers. */
+    public int[] carrying(int least) {
+        int[] found = new int[1024];
+        int count = 0;
+        for (int tile = 0; tile < layout.tiles(); tile++) {
+            byte[] ways = hollows.tile(tile).ways();
+            for (int local = 0; local < ways.length; local++) {
+                if (hollows.through(tile, local) >= least
+                        && (ways[local] & Ways.MASK) != Ways.NONE) {
+                    found = room(found, count + 1);
+                    found[count++] = layout.cell(tile, local);
                 }
             }
-            for (int pit : pitsTo(at)) {
-                found[end++] = pit;
-            }
         }
-        int[] all = Arrays.copyOf(found, end);
+        int[] all = Arrays.copyOf(found, count);
         Arrays.sort(all);
         return all;
     }
 
     /**
-     * The longest way of water to a cell.
-     *
-     * @param length from middle to middle of cells, straight across a pool, m
-     * @param from the cell that it begins in
+     * All cells whose water comes through a cell, itself included, in the order of their numbers.
      */
-    public record Longest(double length, int from) {}
-
-    /** The longest way of water to a cell; of equally long ones that from the lowest number. */
-    public Longest longest(int cell) {
+    public int[] catchment(int cell) {
         checkLand(cell);
-        int[] found = new int[Math.max(16, accumulated(cell))];
-        double[] length = new double[found.length];
-        int end = 1;
-        int farthest = 0;
-        found[0] = cell;
-        for (int i = 0; i < end; i++) {
-            int at = found[i];
-            boolean farther =
-                    length[i] > length[farthest]
-                            || (length[i] == length[farthest] && at < found[farthest]);
-            farthest = farther ? i : farthest;
-            for (int way = 0; way < 8; way++) {
-                int other = layout.neighbour(at, way);
-                if (other >= 0 && wayOf(other) == (way + 4) % 8) {
-                    length[end] = length[i] + apart(at, other);
-                    found[end++] = other;
-                }
+        var upstream = new Upstream(this, hollows);
+        upstream.climb(cell, null);
+        int[] all = new int[upstream.count()];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = upstream.cell(i);
+        }
+        Arrays.sort(all);
+        return all;
+    }
+
+    /**
+     * What comes to a place that is one or more cells.
+     *
+     * @param cells how many cells' water meets this place before all others, its own left out
+     * @param rim how many of those lie at the survey's edge
+     * @param length the longest way of that water, from middle to middle of cells, straight across
+     *     a pool, m
+     * @param from the cell that it begins in; of equally long ones that of the lowest number; the
+     *     place's own where nothing comes
+     * @param to the cell of the place to which it comes
+     */
+    public record Supply(int cells, int rim, double length, int from, int to) {}
+
+    /**
+     * What comes to each of several places. Water that has been in one is not counted at another.
+     *
+     * @param places number of the place that each cell belongs to, or -1
+     * @param count how many places there are
+     * @return one for each place; from and to are -1 for one without a cell that has land
+     */
+    public List<Supply> supplies(int[] places, int count) {
+        int[] cells = new int[count];
+        int[] rim = new int[count];
+        double[] length = new double[count];
+        int[] from = new int[count];
+        int[] to = new int[count];
+        Arrays.fill(from, -1);
+        Arrays.fill(to, -1);
+        var upstream = new Upstream(this, hollows);
+        for (int cell = 0; cell < places.length; cell++) {
+            int place = places[cell];
+            if (place < 0 || Double.isNaN(terrain.height(cell))) {
+                continue;
             }
-            for (int pit : pitsTo(at)) {
-                length[end] = length[i] + apart(at, pit);
-                found[end++] = pit;
+            upstream.climb(cell, places);
+            cells[place] += upstream.count() - 1;
+            int far = farthest(upstream);
+            if (from[place] < 0
+                    || upstream.length(far) > length[place]
+                    || (upstream.length(far) == length[place]
+                            && upstream.cell(far) < from[place])) {
+                length[place] = upstream.length(far);
+                from[place] = upstream.cell(far);
+                to[place] = cell;
+            }
+            for (int i = 1; i < upstream.count(); i++) {
+                rim[place] += isRim(upstream.cell(i)) ? 1 : 0;
             }
         }
-        return new Longest(length[farthest], found[farthest]);
+        List<Supply> all = new ArrayList<>();
+        for (int place = 0; place < count; place++) {
+            all.add(new Supply(cells[place], rim[place], length[place], from[place], to[place]));
+        }
+        return all;
     }
 
-    private double apart(int cell, int other) {
-        int columns = terrain.columns();
-        int north = cell / columns - other / columns;
-        int east = cell % columns - other % columns;
-        return Math.sqrt((double) north * north + (double) east * east) * terrain.cellSize();
+    private static int farthest(Upstream upstream) {
+        int far = 0;
+        for (int i = 1; i < upstream.count(); i++) {
+            if (upstream.length(i) > upstream.length(far)
+                    || (upstream.length(i) == upstream.length(far)
+                            && upstream.cell(i) < upstream.cell(far))) {
+                far = i;
+            }
+        }
+        return far;
     }
 
-    private int wayOf(int cell) {
+    private boolean isRim(int cell) {
+        return (hollows.tile(layout.tile(cell)).ways()[layout.local(cell)] & Ways.RIM) != 0;
+    }
+
+    /** The way from a cell as {@link Ways} has it. */
+    int way(int cell) {
         return hollows.tile(layout.tile(cell)).ways()[layout.local(cell)] & Ways.MASK;
     }
 
-    /** Pits from which water goes to a cell. */
-    private int[] pitsTo(int cell) {
+    /** Cells that lie elsewhere, pits or ends of passages, from which water goes to a cell. */
+    int[] sources(int cell) {
         knowJumps();
         if (!met.get(cell)) {
-            return NO_PITS;
+            return NO_CELLS;
         }
         int from = Arrays.binarySearch(jumps, (long) cell << 32);
         from = from < 0 ? -from - 1 : from;
@@ -228,7 +270,7 @@ public final class Downhill {
         }
         int[] found = new int[to - from];
         for (int i = from; i < to; i++) {
-            found[i - from] = fromPits[(int) jumps[i]];
+            found[i - from] = (int) jumps[i];
         }
         return found;
     }
@@ -239,54 +281,87 @@ public final class Downhill {
         }
         Roots roots = hollows.roots();
         int leaves = roots.leafCount();
-        fromPits = new int[leaves];
-        jumps = new long[leaves];
+        List<Passage> passages = hollows.passages().all();
+        long[] found = new long[leaves + passages.size()];
         int count = 0;
         for (int leaf = 1; leaf < leaves; leaf++) {
-            fromPits[leaf] = roots.pit(leaf);
-            int exit = hollows.nest().exit(leaf);
-            if (exit >= 0) {
-                jumps[count++] = ((long) exit << 32) | leaf;
-                met.set(exit);
+            count = jump(found, count, roots.pit(leaf), hollows.nest().exit(leaf));
+        }
+        for (Passage passage : passages) {
+            int cell = passage.from();
+            if (way(cell) == Ways.THROUGH && hollows.passages().through(cell) == passage.to()) {
+                count = jump(found, count, cell, passage.to());
             }
         }
-        jumps = Arrays.copyOf(jumps, count);
-        Arrays.sort(jumps);
+        jumps = Arrays.stream(found, 0, count).sorted().distinct().toArray();
         jumpsKnown = true;
+    }
+
+    private int jump(long[] found, int count, int from, int to) {
+        if (to < 0) {
+            return count;
+        }
+        met.set(to);
+        found[count] = ((long) to << 32) | from;
+        return count + 1;
     }
 
     /**
      * The way that water takes from a cell until it leaves the survey, from cell to neighbouring
-     * cell. A hollow is crossed from its deepest cell to its saddle by the way on which water would
-     * run down from there.
+     * cell, but where it goes through a passage. A hollow is crossed from its deepest cell to its
+     * saddle by the way on which water would run down from there.
      */
     public int[] path(int from) {
         checkLand(from);
         int[] way = new int[64];
         int count = 0;
-        int cell = from;
-        while (cell != LEAVES) {
-            way = room(way, count + 1);
+        for (int cell = from; cell != LEAVES; cell = next(cell)) {
+            int[] climb = crossing(cell);
+            way = room(way, count + 1 + climb.length);
             way[count++] = cell;
-            int next = next(cell);
-            if (isPit(cell)) {
-                int climb = count;
-                int leaf = hollows.roots().leaf(hollows.roots().of(cell));
-                int back = hollows.nest().exitFrom(leaf);
-                while (back != cell) {
-                    way = room(way, count + 1);
-                    way[count++] = back;
-                    back = next(back);
-                }
-                for (int i = climb, j = count - 1; i < j; i++, j--) {
-                    int spare = way[i];
-                    way[i] = way[j];
-                    way[j] = spare;
-                }
-            }
-            cell = next;
+            System.arraycopy(climb, 0, way, count, climb.length);
+            count += climb.length;
         }
         return Arrays.copyOf(way, count);
+    }
+
+    /**
+     * The cells that water crosses between a hollow's deepest and the first beyond its saddle: up
+     * the way on which it would run down from there. None from a cell that is no pit.
+     */
+    public int[] crossing(int cell) {
+        if (!isPit(cell)) {
+            return NO_CELLS;
+        }
+        int[] way = new int[64];
+        int count = 0;
+        int back = exitFrom(cell);
+        while (back != cell) {
+            way = room(way, count + 1);
+            way[count++] = back;
+            back = next(back);
+        }
+        for (int i = 0, j = count - 1; i < j; i++, j--) {
+            int spare = way[i];
+            way[i] = way[j];
+            way[j] = spare;
+        }
+        return Arrays.copyOf(way, count);
+    }
+
+    /**
+     * Where water stands that goes out over a cell: the deepest cell of a hollow that lets its
+     * water out there, once full, else the cell itself.
+     */
+    public int standsAt(int cell) {
+        checkLand(cell);
+        int leaf = hollows.roots().leaf(hollows.roots().of(cell));
+        boolean spills = leaf != Roots.OPEN && hollows.nest().exitFrom(leaf) == cell;
+        return spills ? hollows.roots().pit(leaf) : cell;
+    }
+
+    private int exitFrom(int pit) {
+        return hollows.nest().exitFrom(hollows.roots().leaf(hollows.roots().of(pit)));
     }
 
     private static int[] room(int[] way, int count) {
@@ -295,7 +370,7 @@ public final class Downhill {
 
     /** Slope of the ground along the way down from a cell, rise over run; zero where none is. */
     public double slope(int cell) {
-        int way = wayOf(cell);
+        int way = way(cell);
         if (way >= 8) {
             checkLand(cell);
             return 0;
@@ -318,7 +393,8 @@ public final class Downhill {
     public int[] outlets() {
         var found = new BitSet();
         for (int cell = 0; cell < terrain.cells(); cell++) {
-            if (wayOf(cell) == Ways.OUT || (isPit(cell) && next(cell) == LEAVES)) {
+            if (way(cell) == Ways.OUT
+                    || ((isPit(cell) || way(cell) == Ways.THROUGH) && next(cell) == LEAVES)) {
                 found.set(cell);
             }
         }

@@ -4,8 +4,10 @@ import java.util.Arrays;
 
 /**
  * Saddles: pairs of cells side by side, over which water of one root's land can come to another's.
- * Ordered by height, then by the lower and by the higher number of the two cells; no two are equal,
- * so that every choice among them is the only one.
+ * Ordered by height, then by the height of the lower cell, then by the lower and by the higher
+ * number of the two cells; no two are equal, so that every choice among them is the only one. So
+ * water that comes over a cell from which several ways lead down takes the lowest, and which it
+ * takes hangs on numbers only where ground is equally high.
  */
 final class Edges {
 
@@ -13,6 +15,7 @@ final class Edges {
     static final int OUTSIDE = -1;
 
     private double[] heights = new double[64];
+    private double[] lows = new double[64];
     private int[] cells = new int[64];
     private int[] others = new int[64];
     private int[] tiles = new int[64];
@@ -57,11 +60,19 @@ final class Edges {
         return otherRoots[edge];
     }
 
-    int add(double height, int cell, int other, int tile, int root, int otherTile, int otherRoot) {
+    int add(
+            double height,
+            double low,
+            int cell,
+            int other,
+            int tile,
+            int root,
+            int otherTile,
+            int otherRoot) {
         if (size == heights.length) {
             grow();
         }
-        put(size, height, cell, other);
+        put(size, height, low, cell, other);
         tiles[size] = tile;
         roots[size] = root;
         otherTiles[size] = otherTile;
@@ -72,6 +83,7 @@ final class Edges {
     private void grow() {
         int more = 2 * size;
         heights = Arrays.copyOf(heights, more);
+        lows = Arrays.copyOf(lows, more);
         cells = Arrays.copyOf(cells, more);
         others = Arrays.copyOf(others, more);
         tiles = Arrays.copyOf(tiles, more);
@@ -80,8 +92,9 @@ final class Edges {
         otherRoots = Arrays.copyOf(otherRoots, more);
     }
 
-    private void put(int at, double height, int cell, int other) {
+    private void put(int at, double height, double low, int cell, int other) {
         heights[at] = height;
+        lows[at] = low;
         cells[at] = cell;
         others[at] = other;
     }
@@ -91,24 +104,22 @@ final class Edges {
     }
 
     boolean isBefore(int edge, Edges of, int second) {
-        return isBefore(
-                heights[edge],
-                cells[edge],
-                others[edge],
-                of.heights[second],
-                of.cells[second],
-                of.others[second]);
+        return isBefore(heights[edge], lows[edge], cells[edge], others[edge], of, second);
     }
 
-    static boolean isBefore(double z, int cell, int other, double z2, int cell2, int other2) {
-        if (z != z2) {
-            return z < z2;
+    private static boolean isBefore(
+            double z, double low, int cell, int other, Edges of, int second) {
+        if (z != of.heights[second]) {
+            return z < of.heights[second];
         }
-        if (cell != cell2) {
-            return cell < cell2;
+        if (low != of.lows[second]) {
+            return low < of.lows[second];
+        }
+        if (cell != of.cells[second]) {
+            return cell < of.cells[second];
         }
         // Out of the survey comes after all cells.
-        return Integer.compareUnsigned(other, other2) < 0;
+        return Integer.compareUnsigned(other, of.others[second]) < 0;
     }
 
     /** Numbers of all edges from the lowest up. */
@@ -142,6 +153,7 @@ final class Edges {
     Edges chosen(int[] which, int count) {
         var kept = new Edges();
         kept.heights = new double[count];
+        kept.lows = new double[count];
         kept.cells = new int[count];
         kept.others = new int[count];
         kept.tiles = new int[count];
@@ -151,7 +163,7 @@ final class Edges {
         kept.size = count;
         for (int i = 0; i < count; i++) {
             int edge = which[i];
-            kept.put(i, heights[edge], cells[edge], others[edge]);
+            kept.put(i, heights[edge], lows[edge], cells[edge], others[edge]);
             kept.tiles[i] = tiles[edge];
             kept.roots[i] = roots[edge];
             kept.otherTiles[i] = otherTiles[edge];
@@ -183,6 +195,7 @@ final class Edges {
         void take(
                 long pair,
                 double height,
+                double low,
                 int cell,
                 int other,
                 int tile,
@@ -194,14 +207,8 @@ final class Edges {
             while (keys[at] != 0) {
                 if (keys[at] == pair) {
                     int known = slots[at];
-                    if (isBefore(
-                            height,
-                            cell,
-                            other,
-                            edges.heights[known],
-                            edges.cells[known],
-                            edges.others[known])) {
-                        edges.put(known, height, cell, other);
+                    if (isBefore(height, low, cell, other, edges, known)) {
+                        edges.put(known, height, low, cell, other);
                         edges.tiles[known] = tile;
                         edges.roots[known] = root;
                         edges.otherTiles[known] = otherTile;
@@ -212,7 +219,7 @@ final class Edges {
                 at = (at + 1) & mask;
             }
             keys[at] = pair;
-            slots[at] = edges.add(height, cell, other, tile, root, otherTile, otherRoot);
+            slots[at] = edges.add(height, low, cell, other, tile, root, otherTile, otherRoot);
             if (2 * edges.size() > keys.length) {
                 grow();
             }

@@ -15,6 +15,7 @@ final class Flats {
 
     private final Terrain terrain;
     private final Layout layout;
+    private final Passages passages;
     private final byte[][] ways;
     private final boolean[] own;
     private final BitSet seen = new BitSet();
@@ -27,8 +28,9 @@ final class Flats {
     private int[] queue = new int[64];
     private int count;
 
-    private Flats(Terrain terrain, byte[][] ways, boolean[] own) {
+    private Flats(Terrain terrain, Passages passages, byte[][] ways, boolean[] own) {
         this.terrain = terrain;
+        this.passages = passages;
         this.layout = terrain.layout();
         this.ways = ways;
         this.own = own;
@@ -43,8 +45,9 @@ final class Flats {
      * @param near cells that changed and those beside: where a flat may have changed though none of
      *     its cells in {@code own} says so
      */
-    static void resolve(Terrain terrain, byte[][] ways, boolean[] own, List<Box> near) {
-        var flats = new Flats(terrain, ways, own.clone());
+    static void resolve(
+            Terrain terrain, Passages passages, byte[][] ways, boolean[] own, List<Box> near) {
+        var flats = new Flats(terrain, passages, ways, own.clone());
         for (int tile = 0; tile < ways.length; tile++) {
             if (own[tile]) {
                 flats.tile(tile);
@@ -128,7 +131,9 @@ final class Flats {
     /** The way that the cell has before flats are looked at. */
     private int raw(int cell) {
         int tile = layout.tile(cell);
-        return own[tile] ? ways[tile][layout.local(cell)] : Ways.way(terrain, cell);
+        return own[tile]
+                ? ways[tile][layout.local(cell)]
+                : passages.way(cell, Ways.way(terrain, cell));
     }
 
     private boolean isFlat(int i) {

@@ -18,9 +18,9 @@ import org.jspecify.annotations.Nullable;
  * spills (Kruskal's spanning tree over the basins, as in Cordonnier, Bovy and Braun, A versatile,
  * linear complexity algorithm for flow routing in topographies with depressions, 2019; the levels
  * are those of Barnes, Lehman and Mulla, Priority-Flood, 2014). Cells meet their eight neighbours.
- * Water leaves at the edge of the grid and beside cells without land. Exact: levels are heights of
- * cells, equal heights are taken in the order of cell numbers, and nothing hangs on the number of
- * cores.
+ * Water leaves at the edge of the grid and beside cells without land. A {@link Passage} is a saddle
+ * between cells that do not lie side by side. Exact: levels are heights of cells and passages,
+ * equal heights are taken in the order of cell numbers, and nothing hangs on the number of cores.
  *
  * <p>Work and memory grow with the number of cells, and no heap is kept over them: 15 bytes a cell
  * (8 of them the height), and some 250 for each pit and each cell where a way passes from tile to
@@ -31,6 +31,7 @@ import org.jspecify.annotations.Nullable;
 public final class Hollows {
 
     private final Terrain terrain;
+    private final Passages passages;
     private final Tile[] tiles;
     private final Edges[] lists;
     private final Ladder ladder;
@@ -47,12 +48,14 @@ public final class Hollows {
 
     private Hollows(
             Terrain terrain,
+            Passages passages,
             Tile[] tiles,
             Edges[] lists,
             boolean[] redone,
             @Nullable Hollows known,
             Progress progress) {
         this.terrain = terrain;
+        this.passages = passages;
         this.tiles = tiles;
         this.lists = lists;
         ladder = Ladder.of(lists, known == null ? null : known.ladder);
@@ -78,16 +81,19 @@ public final class Hollows {
 
     /** The hollows of a terrain. */
     public static Hollows of(Terrain terrain) {
-        return of(terrain, Progress.NONE);
+        return of(terrain, List.of(), Progress.NONE);
     }
 
     /**
      * The hollows of a terrain.
      *
+     * @param through ways of water below its ground
+     * @throws IllegalArgumentException if one of them ends where there is no land
      * @throws java.util.concurrent.CancellationException if cancelled
      */
-    public static Hollows of(Terrain terrain, Progress progress) {
+    public static Hollows of(Terrain terrain, List<Passage> through, Progress progress) {
         progress.report(0, "finding the ways of water");
+        var passages = new Passages(terrain, through);
         int count = terrain.layout().tiles();
         byte[][] ways = new byte[count][];
         SideBySide.each(
@@ -96,46 +102,58 @@ public final class Hollows {
                 (hands, tile) -> {
                     progress.check();
                     ways[tile] = hands.of(tile);
+                    passages.lead(tile, ways[tile]);
                 });
         boolean[] all = new boolean[count];
         Arrays.fill(all, true);
-        Flats.resolve(terrain, ways, all, List.of());
+        Flats.resolve(terrain, passages, ways, all, List.of());
         progress.report(0.2, "finding the ways of water");
         Tile[] tiles = new Tile[count];
-        make(terrain, ways, all, tiles, progress);
+        make(terrain, passages, ways, all, tiles, progress);
         progress.report(0.5, "filling hollows");
-        Edges[] lists = new Edges[2 * count];
+        Edges[] lists = new Edges[2 * count + 1];
         seam(terrain, tiles, all, lists);
-        return new Hollows(terrain, tiles, lists, all, null, progress);
+        lists[2 * count] = passages.edges(tiles);
+        return new Hollows(terrain, passages, tiles, lists, all, null, progress);
     }
 
     /**
      * The hollows of the terrain with other heights in a box: the same to the last bit as all
-     * worked out anew, but only tiles that the change touches are, and what joins them.
+     * worked out anew, but only tiles that the change touches are, and what joins them. Passages
+     * stay.
      *
      * @param box where heights change
      * @param heights all heights of the box, by rows from its south-west; NaN for no land
      * @throws IllegalArgumentException as {@link Terrain#changed} does
      */
     public Hollows changed(Box box, double[] heights) {
-        return to(terrain.changed(box, heights), List.of(box), Progress.NONE);
+        Terrain now = terrain.changed(box, heights);
+        List<Box> boxes = new ArrayList<>(List.of(box));
+        var stay = new Passages(now, passages.all());
+        boxes.addAll(stay.changedFrom(passages));
+        return to(now, stay, boxes, Progress.NONE);
     }
 
     /**
      * The hollows of another terrain of as many and as large cells: the same to the last bit as if
      * worked out from the start, but only tiles in which or beside which heights differ are.
      *
-     * @throws IllegalArgumentException if its cells are others
+     * @param through ways of water below its ground
+     * @throws IllegalArgumentException if its cells are others, or a passage ends where there is no
+     *     land
      * @throws java.util.concurrent.CancellationException if cancelled
      */
-    public Hollows on(Terrain other, Progress progress) {
+    public Hollows on(Terrain other, List<Passage> through, Progress progress) {
         if (!other.layout().equals(terrain.layout()) || other.cellSize() != terrain.cellSize()) {
             throw new IllegalArgumentException("the cells of the other terrain are others");
         }
-        return to(other, terrain.differences(other), progress);
+        List<Box> boxes = terrain.differences(other);
+        var now = new Passages(other, through);
+        boxes.addAll(now.changedFrom(passages));
+        return to(other, now, boxes, progress);
     }
 
-    private Hollows to(Terrain now, List<Box> boxes, Progress progress) {
+    private Hollows to(Terrain now, Passages through, List<Box> boxes, Progress progress) {
         Layout layout = now.layout();
         int count = tiles.length;
         boolean[] redone = new boolean[count];
@@ -158,10 +176,13 @@ public final class Hollows {
         for (int tile = 0; tile < count; tile++) {
             progress.check();
             ways[tile] = redone[tile] ? hands.of(tile) : tiles[tile].ways();
+            if (redone[tile]) {
+                through.lead(tile, ways[tile]);
+            }
         }
-        Flats.resolve(now, ways, redone, near);
+        Flats.resolve(now, through, ways, redone, near);
         Tile[] made = tiles.clone();
-        make(now, ways, redone, made, progress);
+        make(now, through, ways, redone, made, progress);
         boolean[] beside = new boolean[count];
         for (int tile = 0; tile < count; tile++) {
             boolean touched = redone[tile];
@@ -173,15 +194,21 @@ public final class Hollows {
         }
         Edges[] joined = lists.clone();
         seam(now, made, beside, joined);
-        return new Hollows(now, made, joined, redone, this, progress);
+        joined[2 * count] = through.edges(made);
+        return new Hollows(now, through, made, joined, redone, this, progress);
     }
 
     private static void make(
-            Terrain terrain, byte[][] ways, boolean[] which, Tile[] tiles, Progress progress) {
+            Terrain terrain,
+            Passages passages,
+            byte[][] ways,
+            boolean[] which,
+            Tile[] tiles,
+            Progress progress) {
         int[] chosen = chosen(which);
         SideBySide.each(
                 chosen.length,
-                () -> new TileMaker(terrain),
+                () -> new TileMaker(terrain, passages),
                 (hands, i) -> {
                     progress.check();
                     tiles[chosen[i]] = hands.make(chosen[i], ways[chosen[i]]);
@@ -434,7 +461,8 @@ public final class Hollows {
         return parent == Nest.NONE ? Hollow.OUTSIDE : numbers[parent];
     }
 
-    private double distance(int cell, int other) {
+    /** From middle to middle, m. */
+    double distance(int cell, int other) {
         int columns = terrain.columns();
         int north = cell / columns - other / columns;
         int east = cell % columns - other % columns;
@@ -488,35 +516,54 @@ public final class Hollows {
         return under(nest.bottom(pool), nest.level(pool));
     }
 
-    /** All cells lower than a level that hang together with one. */
+    /** All cells lower than a level that hang together with one, by passages too. */
     int[] under(int from, double level) {
         var seen = new BitSet();
-        int[] queue = new int[64];
-        int end = 0;
+        var queue = new Queue();
         if (terrain.height(from) < level) {
             seen.set(from);
-            queue[end++] = from;
+            queue.add(from);
         }
-        for (int i = 0; i < end; i++) {
+        for (int i = 0; i < queue.size; i++) {
+            int cell = queue.cells[i];
             for (int way = 0; way < 8; way++) {
-                int other = terrain.layout().neighbour(queue[i], way);
+                int other = terrain.layout().neighbour(cell, way);
                 if (other >= 0 && terrain.height(other) < level && !seen.get(other)) {
                     seen.set(other);
-                    if (end == queue.length) {
-                        queue = Arrays.copyOf(queue, 2 * end);
-                    }
-                    queue[end++] = other;
+                    queue.add(other);
+                }
+            }
+            for (int other : passages.beyond(cell, level)) {
+                if (terrain.height(other) < level && !seen.get(other)) {
+                    seen.set(other);
+                    queue.add(other);
                 }
             }
         }
-        int[] found = Arrays.copyOf(queue, end);
+        int[] found = Arrays.copyOf(queue.cells, queue.size);
         Arrays.sort(found);
         return found;
+    }
+
+    private static final class Queue {
+        private int[] cells = new int[64];
+        private int size;
+
+        void add(int cell) {
+            if (size == cells.length) {
+                cells = Arrays.copyOf(cells, 2 * size);
+            }
+            cells[size++] = cell;
+        }
     }
 
     /** The ways of water over the same terrain. */
     public Downhill downhill() {
         return new Downhill(this);
+    }
+
+    Passages passages() {
+        return passages;
     }
 
     Nest nest() {

@@ -68,10 +68,11 @@ final class Seams {
         int first = layout.cell(tile, a);
         int second = layout.cell(beside, b);
         double z = Math.max(za, zb);
+        double low = Math.min(za, zb);
         if (first < second) {
-            lowest.take(pair, z, first, second, tile, root, beside, otherRoot);
+            lowest.take(pair, z, low, first, second, tile, root, beside, otherRoot);
         } else {
-            lowest.take(pair, z, second, first, beside, otherRoot, tile, root);
+            lowest.take(pair, z, low, second, first, beside, otherRoot, tile, root);
         }
     }
 }

@@ -2,13 +2,13 @@ package lanewright.drainage.hollows;
 
 /**
  * What a tile knows by itself: every cell runs down to a root, which is a pit, or the last cell of
- * the tile on a way that goes on in another tile or leaves the survey.
+ * the tile on a way that goes on in another tile, through a passage, or leaves the survey.
  *
  * @param ways {@link Ways} by cell
  * @param roots number of the root that each cell runs to, where there is land
  * @param rootCells the roots' own cells, by their numbers in the tile
- * @param targets the cell of another tile to which each root runs on, {@link #LEAVES} or {@link
- *     #PIT}
+ * @param targets the cell to which each root runs on, of another tile or beyond a passage, {@link
+ *     #LEAVES} or {@link #PIT}
  * @param land cells that run to each root
  * @param rim how many of those lie at the survey's edge
  * @param top the highest of them, m

@@ -9,6 +9,7 @@ final class TileMaker {
 
     private final Terrain terrain;
     private final Layout layout;
+    private final Passages passages;
     private final int[] to;
     private final int[] order;
     private final byte[] waiting;
@@ -23,8 +24,9 @@ final class TileMaker {
     private int[] joined = new int[64];
     private int rootCount;
 
-    TileMaker(Terrain terrain) {
+    TileMaker(Terrain terrain, Passages passages) {
         this.terrain = terrain;
+        this.passages = passages;
         this.layout = terrain.layout();
         int most = layout.side() * layout.side();
         to = new int[most];
@@ -115,13 +117,7 @@ final class TileMaker {
                 rim[root] = 0;
                 top[root] = z[cell];
                 lowestOut[root] = Double.POSITIVE_INFINITY;
-                int way = ways[cell] & Ways.MASK;
-                targets[root] =
-                        way == Ways.PIT
-                                ? Tile.PIT
-                                : way == Ways.OUT
-                                        ? Tile.LEAVES
-                                        : layout.neighbour(layout.cell(tile, cell), way);
+                targets[root] = target(layout.cell(tile, cell), ways[cell] & Ways.MASK);
             } else {
                 root = roots[to[cell]];
             }
@@ -136,6 +132,15 @@ final class TileMaker {
                 }
             }
         }
+    }
+
+    private int target(int cell, int way) {
+        return switch (way) {
+            case Ways.PIT -> Tile.PIT;
+            case Ways.OUT -> Tile.LEAVES;
+            case Ways.THROUGH -> passages.through(cell);
+            default -> layout.neighbour(cell, way);
+        };
     }
 
     private Edges edges(int tile, double[] z, char[] roots) {
@@ -168,6 +173,7 @@ final class TileMaker {
             if (lowestOut[root] < Double.POSITIVE_INFINITY) {
                 edges.add(
                         lowestOut[root],
+                        Double.POSITIVE_INFINITY, // out of the survey comes after all cells
                         layout.cell(tile, out[root]),
                         Edges.OUTSIDE,
                         tile,
@@ -189,6 +195,7 @@ final class TileMaker {
         lowest.take(
                 pair,
                 Math.max(z[a], z[b]),
+                Math.min(z[a], z[b]),
                 layout.cell(tile, a),
                 layout.cell(tile, b),
                 tile,

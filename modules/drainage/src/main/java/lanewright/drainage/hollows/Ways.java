@@ -21,6 +21,9 @@ final class Ways {
     /** Nothing near is lower and something is as high: {@link Flats} will tell. */
     static final int FLAT = 11;
 
+    /** Nothing near is lower, and a {@link Passage} leads on. */
+    static final int THROUGH = 12;
+
     /** Which way, without the mark below. */
     static final int MASK = 15;
 

@@ -24,7 +24,8 @@ class FarthestTest {
         int[] places = new int[heights.length];
         Arrays.fill(places, -1);
         places[2 * columns + 2] = 0;
-        List<FlowGrid.Way> ways = flow.farthest(places, 2);
+        List<FlowGrid.Way> ways =
+                flow.gathered(places, 2).stream().map(FlowGrid.Gathered::way).toList();
         // From a corner of the top: a diagonal into the lane, and five cells down it.
         assertEquals(5 * 2 + 2 * Math.sqrt(2), ways.get(0).length(), 1e-12);
         assertEquals(8.9 - 2, ways.get(0).fall(), 1e-12);

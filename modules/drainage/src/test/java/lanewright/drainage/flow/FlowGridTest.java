@@ -24,6 +24,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Ways of water on grids whose answer is printed, known in closed form, or found slowly. */
 class FlowGridTest {
 
+    /** The eight neighbours, counting from east by north. */
+    private static final int[] EAST = {1, 1, 0, -1, -1, -1, 0, 1};
+
+    private static final int[] NORTH = {0, 1, 1, 1, 0, -1, -1, -1};
+
     /** By rows from the north, as printed; from memory, giving the printed directions. */
     private static final String TEXTBOOK =
             "78 72 69 71 58 49 / 74 67 56 49 46 50 / 69 53 44 37 38 48 / 64 58 55 22 31 24 / 68 61"
@@ -66,7 +71,7 @@ class FlowGridTest {
                 continue;
             }
             int d = names.indexOf(printed[i]);
-            int expected = cell + FlowGrid.NORTH[d] * 6 + FlowGrid.EAST[d];
+            int expected = cell + NORTH[d] * 6 + EAST[d];
             assertEquals(expected, flow.next(cell), "row " + i / 6 + " column " + i % 6);
         }
     }
@@ -134,7 +139,7 @@ class FlowGridTest {
                 boolean rim = row == 0 || column == 0 || row == rows - 1 || column == columns - 1;
                 double least = rim ? z[cell] : level[cell];
                 for (int d = 0; d < 8 && !rim; d++) {
-                    int other = cell + FlowGrid.NORTH[d] * columns + FlowGrid.EAST[d];
+                    int other = cell + NORTH[d] * columns + EAST[d];
                     least = Math.min(least, Math.max(z[cell], level[other]));
                 }
                 if (least < level[cell]) {
@@ -278,8 +283,10 @@ class FlowGridTest {
         Cells cells = Cells.over(hollow, 0.5, 1_000_000);
         FlowGrid flow = FlowGrid.of(hollow, cells, List.of(placed), Progress.NONE);
         int inlet = cells.at(0, 0);
-        assertEquals(FlowGrid.LEAVES, flow.next(inlet));
-        assertTrue(flow.drained(inlet) > 200, "drained " + flow.drained(inlet));
+        int deepest = flow.standsAt(inlet); // the pipe lies over the bottom
+        assertEquals(FlowGrid.LEAVES, flow.next(deepest));
+        assertTrue(flow.drained(deepest) > 200, "drained " + flow.drained(deepest));
+        assertEquals(0.1, flow.level(deepest), 1e-12);
     }
 
     @Test

@@ -362,7 +362,7 @@ class HollowsTest {
                                 z,
                                 grid.terrain(2 + seed % 2).layout().shift());
                 assertSame(Hollows.of(anew), hollows, 0);
-                assertSame(hollows, first.on(anew, Progress.NONE), 0);
+                assertSame(hollows, first.on(anew, List.of(), Progress.NONE), 0);
             }
         }
     }
@@ -388,7 +388,7 @@ class HollowsTest {
         }
     }
 
-    private static void assertSame(Hollows expected, Hollows found, double relative) {
+    static void assertSame(Hollows expected, Hollows found, double relative) {
         assertEquals(expected.size(), found.size());
         for (int number = 0; number < expected.size(); number++) {
             Hollow a = expected.hollow(number);
@@ -511,7 +511,8 @@ class HollowsTest {
         assertThrows(IllegalArgumentException.class, () -> new Box(0, 0, 0, 1));
         Hollows hollows = Hollows.of(terrain);
         Terrain wider = Terrain.of(4, 1, 1, four);
-        assertThrows(IllegalArgumentException.class, () -> hollows.on(wider, Progress.NONE));
+        assertThrows(
+                IllegalArgumentException.class, () -> hollows.on(wider, List.of(), Progress.NONE));
         assertArrayEquals(new double[4], four);
     }
 }
