@@ -47,16 +47,23 @@ final class LandWaters {
      * What stands on the land as it will be, and what crosses its border.
      *
      * @param before what crosses the border of the land as it is
+     * @param after what crosses it then
+     * @param hollows of the land as it will be
      */
-    LandWater of(LandWater.Border before, FlowGrid after, List<Pool> pools, Progress progress) {
+    LandWater of(
+            LandWater.Border before,
+            LandWater.Border after,
+            Hollows hollows,
+            List<Pool> pools,
+            Progress progress) {
         Wetting asked = options.wetting();
         return new LandWater(
-                spots(after.hollows(), pools, progress),
+                spots(hollows, pools, progress),
                 asked.steps(),
                 asked.soaks(),
                 asked.boundary() != null,
                 before,
-                border(after));
+                after);
     }
 
     private List<LandWater.InSpot> spots(Hollows hollows, List<Pool> pools, Progress progress) {

@@ -103,7 +103,8 @@ final class Water {
         List<FlowGrid.Drained> drainedBefore = bare.drained(flowBefore, before);
         progress.check();
         progress.report(0.4, "looking for low spots");
-        var built = new Built(base, flowBefore, spots.exits(), progress);
+        var land = new LandWaters(cells, options, bare.within(cells, options.wetting().boundary()));
+        var built = new Built(base, flowBefore, land, spots.exits(), progress);
         built.find();
         LowSpots after = built.after();
         LowSpots heldAfter = built.held();
@@ -200,9 +201,13 @@ final class Water {
                         options.soil() != WaterOptions.Soil.FIRM));
         findings.addAll(Descents.check(descents));
         progress.report(0.95, "filling hollows");
-        var land = new LandWaters(cells, options, bare.within(cells, options.wetting().boundary()));
         LandWater standingWater =
-                land.of(bare.border(flowBefore, options, land), flowAfter, pools, progress);
+                land.of(
+                        bare.border(flowBefore, options, land),
+                        built.border(),
+                        flowAfter.hollows(),
+                        pools,
+                        progress);
         findings.addAll(DitchEnd.check(drainage.ends(), options.outlets()));
         findings.addAll(LaneDrainages.falls(drainage, tables.limits()));
         return new WaterReport(
@@ -235,6 +240,7 @@ final class Water {
     private final class Built {
         private final FlowGrid.Base base;
         private final FlowGrid before;
+        private final LandWaters land;
         private final LowSpotSearch.Exits exits;
         private final Progress progress;
         private final List<PlacedPipe> placed;
@@ -243,10 +249,17 @@ final class Water {
         private @Nullable LowSpots after;
         private @Nullable LowSpots held;
         private @Nullable FlowGrid flow;
+        private LandWater.@Nullable Border border;
 
-        Built(FlowGrid.Base base, FlowGrid before, LowSpotSearch.Exits exits, Progress progress) {
+        Built(
+                FlowGrid.Base base,
+                FlowGrid before,
+                LandWaters land,
+                LowSpotSearch.Exits exits,
+                Progress progress) {
             this.base = base;
             this.before = before;
+            this.land = land;
             this.exits = exits;
             this.progress = progress;
             placed = pipes.stream().map(pipe -> PlacedPipe.on(finished, pipe)).toList();
@@ -276,14 +289,17 @@ final class Water {
             switch (part) {
                 case 0 -> after = ready.all(options.listed());
                 case 1 -> held = ready.within(exits, options.listed());
-                default ->
-                        flow =
-                                bare.built(
-                                        base,
-                                        before,
-                                        Objects.requireNonNull(heights),
-                                        placed,
-                                        progress);
+                default -> {
+                    FlowGrid made =
+                            bare.built(
+                                    base,
+                                    before,
+                                    Objects.requireNonNull(heights),
+                                    placed,
+                                    progress);
+                    flow = made;
+                    border = land.border(made);
+                }
             }
         }
 
@@ -297,6 +313,10 @@ final class Water {
 
         FlowGrid flow() {
             return Objects.requireNonNull(flow);
+        }
+
+        LandWater.Border border() {
+            return Objects.requireNonNull(border);
         }
     }
 

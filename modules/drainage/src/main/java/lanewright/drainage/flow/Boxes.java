@@ -4,39 +4,97 @@ import lanewright.drainage.pond.Mesh;
 
 /**
  * The rectangles of cells that the triangles of a surface lie in, one cell wider on each side, so
- * that no rounding puts a triangle outside its own. Costs 8 bytes a triangle.
+ * that no rounding puts a triangle outside its own. Costs 12 bytes a triangle.
  */
 final class Boxes {
 
     /** Wider boxes than this are taken to touch everything. */
     private static final int WIDEST = 0xFF;
 
+    /** A block is 2 to this power cells wide and high. */
+    private static final int BLOCK = 5;
+
     private final int columns;
+    private final int rows;
     private final int[] corner;
     private final short[] size;
+    private final int[] block;
 
-    private Boxes(int columns, int triangles) {
-        this.columns = columns;
+    private Boxes(Cells cells, int triangles) {
+        columns = cells.columns();
+        rows = cells.rows();
         corner = new int[triangles];
         size = new short[triangles];
+        block = new int[triangles];
+    }
+
+    private int blocksAcross() {
+        return (columns >> BLOCK) + 1;
     }
 
     /** The boxes of all triangles. */
     static Boxes of(Mesh mesh, Cells cells) {
-        var boxes = new Boxes(cells.columns(), mesh.triangleCount());
+        var boxes = new Boxes(cells, mesh.triangleCount());
         var box = new Box(mesh, cells);
         for (int t = 0; t < mesh.triangleCount(); t++) {
             box.of(t);
             int wide = Math.min(WIDEST, box.east - box.west);
             int high = Math.min(WIDEST, box.north - box.south);
             boxes.corner[t] = box.south * cells.columns() + box.west;
+            boxes.block[t] = (box.south >> BLOCK) * boxes.blocksAcross() + (box.west >> BLOCK);
             boxes.size[t] = (short) ((wide << 8) | high);
         }
         return boxes;
     }
 
-    /** True if one of the marked cells may lie in the box of a triangle. */
-    boolean touches(int t, boolean[] marked) {
+    /** Which boxes marked cells lie in. */
+    final class Touching {
+        private final boolean[] marked;
+        private final boolean[] blocks = new boolean[blocksAcross() * ((rows >> BLOCK) + 1)];
+
+        /**
+         * For these cells.
+         *
+         * @param marked by cell, not changed meanwhile
+         */
+        Touching(boolean[] marked) {
+            this.marked = marked;
+            int across = blocksAcross();
+            for (int row = 0; row < rows; row++) {
+                for (int column = 0; column < columns; column++) {
+                    if (marked[row * columns + column]) {
+                        blocks[(row >> BLOCK) * across + (column >> BLOCK)] = true;
+                    }
+                }
+            }
+        }
+
+        /** True if one of the marked cells may lie in the box of a triangle. */
+        boolean touches(int t) {
+            return isNear(t) && Boxes.this.touches(t, marked);
+        }
+
+        /** Whether a cell is marked in the block of the box's corner or in those beyond it. */
+        private boolean isNear(int t) {
+            int at = block[t];
+            if (blocks[at]) {
+                return true;
+            }
+            int wide = (size[t] >>> 8) & WIDEST;
+            int high = size[t] & WIDEST;
+            if (wide >= 1 << BLOCK || high >= 1 << BLOCK) {
+                return true;
+            }
+            int across = blocksAcross();
+            return isMarked(at + 1) || isMarked(at + across) || isMarked(at + across + 1);
+        }
+
+        private boolean isMarked(int at) {
+            return at < blocks.length && blocks[at];
+        }
+    }
+
+    private boolean touches(int t, boolean[] marked) {
         int wide = (size[t] >>> 8) & WIDEST;
         int high = size[t] & WIDEST;
         if (wide == WIDEST || high == WIDEST) {

@@ -104,6 +104,7 @@ final class CellHeights {
             old.mark(next++);
         }
         var taking = new CellHeights(mesh, cells, only);
+        Boxes.Touching touching = boxes.new Touching(only);
         int[] near = new int[1024];
         int count = 0;
         for (int t = 0; t < mesh.triangleCount(); t++) {
@@ -111,7 +112,7 @@ final class CellHeights {
                 progress.check();
             }
             int same = unchanged.applyAsInt(t);
-            if (same < 0 || boxes.touches(same, only)) {
+            if (same < 0 || touching.touches(same)) {
                 if (count == near.length) {
                     near = Arrays.copyOf(near, 2 * count);
                 }

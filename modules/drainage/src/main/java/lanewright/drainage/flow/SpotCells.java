@@ -48,41 +48,59 @@ final class SpotCells {
             return;
         }
         int columns = cells.columns();
-        for (int row = first / columns; row <= last / columns; row++) {
-            double y = cells.y(row * columns);
-            double[] crossings = crossings(spot, y);
-            for (int i = 0; i + 1 < crossings.length; i += 2) {
+        int bottom = first / columns;
+        double[][] crossings = crossings(cells, spot, bottom, last / columns);
+        for (int row = 0; row < crossings.length; row++) {
+            int at = (bottom + row) * columns;
+            double[] across = crossings[row];
+            for (int i = 0; i + 1 < across.length; i += 2) {
                 for (int column = first % columns; column <= last % columns; column++) {
-                    double x = cells.x(row * columns + column);
-                    if (x >= crossings[i] && x < crossings[i + 1]) {
-                        in[row * columns + column] = number;
+                    double x = cells.x(at + column);
+                    if (x >= across[i] && x < across[i + 1]) {
+                        in[at + column] = number;
                     }
                 }
             }
         }
     }
 
-    /** Eastings where the outline crosses a northing, from west to east. */
-    private static double[] crossings(LowSpot spot, double y) {
-        double[] found = new double[16];
-        int count = 0;
+    /** Eastings where the outline crosses the middle of each row, from west to east. */
+    private static double[][] crossings(Cells cells, LowSpot spot, int bottom, int top) {
+        double[][] found = new double[top - bottom + 1][8];
+        int[] count = new int[found.length];
         for (Trace ring : spot.outline()) {
+            if (ring.size() == 0) {
+                continue;
+            }
+            double x = ring.x(ring.size() - 1);
+            double y = ring.y(ring.size() - 1);
             for (int i = 0; i < ring.size(); i++) {
-                int j = (i + 1) % ring.size();
-                if (ring.y(i) > y != ring.y(j) > y) {
-                    if (count == found.length) {
-                        found = Arrays.copyOf(found, 2 * count);
+                double nextX = ring.x(i);
+                double nextY = ring.y(i);
+                // One row more on each side, for rounding; the heights below decide.
+                int from = row(cells, Math.min(y, nextY)) - 1 - bottom;
+                int to = row(cells, Math.max(y, nextY)) + 1 - bottom;
+                for (int row = Math.max(0, from); row <= Math.min(found.length - 1, to); row++) {
+                    double middle = cells.y((bottom + row) * cells.columns());
+                    if (y > middle != nextY > middle) {
+                        if (count[row] == found[row].length) {
+                            found[row] = Arrays.copyOf(found[row], 2 * count[row]);
+                        }
+                        found[row][count[row]++] = x + (middle - y) / (nextY - y) * (nextX - x);
                     }
-                    found[count++] =
-                            ring.x(i)
-                                    + (y - ring.y(i))
-                                            / (ring.y(j) - ring.y(i))
-                                            * (ring.x(j) - ring.x(i));
                 }
+                x = nextX;
+                y = nextY;
             }
         }
-        double[] sorted = Arrays.copyOf(found, count);
-        Arrays.sort(sorted);
-        return sorted;
+        for (int row = 0; row < found.length; row++) {
+            found[row] = Arrays.copyOf(found[row], count[row]);
+            Arrays.sort(found[row]);
+        }
+        return found;
+    }
+
+    private static int row(Cells cells, double y) {
+        return (int) Math.floor((y - cells.south()) / cells.size());
     }
 }

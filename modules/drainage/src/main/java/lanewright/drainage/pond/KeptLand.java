@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One ground on which a lane is laid again and again. What lies well away from the lane is made
  * ready once, and again only when the lane comes near its edge; the low spots that are found are
- * the same to the last bit as those of {@link WholeSearch}. For one thread. Cost: some 60 bytes a
+ * the same to the last bit as those of {@link WholeSearch}. For one thread. Cost: some 90 bytes a
  * vertex.
  */
 public final class KeptLand {
@@ -23,6 +23,7 @@ public final class KeptLand {
     private final Mesh mesh;
     private final Graph graph;
     private final int[] order;
+    private final Graph.Lists trianglesAt;
     private final double west;
     private final double south;
     private final double square;
@@ -40,6 +41,7 @@ public final class KeptLand {
         mesh = ground;
         graph = Graph.of(ground, List.of(), progress);
         order = HeightOrder.of(graph.heights(), progress);
+        trianglesAt = trianglesAt(ground);
         IntStream vertices = IntStream.range(0, ground.vertexCount());
         double[] x = vertices.mapToDouble(ground::x).toArray();
         double[] y = IntStream.range(0, x.length).mapToDouble(ground::y).toArray();
@@ -50,6 +52,19 @@ public final class KeptLand {
         square = Math.max(SQUARE, Math.max(wide, high) / MOST_SQUARES);
         columns = 1 + (int) (wide / square);
         rows = 1 + (int) (high / square);
+    }
+
+    private static Graph.Lists trianglesAt(Mesh ground) {
+        var lists = new Graph.Lists(ground.vertexCount());
+        for (int pass = 0; pass < 2; pass++) {
+            for (int t = 0; t < ground.triangleCount(); t++) {
+                for (int k = 0; k < 3; k++) {
+                    lists.one(ground.corner(t, k), t);
+                }
+            }
+            lists.endPass();
+        }
+        return lists;
     }
 
     /**
@@ -63,7 +78,9 @@ public final class KeptLand {
      */
     public LowSpotSearch search(
             Mesh changed, IntUnaryOperator unchanged, List<PlacedPipe> placed, Progress progress) {
-        boolean[] moved = moved(changed, unchanged, placed, progress);
+        int[] now = now(changed, unchanged);
+        progress.check();
+        boolean[] moved = moved(now, placed);
         Surroundings ready = around;
         if (ready == null || !holds(ready, moved)) {
             ready = new Surroundings(graph, order, near(moved), progress);
@@ -71,23 +88,27 @@ public final class KeptLand {
             around = ready;
         }
         int[] touched = ChangedWays.touched(changed, unchanged, nearTriangles);
-        return new ChangedSearch(ready, changed, touched, placed, progress);
+        return new ChangedSearch(ready, trianglesAt, now, changed, touched, placed, progress);
     }
 
-    /** The vertices of the ground of which a triangle is not what it was, or that hold a pipe. */
-    private boolean[] moved(
-            Mesh changed, IntUnaryOperator unchanged, List<PlacedPipe> placed, Progress progress) {
-        boolean[] stays = new boolean[mesh.triangleCount()];
+    /** For each triangle of the ground which of the changed surface's it is, or -1. */
+    private int[] now(Mesh changed, IntUnaryOperator unchanged) {
+        int[] now = new int[mesh.triangleCount()];
+        Arrays.fill(now, -1);
         for (int t = 0; t < changed.triangleCount(); t++) {
             int was = unchanged.applyAsInt(t);
             if (was >= 0) {
-                stays[was] = true;
+                now[was] = t;
             }
         }
-        progress.check();
+        return now;
+    }
+
+    /** The vertices of the ground of which a triangle is not what it was, or that hold a pipe. */
+    private boolean[] moved(int[] now, List<PlacedPipe> placed) {
         boolean[] moved = new boolean[mesh.vertexCount()];
-        for (int t = 0; t < stays.length; t++) {
-            if (!stays[t]) {
+        for (int t = 0; t < now.length; t++) {
+            if (now[t] < 0) {
                 for (int k = 0; k < 3; k++) {
                     moved[mesh.corner(t, k)] = true;
                 }

@@ -1,6 +1,7 @@
 package lanewright.drainage.pond;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -60,6 +61,9 @@ public abstract sealed class LowSpotSearch permits WholeSearch, ChangedSearch {
     /** Raises the water, which leaves where {@code open} says. */
     abstract Flood flood(boolean[] open);
 
+    /** Triangles that may have a corner under water; all that have one are among them. */
+    abstract BitSet mayBeWet(Flood flood);
+
     /** The pipes that let water through, in the order of their places after the vertices. */
     List<PipeLink> links() {
         return links;
@@ -118,6 +122,8 @@ public abstract sealed class LowSpotSearch permits WholeSearch, ChangedSearch {
     }
 
     private LowSpots found(boolean[] open, LowSpots.Threshold threshold) {
-        return new Measuring(mesh, rim(), flood(open), placed, through, threshold).found(progress);
+        Flood flood = flood(open);
+        return new Measuring(mesh, rim(), flood, placed, through, threshold)
+                .found(mayBeWet(flood), progress);
     }
 }

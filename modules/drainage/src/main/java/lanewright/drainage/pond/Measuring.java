@@ -2,6 +2,7 @@ package lanewright.drainage.pond;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import lanewright.measure.Progress;
 
@@ -35,12 +36,18 @@ final class Measuring {
         atRim = new boolean[area.length];
     }
 
-    LowSpots found(Progress progress) {
+    /**
+     * The low spots.
+     *
+     * @param mayBeWet all triangles with a corner under water, and perhaps others
+     */
+    LowSpots found(BitSet mayBeWet, Progress progress) {
         var wet = new WetPart();
         int[] wetTriangles = new int[1024];
         int wetCount = 0;
-        for (int t = 0; t < mesh.triangleCount(); t++) {
-            if (t % Graph.OFTEN == 0) {
+        int looked = 0;
+        for (int t = mayBeWet.nextSetBit(0); t >= 0; t = mayBeWet.nextSetBit(t + 1)) {
+            if (looked++ % Graph.OFTEN == 0) {
                 progress.check();
             }
             int spot = spotIn(t);

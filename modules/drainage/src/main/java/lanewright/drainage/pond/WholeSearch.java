@@ -1,6 +1,7 @@
 package lanewright.drainage.pond;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import lanewright.measure.Progress;
 
@@ -53,5 +54,12 @@ public final class WholeSearch extends LowSpotSearch {
     @Override
     Flood flood(boolean[] open) {
         return Flood.of(graph, order, open, LowSpots.LEAST_DEPTH, progress());
+    }
+
+    @Override
+    BitSet mayBeWet(Flood flood) {
+        var all = new BitSet(mesh.triangleCount());
+        all.set(0, mesh.triangleCount());
+        return all;
     }
 }

@@ -36,6 +36,7 @@ final class Facts {
             List<PipeJob> pipes,
             StoneReport stone,
             List<Hazard> hazards,
+            Hazards met,
             HeapPlaces heaps,
             boolean stripAtLeast) {
         double stoneLand = stoneLand(sections.sections());
@@ -65,7 +66,7 @@ final class Facts {
                 Math.max(0, disturbed - stoneLand),
                 has(hazards, Hazard.Kind.BURIED_PUBLIC),
                 has(hazards, Hazard.Kind.BURIED_PRIVATE),
-                Hazards.belowWires(sections, hazards, plan.stone().raisedBed()),
+                met.belowWires(),
                 true);
     }
 

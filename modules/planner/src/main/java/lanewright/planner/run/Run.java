@@ -321,6 +321,7 @@ public final class Run {
                         () -> EarthworkReport.of(cut, amounts, exact, soils));
         GradeProposal laid = draft.laid() == null ? null : reasoned(plan, draft.laid(), cut, flows);
         List<Hazard> hazards = LandInputs.hazards(plan.hazards(), places);
+        Hazards met = Hazards.of(cut, hazards, plan.stone().raisedBed());
         Stakes stakes =
                 Stakes.of(
                         cut,
@@ -344,6 +345,7 @@ public final class Run {
                         pipes,
                         rock,
                         hazards,
+                        met,
                         heaps,
                         DigListings.isAtLeast(draft.findings()));
         var order = WorkOrder.of(facts);
@@ -365,7 +367,7 @@ public final class Run {
         findings.addAll(rock.findings());
         findings.addAll(stakes.findings());
         findings.addAll(heaps.findings());
-        findings.addAll(Hazards.of(cut, hazards, plan.stone().raisedBed()));
+        findings.addAll(met.findings());
         List<Finding> sorted = sorted(findings, lane.alignment());
 
         List<Assumption> assumptions = new ArrayList<>(draft.assumptions());

@@ -44,8 +44,8 @@ public final class Hazards {
     private final SectionSet set;
     private final Alignment line;
     private final double raisedBed;
-    private final Geometry work;
-    private final Geometry lane;
+    private @Nullable Geometry work;
+    private @Nullable Geometry lane;
     private final List<Finding> findings = new ArrayList<>();
     private final List<Saying> below = new ArrayList<>();
 
@@ -53,36 +53,50 @@ public final class Hazards {
         this.set = set;
         this.line = set.design().alignment();
         this.raisedBed = raisedBed;
-        this.work = LandShapes.limits(set);
-        this.lane =
-                LandShapes.band(
-                        set, s -> s.left().hinge().offset(), s -> s.right().hinge().offset());
     }
 
-    /**
-     * Findings for every hazard that the work meets.
-     *
-     * @param set the sections of the lane
-     * @param hazards what the owner knows of
-     * @param raisedBed height of a truck's raised bed over the lane, m
-     */
-    public static List<Finding> of(SectionSet set, List<Hazard> hazards, double raisedBed) {
-        return List.copyOf(checked(set, hazards, raisedBed).findings);
+    /** Findings for every hazard that the work meets. */
+    public List<Finding> findings() {
+        return List.copyOf(findings);
     }
 
     /**
      * What whoever drives or tips stone must heed below each wire that hangs too low for a raised
      * bed: where, and how high truck and load may stand with the bed down.
+     */
+    public List<Saying> belowWires() {
+        return List.copyOf(below);
+    }
+
+    /** The limits of work; asked for only where there is a hazard. */
+    private Geometry work() {
+        Geometry known = work;
+        if (known == null) {
+            known = LandShapes.limits(set);
+            work = known;
+        }
+        return known;
+    }
+
+    private Geometry lane() {
+        Geometry known = lane;
+        if (known == null) {
+            known =
+                    LandShapes.band(
+                            set, s -> s.left().hinge().offset(), s -> s.right().hinge().offset());
+            lane = known;
+        }
+        return known;
+    }
+
+    /**
+     * Holds every hazard against the work.
      *
      * @param set the sections of the lane
      * @param hazards what the owner knows of
      * @param raisedBed height of a truck's raised bed over the lane, m
      */
-    public static List<Saying> belowWires(SectionSet set, List<Hazard> hazards, double raisedBed) {
-        return List.copyOf(checked(set, hazards, raisedBed).below);
-    }
-
-    private static Hazards checked(SectionSet set, List<Hazard> hazards, double raisedBed) {
+    public static Hazards of(SectionSet set, List<Hazard> hazards, double raisedBed) {
         Hazards check = new Hazards(set, raisedBed);
         if (set.sections().isEmpty()) {
             return check;
@@ -100,7 +114,7 @@ public final class Hazards {
     }
 
     private void wire(Hazard hazard) {
-        Geometry reach = LandShapes.of(hazard).buffer(WIRE_CLEARANCE).intersection(lane);
+        Geometry reach = LandShapes.of(hazard).buffer(WIRE_CLEARANCE).intersection(lane());
         double[] stretch = stretch(reach);
         if (stretch == null) {
             return;
@@ -203,7 +217,7 @@ public final class Hazards {
     }
 
     private void buried(Hazard hazard) {
-        Geometry inside = LandShapes.of(hazard).intersection(work);
+        Geometry inside = LandShapes.of(hazard).intersection(work());
         if (inside.isEmpty()) {
             return;
         }
@@ -283,15 +297,15 @@ public final class Hazards {
 
     private void keepOff(Hazard hazard) {
         Geometry shape = LandShapes.of(hazard);
-        double apart = shape.distance(work);
-        boolean meets = shape.intersects(work);
+        double apart = shape.distance(work());
+        boolean meets = shape.intersects(work());
         if (!meets && apart >= hazard.away()) {
             return;
         }
         Coordinate middle =
                 meets
-                        ? shape.intersection(work).getInteriorPoint().getCoordinate()
-                        : DistanceOp.nearestPoints(shape, work)[0];
+                        ? shape.intersection(work()).getInteriorPoint().getCoordinate()
+                        : DistanceOp.nearestPoints(shape, work())[0];
         Place place = line.place(middle.x, middle.y);
         Where where =
                 (place == null ? Where.ANYWHERE : Where.beside(place.station(), place.offset()))

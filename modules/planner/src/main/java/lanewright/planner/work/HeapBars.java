@@ -87,15 +87,53 @@ final class HeapBars {
      */
     record Met(Why why, String words, boolean touches, @Nullable Hazard hazard) {}
 
-    /** A thing on the map with a distance to keep from it. */
-    private record Bar(
-            Why why,
-            String words,
-            IndexedFacetDistance edge,
-            BiPredicate<Double, Double> covers,
-            double body,
-            double away,
-            @Nullable Hazard hazard) {}
+    /** A thing on the map with a distance to keep from it. Most are never near a heap. */
+    private static final class Bar {
+        private final Why why;
+        private final String words;
+        private final Geometry shape;
+        private final Envelope box;
+        private final BiPredicate<Double, Double> covers;
+        private final double body;
+        private final double away;
+        private final @Nullable Hazard hazard;
+        private @Nullable IndexedFacetDistance edge;
+
+        Bar(
+                Why why,
+                String words,
+                Geometry shape,
+                BiPredicate<Double, Double> covers,
+                double body,
+                double away,
+                @Nullable Hazard hazard) {
+            this.why = why;
+            this.words = words;
+            this.shape = shape;
+            this.box = shape.getEnvelopeInternal();
+            this.covers = covers;
+            this.body = body;
+            this.away = away;
+            this.hazard = hazard;
+        }
+
+        boolean covers(HeapPlace heap) {
+            return box.covers(heap.x(), heap.y()) && covers.test(heap.x(), heap.y());
+        }
+
+        /** Whether a heap's ridge comes nearer to the thing's outline than a distance. */
+        boolean isWithin(Geometry ridge, double distance) {
+            if (box.distance(ridge.getEnvelopeInternal()) > distance) {
+                return false;
+            }
+            IndexedFacetDistance known = edge;
+            if (known == null) {
+                known = new IndexedFacetDistance(shape);
+                edge = known;
+            }
+            return known.isWithinDistance(ridge, distance);
+        }
+    }
 
     private final HeapLand land;
     private final Alignment line;
@@ -154,15 +192,7 @@ final class HeapBars {
             double away,
             @Nullable Hazard hazard) {
         if (!shape.isEmpty()) {
-            bars.add(
-                    new Bar(
-                            why,
-                            words,
-                            new IndexedFacetDistance(shape),
-                            covers(shape),
-                            body,
-                            away,
-                            hazard));
+            bars.add(new Bar(why, words, shape, covers(shape), body, away, hazard));
         }
     }
 
@@ -189,14 +219,12 @@ final class HeapBars {
 
         void pool(Pool pool) {
             for (Trace ring : pool.spot().outline()) {
-                Geometry edge = trace(ring);
-                Envelope box = edge.getEnvelopeInternal();
                 bars.add(
                         new Bar(
                                 Why.WATER,
                                 "a low spot where water sits",
-                                new IndexedFacetDistance(edge),
-                                (x, y) -> box.covers(x, y) && pool.spot().covers(x, y),
+                                trace(ring),
+                                (x, y) -> pool.spot().covers(x, y),
                                 0,
                                 FROM_WATER,
                                 null));
@@ -264,11 +292,10 @@ final class HeapBars {
         Geometry ridge = ridge(heap);
         for (Bar bar : bars) {
             double half = heap.reach();
-            boolean covered = bar.covers().test(heap.x(), heap.y());
-            if (covered || bar.edge().isWithinDistance(ridge, half + bar.away() - HAIR)) {
-                boolean touches =
-                        covered || bar.edge().isWithinDistance(ridge, half + bar.body() - HAIR);
-                met.add(new Met(bar.why(), bar.words(), touches, bar.hazard()));
+            boolean covered = bar.covers(heap);
+            if (covered || bar.isWithin(ridge, half + bar.away - HAIR)) {
+                boolean touches = covered || bar.isWithin(ridge, half + bar.body - HAIR);
+                met.add(new Met(bar.why, bar.words, touches, bar.hazard));
                 if (onlyFirst) {
                     return met;
                 }

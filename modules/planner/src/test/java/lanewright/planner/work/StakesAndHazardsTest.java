@@ -97,7 +97,7 @@ class StakesAndHazardsTest {
     }
 
     private static List<Finding> check(Hazard... hazards) {
-        return Hazards.of(set(), List.of(hazards), 6);
+        return Hazards.of(set(), List.of(hazards), 6).findings();
     }
 
     @Test
@@ -306,7 +306,7 @@ class StakesAndHazardsTest {
         // A).
         String clear = "no higher than 3.45 m";
         assertEquals(3.45, 7 - 0.5 - 10 * 0.3048, 0.005);
-        List<Saying> below = Hazards.belowWires(set(), List.of(wire), 6);
+        List<Saying> below = Hazards.of(set(), List.of(wire), 6).belowWires();
         assertEquals(1, below.size());
         String says = below.get(0).in(UnitSystem.METRIC);
         assertTrue(says.startsWith("yard wire, 0+037.0 to 0+043.0: raise no bed there; "), says);
@@ -314,9 +314,10 @@ class StakesAndHazardsTest {
         String remedy = check(wire).get(0).remedy().in(UnitSystem.METRIC);
         assertTrue(remedy.contains(clear), remedy);
         var unknown = new Hazard(Kind.WIRE, "old wire", across, Double.NaN, 0, 0);
-        String not = Hazards.belowWires(set(), List.of(unknown), 6).get(0).in(UnitSystem.METRIC);
+        String not =
+                Hazards.of(set(), List.of(unknown), 6).belowWires().get(0).in(UnitSystem.METRIC);
         assertTrue(not.contains("nothing passes until its owner has said"), not);
-        assertEquals(List.of(), Hazards.belowWires(set(), List.of(), 6));
+        assertEquals(List.of(), Hazards.of(set(), List.of(), 6).belowWires());
     }
 
     @Test

@@ -182,10 +182,11 @@ public final class PlanSet {
                         outcome.stone(),
                         outcome.findings(),
                         alongTheLoads(),
-                        Hazards.belowWires(
-                                outcome.sections(),
-                                outcome.hazards(),
-                                outcome.plan().stone().raisedBed()),
+                        Hazards.of(
+                                        outcome.sections(),
+                                        outcome.hazards(),
+                                        outcome.plan().stone().raisedBed())
+                                .belowWires(),
                         outcome.design().length(),
                         outcome.plan().currency(),
                         also(),
