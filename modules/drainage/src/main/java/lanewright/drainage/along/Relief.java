@@ -16,6 +16,13 @@ import org.jspecify.annotations.Nullable;
  * @param spacing distance that the table allows on the grades of the whole way, m
  * @param why why this and not another
  * @param source who published the distance, with edition
+ * @param number which of the relief culverts it is, from 1; 0 for anything else
+ * @param pipe how a relief culvert lies: the highest that has room under the lane as drawn, or, if
+ *     none has, the one from the bottom of the ditch; null for anything else
+ * @param fits whether that pipe falls enough and has room
+ * @param bottom height of the ditch's bottom at it, m; NaN for anything but a relief culvert
+ * @param pipes the pipes that fall enough, from one that begins at the bottom of the ditch to ones
+ *     that begin in ever deeper basins
  */
 public record Relief(
         Device device,
@@ -25,7 +32,43 @@ public record Relief(
         double grade,
         double spacing,
         Saying why,
-        String source) {
+        String source,
+        int number,
+        @Nullable CulvertLine pipe,
+        boolean fits,
+        double bottom,
+        List<CulvertLine> pipes) {
+
+    /** Copies the list. */
+    public Relief {
+        pipes = List.copyOf(pipes);
+    }
+
+    /** Anything but a pipe. */
+    public Relief(
+            Device device,
+            Descents.Way way,
+            double station,
+            @Nullable Side side,
+            double grade,
+            double spacing,
+            Saying why,
+            String source) {
+        this(
+                device,
+                way,
+                station,
+                side,
+                grade,
+                spacing,
+                why,
+                source,
+                0,
+                null,
+                false,
+                Double.NaN,
+                List.of());
+    }
 
     /** What leads water off. */
     public enum Device {
@@ -57,6 +100,21 @@ public record Relief(
         public String sign() {
             return sign;
         }
+    }
+
+    /** Short, for drawings and tables; pipes are numbered, such as {@code RC2}. */
+    public String sign() {
+        return device.sign() + (number > 0 ? number : "");
+    }
+
+    /** What it is called among the pipes, such as {@code relief culvert RC2}. */
+    public String name() {
+        return device.words() + " " + sign();
+    }
+
+    /** Whether water that comes down a ditch to it goes no farther down that ditch. */
+    public boolean takesDitch() {
+        return device == Device.TURN_OUT || device == Device.RELIEF_PIPE;
     }
 
     /** How many of a device there are. */

@@ -27,6 +27,11 @@ public final class Reliefs {
 
     private static final double STEP = 0.5;
 
+    /** Basins at inlets are tried ever deeper by this, m, and no more than so many times. */
+    private static final double BASIN = 0.1;
+
+    private static final int BASINS = 10;
+
     private final LaneLine line;
     private final DoubleFunction<Section> sectionAt;
     private final DoubleFunction<TypicalSection> typical;
@@ -106,49 +111,123 @@ public final class Reliefs {
         for (double at : descent.turnOuts()) {
             Section section = sectionAt.apply(at);
             Corner inner = side.of(section).ditchInner();
-            Relief.Device device = Relief.Device.NONE;
-            Side to = null;
-            Saying why = Saying.plain("neither side has lower ground near: line the ditch instead");
-            if (inner != null) {
-                double out = turnsOut(section, side, inner.height());
-                if (!Double.isNaN(out)) {
-                    device = Relief.Device.TURN_OUT;
-                    to = side;
-                    why =
-                            Saying.of(
-                                    "the ground beside it is lower {} beyond the slopes",
-                                    Quantity.length(out));
-                } else {
-                    CulvertLine pipe = under(section, side, inner.height());
-                    if (pipe.falls()) {
-                        boolean fits = pipe.fits(limits);
-                        device = Relief.Device.RELIEF_PIPE;
-                        to = side.across();
-                        why =
-                                fits
-                                        ? Saying.of(
-                                                "the ground rises beside it and is lower across: a"
-                                                        + " pipe {} long",
-                                                Quantity.length(pipe.length()))
-                                        : Saying.of(
-                                                "the ground rises beside it and is lower across; a"
-                                                        + " pipe {} long has too little fall or room"
-                                                        + " there as drawn",
-                                                Quantity.length(pipe.length()));
-                    }
-                }
+            double out = inner == null ? Double.NaN : turnsOut(section, side, inner.height());
+            CulvertLine pipe =
+                    inner == null || !Double.isNaN(out)
+                            ? null
+                            : under(section, side, inner.height());
+            if (!Double.isNaN(out)) {
+                all.add(
+                        relief(
+                                descent,
+                                Relief.Device.TURN_OUT,
+                                at,
+                                side,
+                                Saying.of(
+                                        "the ground beside it is lower {} beyond the slopes",
+                                        Quantity.length(out))));
+            } else if (pipe != null && pipe.falls()) {
+                all.add(pipe(descent, section, side, pipe, pipes(all) + 1));
+            } else {
+                all.add(
+                        relief(
+                                descent,
+                                Relief.Device.NONE,
+                                at,
+                                null,
+                                Saying.plain(
+                                        "neither side has lower ground near: line the ditch"
+                                                + " instead")));
             }
-            all.add(
-                    new Relief(
-                            device,
-                            descent.way(),
-                            at,
-                            to,
-                            descent.grade(),
-                            descent.spacing(),
-                            why,
-                            descent.source()));
         }
+    }
+
+    private static int pipes(List<Relief> all) {
+        return (int) Relief.count(all, Relief.Device.RELIEF_PIPE);
+    }
+
+    private static Relief relief(
+            Descents.Descent descent,
+            Relief.Device device,
+            double at,
+            @Nullable Side to,
+            Saying why) {
+        return new Relief(
+                device,
+                descent.way(),
+                at,
+                to,
+                descent.grade(),
+                descent.spacing(),
+                why,
+                descent.source());
+    }
+
+    private Relief pipe(
+            Descents.Descent descent, Section section, Side side, CulvertLine bottom, int number) {
+        List<CulvertLine> pipes = new ArrayList<>();
+        for (int i = 0; i <= BASINS; i++) {
+            CulvertLine pipe = i == 0 ? bottom : basin(section, bottom, i * BASIN);
+            if (pipe != null && pipe.fallsEnough(limits)) {
+                pipes.add(pipe);
+            }
+        }
+        CulvertLine fitting =
+                pipes.stream().filter(pipe -> pipe.fits(limits)).findFirst().orElse(null);
+        CulvertLine pipe = fitting == null ? bottom : fitting;
+        double deep = bottom.inlet().height() - pipe.inlet().height();
+        String why = "the ground rises beside it and is lower across";
+        return new Relief(
+                Relief.Device.RELIEF_PIPE,
+                descent.way(),
+                section.station(),
+                side.across(),
+                descent.grade(),
+                descent.spacing(),
+                fitting == null
+                        ? Saying.of(
+                                why
+                                        + "; a pipe {} long has too little fall or room there as"
+                                        + " drawn, from a basin too",
+                                Quantity.length(pipe.length()))
+                        : deep > 0
+                                ? Saying.of(
+                                        why
+                                                + ": a pipe {} long, out of a basin {} deeper than"
+                                                + " the ditch",
+                                        Quantity.length(pipe.length()),
+                                        Quantity.depth(deep))
+                                : Saying.of(
+                                        why + ": a pipe {} long", Quantity.length(pipe.length())),
+                descent.source(),
+                number,
+                pipe,
+                fitting != null,
+                bottom.inlet().height(),
+                pipes);
+    }
+
+    /**
+     * A pipe whose inlet lies lower than the ditch, in a basin, and that comes out where the ground
+     * across lies low enough; null if it does not within reach.
+     */
+    private @Nullable CulvertLine basin(Section section, CulvertLine bottom, double deep) {
+        var inlet = new Corner(bottom.inlet().offset(), bottom.inlet().height() - deep);
+        Corner foot = bottom.outlet();
+        double sign = bottom.from() == Side.LEFT ? 1 : -1;
+        for (double out = 0; out <= OUT; out += STEP) {
+            double offset = foot.offset() + sign * out;
+            var place = new Place(section.station(), offset);
+            double there =
+                    out == 0 ? foot.height() : ground.applyAsDouble(line.x(place), line.y(place));
+            double fall = Math.abs(offset - inlet.offset()) * limits.ditchLeast().value();
+            // A hair more, so that the way along the slant falls enough too.
+            if (there <= inlet.height() - fall * (1 + 1e-3)) {
+                return CulvertLine.between(
+                        section, bottom.from(), inlet, new Corner(offset, there));
+            }
+        }
+        return null;
     }
 
     private CulvertLine under(Section section, Side side, double bottom) {

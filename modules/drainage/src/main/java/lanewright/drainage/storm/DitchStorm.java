@@ -5,18 +5,24 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import lanewright.drainage.DitchWater;
+import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.DitchReach;
+import lanewright.drainage.along.Relief;
+import lanewright.drainage.along.Side;
 import lanewright.drainage.channel.CheckDams;
 import lanewright.drainage.channel.Lining;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.runoff.Concentration;
+import lanewright.drainage.runoff.Peak;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Leads a storm down the ditches, from their high points to their low ones and on into the next.
  *
  * <p>At every piece the flow is that of all that drains through its foot, gathered in the longest
  * of the times that its parts need: down the ditch so far, or over the land beside it. Water runs
- * down a ditch at its normal speed there. A flow never gets less on its way down.
+ * down a ditch at its normal speed there. A flow never gets less on its way down, until a proposal
+ * that is looked at takes it out of the ditch.
  */
 final class DitchStorm {
 
@@ -47,6 +53,7 @@ final class DitchStorm {
     private final StormAsked asked;
     private final List<DitchWater> ditches;
     private final List<Run> runs = new ArrayList<>();
+    private final List<Taken> taken = new ArrayList<>();
     private final int[][] runOf;
 
     /** Water on its way: what it drained, in what time, and how much it was at its most. */
@@ -90,8 +97,12 @@ final class DitchStorm {
         final boolean up;
         final List<List<Water>> into = new ArrayList<>();
         final Water[] at;
+        final List<List<Source>> sources = new ArrayList<>();
+        final boolean[] cut;
         int outlet = -1;
-        int state;
+        int done;
+        boolean busy;
+        Water out = Water.NONE;
 
         Run(int ditch, int[] pieces, boolean up) {
             this.ditch = ditch;
@@ -100,9 +111,31 @@ final class DitchStorm {
             at = new Water[pieces.length];
             for (int i = 0; i < pieces.length; i++) {
                 into.add(new ArrayList<>());
+                sources.add(new ArrayList<>());
             }
+            cut = new boolean[pieces.length];
         }
     }
+
+    /**
+     * Where water comes from that comes into a piece besides what is beside it.
+     *
+     * @param run the run
+     * @param at number of its piece
+     * @param leaves whether it is what leaves that piece, or what a proposal takes out of it
+     */
+    private record Source(Run run, int at, boolean leaves) {}
+
+    /**
+     * A proposal that takes water out of a run.
+     *
+     * @param relief the proposal
+     * @param run where it takes it
+     * @param at number of the piece in that run
+     * @param into the run that a pipe leads it into, or null if it leads it away
+     * @param intoAt number of the piece in that run
+     */
+    private record Taken(Relief relief, Run run, int at, @Nullable Run into, int intoAt) {}
 
     private DitchStorm(StormAsked asked, List<DitchWater> ditches) {
         this.asked = asked;
@@ -114,13 +147,101 @@ final class DitchStorm {
         return new DitchStorm(asked, ditches).sized();
     }
 
+    /**
+     * What comes to each relief culvert with every other proposal for the ditches in place, in the
+     * order of the proposals; those that lie on no ditch are left out.
+     */
+    static List<AtRelief> at(StormAsked asked, List<DitchWater> ditches, List<Relief> reliefs) {
+        return new DitchStorm(asked, ditches).taken(reliefs);
+    }
+
+    private List<AtRelief> taken(List<Relief> reliefs) {
+        for (int i = 0; i < ditches.size(); i++) {
+            part(i);
+        }
+        for (Relief relief : reliefs) {
+            Side side =
+                    switch (relief.way()) {
+                        case LEFT_DITCH -> Side.LEFT;
+                        case RIGHT_DITCH -> Side.RIGHT;
+                        case LANE -> null;
+                    };
+            if (side != null && relief.takesDitch()) {
+                take(relief, side);
+            }
+        }
+        lead();
+        List<AtRelief> all = new ArrayList<>();
+        for (Taken each : taken) {
+            if (each.relief().pipe() != null) {
+                all.add(arriving(each));
+            }
+        }
+        return all;
+    }
+
+    private void take(Relief relief, Side side) {
+        CulvertLine pipe = relief.pipe();
+        for (Run run : runs) {
+            int at = ditches.get(run.ditch).ditch().side() == side ? in(run, relief.station()) : -1;
+            if (at < 0) {
+                continue;
+            }
+            Run into = null;
+            int intoAt = -1;
+            for (Run other : pipe == null ? List.<Run>of() : runs) {
+                boolean across = ditches.get(other.ditch).ditch().side() == side.across();
+                int there = across ? in(other, pipe.outletStation()) : -1;
+                if (there >= 0 && into == null) {
+                    into = other;
+                    intoAt = there;
+                }
+            }
+            taken.add(new Taken(relief, run, at, into, intoAt));
+            return;
+        }
+    }
+
+    /** Number of the first piece of a run, from its top, that a station lies in; else -1. */
+    private int in(Run run, double station) {
+        for (int i = 0; i < run.pieces.length; i++) {
+            DitchWater.Piece piece = ditches.get(run.ditch).pieces().get(run.pieces[i]);
+            if (station >= piece.from() && station <= piece.to()) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private AtRelief arriving(Taken each) {
+        Water water = each.run().at[each.at()];
+        DitchWater.Piece piece =
+                ditches.get(each.run().ditch).pieces().get(each.run().pieces[each.at()]);
+        double runoff =
+                water.area() > 0
+                        ? asked.peak(
+                                        water.lane(),
+                                        water.slopes() + water.land(),
+                                        Math.min(LONG, water.time()),
+                                        water.slope())
+                                .runoff()
+                        : 0;
+        return new AtRelief(
+                each.relief(),
+                water.area(),
+                water.isLeast(),
+                new FlowGrid.Way(water.way(), water.fall()),
+                water.time(),
+                new Gathered(flow(water), runoff),
+                Double.isNaN(piece.bank()) ? piece.depth() : Math.min(piece.depth(), piece.bank()),
+                each.into() != null);
+    }
+
     private List<SizedDitch> sized() {
         for (int i = 0; i < ditches.size(); i++) {
             part(i);
         }
-        for (Run run : runs) {
-            lead(run);
-        }
+        lead();
         List<SizedDitch> all = new ArrayList<>();
         for (int i = 0; i < ditches.size(); i++) {
             List<SizedReach> reaches = new ArrayList<>();
@@ -131,7 +252,7 @@ final class DitchStorm {
                 if (run.ditch == i) {
                     reaches.addAll(reaches(run));
                     if (run.outlet >= 0) {
-                        ends[run.outlet] = ends[run.outlet].with(run.at[run.at.length - 1]);
+                        ends[run.outlet] = ends[run.outlet].with(run.out);
                     }
                 }
             }
@@ -194,35 +315,56 @@ final class DitchStorm {
         return nearest;
     }
 
-    /**
-     * Leads water down a run, after all runs that come into it; a circle is cut where it is met.
-     */
-    private void lead(Run run) {
-        if (run.state != 0) {
-            return;
-        }
-        run.state = 1;
-        for (Run other : runs) {
-            for (DitchWater.Onward onward : ditches.get(other.ditch).onward()) {
-                boolean comes =
-                        onward.outlet() == other.outlet
-                                && runs.get(runOf[onward.ditch()][onward.piece()]) == run;
-                if (!comes) {
-                    continue;
-                }
-                lead(other);
-                if (other.state == 2) {
+    /** Notes for each piece of each run what comes into it from elsewhere. */
+    private void join() {
+        for (Run source : runs) {
+            for (DitchWater.Onward onward : ditches.get(source.ditch).onward()) {
+                if (onward.outlet() == source.outlet) {
+                    Run run = runs.get(runOf[onward.ditch()][onward.piece()]);
                     for (int i = 0; i < run.pieces.length; i++) {
                         if (run.pieces[i] == onward.piece()) {
-                            run.into.get(i).add(other.at[other.at.length - 1]);
+                            run.sources
+                                    .get(i)
+                                    .add(new Source(source, source.pieces.length - 1, true));
                         }
                     }
                 }
             }
         }
-        Water water = Water.NONE;
-        for (int i = 0; i < run.pieces.length; i++) {
+        for (Taken each : taken) {
+            each.run().cut[each.at()] = true;
+            Run into = each.into();
+            if (into != null) {
+                into.sources.get(each.intoAt()).add(new Source(each.run(), each.at(), false));
+            }
+        }
+    }
+
+    private void lead() {
+        join();
+        for (Run run : runs) {
+            lead(run, run.pieces.length - 1);
+        }
+    }
+
+    /**
+     * Leads water down a run to one of its pieces, after what comes into it; a circle is cut where
+     * it is met.
+     */
+    private void lead(Run run, int last) {
+        while (run.done <= last && !run.busy) {
+            run.busy = true;
+            int i = run.done;
+            for (Source source : run.sources.get(i)) {
+                lead(source.run(), source.at());
+                if (source.run().done > source.at()) {
+                    run.into
+                            .get(i)
+                            .add(source.leaves() ? source.run().out : source.run().at[source.at()]);
+                }
+            }
             DitchWater.Piece piece = ditches.get(run.ditch).pieces().get(run.pieces[i]);
+            Water water = run.out;
             double before = water.time();
             for (Water other : run.into.get(i)) {
                 water = water.with(other);
@@ -230,8 +372,10 @@ final class DitchStorm {
             water = water.with(beside(piece));
             water = down(water, Math.max(before, water.time()), piece);
             run.at[i] = water;
+            run.out = run.cut[i] ? Water.NONE : water;
+            run.done++;
+            run.busy = false;
         }
-        run.state = 2;
     }
 
     /** What comes into a piece from beside it. */
@@ -275,6 +419,31 @@ final class DitchStorm {
                 later.way(),
                 Math.max(water.flow(), flow(later)));
     }
+
+    /** The flow at its height, and the depth that runs off. */
+    private record Gathered(double discharge, double runoff) implements Peak {}
+
+    /**
+     * What comes to a relief culvert.
+     *
+     * @param relief the culvert
+     * @param drained land that drains to it, the lane's own included, m²
+     * @param isLeast whether more may drain there from beyond the survey
+     * @param way the longest way of that water over the land
+     * @param time in which it gathers, s
+     * @param peak the flow at its height
+     * @param brim how deep water may stand in the ditch there before it runs out over a bank, m
+     * @param intoDitch whether the culvert comes out in the ditch across
+     */
+    record AtRelief(
+            Relief relief,
+            double drained,
+            boolean isLeast,
+            FlowGrid.Way way,
+            double time,
+            Peak peak,
+            double brim,
+            boolean intoDitch) {}
 
     private static Water timed(Water water, double time) {
         return new Water(

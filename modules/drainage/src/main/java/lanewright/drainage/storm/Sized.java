@@ -55,6 +55,13 @@ public record Sized(
         blocked = List.copyOf(blocked);
     }
 
+    /** The same, with what else the lane could do there. */
+    Sized with(Optional<Raised> higher, Optional<Ford> instead) {
+        return new Sized(
+                crossing, time, peak, allowed, given, carries, choices, higher, blocked, apron,
+                instead, tailwater);
+    }
+
     /** Depth of water over the bottom of the outlet, m; zero where it runs out freely. */
     public double tail() {
         return Double.isNaN(tailwater.depth()) ? 0 : tailwater.depth();

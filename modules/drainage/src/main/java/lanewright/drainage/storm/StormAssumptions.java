@@ -17,7 +17,12 @@ final class StormAssumptions {
 
     private StormAssumptions() {}
 
-    static List<Assumption> of(StormAsked asked) {
+    /**
+     * What they rest on.
+     *
+     * @param reliefs whether relief culverts are sized
+     */
+    static List<Assumption> of(StormAsked asked, boolean reliefs) {
         List<Assumption> all = new ArrayList<>();
         all.add(
                 new Assumption(
@@ -95,6 +100,21 @@ final class StormAssumptions {
                         Mark.PUBLISHED,
                         "FHWA, HDS-5, Hydraulic Design of Highway Culverts, 2001; the room below"
                                 + " the edge is our choice"));
+        if (reliefs) {
+            all.add(
+                    new Assumption(
+                            "what a relief culvert carries",
+                            Saying.of(
+                                    "what gathers in the ditch below the proposal above it; out of"
+                                            + " a basin deeper than the ditch where no pipe has"
+                                            + " room higher; water may stand up to the brim of the"
+                                            + " ditch, dammed below the inlet, and no nearer than"
+                                            + " {} to the lane's edge; ends that stick out of the"
+                                            + " slopes",
+                                    Quantity.depth(StormReport.FREEBOARD)),
+                            Mark.COMMON_PRACTICE,
+                            "common practice, no source"));
+        }
         return all;
     }
 

@@ -9,6 +9,7 @@ import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Relief;
 import lanewright.drainage.storm.SizedDitch;
 import lanewright.drainage.storm.SizedReach;
+import lanewright.drainage.storm.SizedRelief;
 import lanewright.drainage.storm.StormReport;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.lane.section.Section;
@@ -67,7 +68,7 @@ public final class AlsoListings {
         } else {
             made.linings(storm);
         }
-        made.reliefs(water);
+        made.reliefs(water, storm);
         return new Listing(
                 "also-needed",
                 "Also needed, and not in the stone to order",
@@ -239,7 +240,7 @@ public final class AlsoListings {
     }
 
     /** A row for each way down, of what leads its water off. */
-    private void reliefs(WaterReport water) {
+    private void reliefs(WaterReport water, @Nullable StormReport storm) {
         for (Descent descent : water.descents()) {
             double from = Math.min(descent.top(), descent.foot());
             double to = Math.max(descent.top(), descent.foot());
@@ -259,17 +260,36 @@ public final class AlsoListings {
                             case LEFT_DITCH -> "left";
                             case RIGHT_DITCH -> "right";
                         };
+                Saying sizes = sizes(own, storm);
+                List<Quantity> quantities = new ArrayList<>();
+                quantities.add(Quantity.count(own.size()));
+                quantities.add(Quantity.length(own.get(0).spacing()));
+                quantities.addAll(sizes.quantities());
                 row(
                         named(device),
                         from,
                         to,
                         side,
-                        Saying.of(
-                                "{}, no farther apart than {}",
-                                Quantity.count(own.size()),
-                                Quantity.length(own.get(0).spacing())));
+                        new Saying("{}, no farther apart than {}" + sizes.pattern(), quantities));
             }
         }
+    }
+
+    /** The least pipe of each relief culvert, where a storm says which. */
+    private static Saying sizes(List<Relief> reliefs, @Nullable StormReport storm) {
+        var pattern = new StringBuilder();
+        List<Quantity> quantities = new ArrayList<>();
+        for (SizedRelief each : storm == null ? List.<SizedRelief>of() : storm.reliefs()) {
+            if (reliefs.contains(each.relief())) {
+                Saying name = StormListings.leasts(each.sized());
+                pattern.append("; ")
+                        .append(each.relief().sign())
+                        .append(" ")
+                        .append(name.pattern());
+                quantities.addAll(name.quantities());
+            }
+        }
+        return new Saying(pattern.toString(), quantities);
     }
 
     private static String named(Relief.Device device) {

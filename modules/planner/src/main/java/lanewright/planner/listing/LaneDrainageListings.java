@@ -111,7 +111,7 @@ public final class LaneDrainageListings {
                     List.of(
                             Listing.cell(Quantity.station(relief.station())),
                             Listing.cell(relief.device().words()),
-                            Listing.cell(relief.device().sign()),
+                            Listing.cell(relief.sign()),
                             Listing.cell(from(relief)),
                             Listing.cell(word(relief.side())),
                             Listing.cell(Quantity.grade(relief.grade())),

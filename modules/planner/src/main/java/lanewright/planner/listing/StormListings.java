@@ -2,6 +2,7 @@ package lanewright.planner.listing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import lanewright.drainage.Crossing;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.BarrelShape;
@@ -10,6 +11,7 @@ import lanewright.drainage.culvert.Headwater;
 import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.culvert.PipeChoice;
 import lanewright.drainage.storm.Sized;
+import lanewright.drainage.storm.SizedRelief;
 import lanewright.drainage.storm.StormReport;
 import lanewright.measure.Kind;
 import lanewright.measure.Listing;
@@ -96,6 +98,81 @@ public final class StormListings {
                         Column.words("Does it do?")),
                 rows,
                 0);
+    }
+
+    /** Which pipe each relief culvert that is proposed takes. */
+    public static Listing reliefs(@Nullable StormReport storm) {
+        var rows = new ArrayList<List<Saying>>();
+        for (SizedRelief each : storm == null ? List.<SizedRelief>of() : storm.reliefs()) {
+            Sized sized = each.sized();
+            PipeChoice.Option least = sized.least().orElse(null);
+            rows.add(
+                    List.of(
+                            Listing.cell(each.relief().sign()),
+                            Listing.cell(Quantity.station(each.relief().station())),
+                            WaterListings.land(
+                                    sized.crossing().drained(), sized.crossing().isLeast()),
+                            Saying.of("{} min", Quantity.count(sized.time() / MINUTE)),
+                            Listing.cell(Quantity.flow(sized.peak().discharge())),
+                            sized.allowed() > 0
+                                    ? Saying.of(
+                                            "{}, "
+                                                    + (each.isBrimful()
+                                                            ? "ditch full"
+                                                            : "by the lane"),
+                                            Quantity.length(sized.allowed()))
+                                    : Listing.cell("no room"),
+                            least == null
+                                    ? Listing.BLANK
+                                    : Listing.cell(Quantity.length(least.headwater().depth())),
+                            leasts(sized),
+                            each.basin() > 0
+                                    ? Listing.cell(Quantity.depth(each.basin()))
+                                    : Listing.cell("none"),
+                            Listing.cell(
+                                    each.intoDitch()
+                                            ? "into the ditch across"
+                                            : "onto the ground")));
+        }
+        return new Listing(
+                "relief-sizes",
+                "Which pipe each relief culvert takes",
+                List.of(
+                        Column.words("Sign"),
+                        Column.of("Station", Kind.STATION),
+                        Column.words("Land that drains here"),
+                        Column.words("Gathers in"),
+                        Column.of("Flow at its height", Kind.FLOW),
+                        Column.words("Water may stand"),
+                        Column.of("Water stands, at the inlet", Kind.LENGTH),
+                        Column.words("The least pipe that carries it"),
+                        Column.words("Basin below the ditch"),
+                        Column.words("Runs out")),
+                rows,
+                0);
+    }
+
+    /** The least pipe of each material, or that none does, in a few words. */
+    public static Saying leasts(Sized sized) {
+        if (sized.isDry()) {
+            return Listing.cell("nothing runs off in this storm");
+        }
+        if (sized.choices().isEmpty()) {
+            return Listing.cell("no room or fall for one");
+        }
+        List<Saying> names =
+                sized.choices().stream()
+                        .flatMap(choice -> choice.chosen().stream())
+                        .map(StormListings::name)
+                        .toList();
+        if (names.isEmpty()) {
+            return Listing.cell("none that is sold");
+        }
+        List<Quantity> quantities = new ArrayList<>();
+        names.forEach(name -> quantities.addAll(name.quantities()));
+        return new Saying(
+                names.stream().map(Saying::pattern).collect(Collectors.joining(", or ")),
+                quantities);
     }
 
     /** The same storm with the inlet half and wholly blocked, and stone at the outlet. */

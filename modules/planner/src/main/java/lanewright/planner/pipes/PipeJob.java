@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * A pipe under the lane that is bought, dug in and built.
  *
  * @param name of the pipe, or of the place that wants it
- * @param planned whether it is in the plan; else it is offered
+ * @param need what it is for
  * @param fits whether it fits under the lane as drawn
  * @param line how it lies, from foot to foot
  * @param laid what it is
@@ -31,7 +31,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record PipeJob(
         String name,
-        boolean planned,
+        Need need,
         boolean fits,
         CulvertLine line,
         Laid laid,
@@ -46,6 +46,16 @@ public record PipeJob(
         Optional<Apron.Bed> apron,
         List<CostLine> lines,
         List<Other> others) {
+
+    /** What a pipe is for. */
+    public enum Need {
+        /** The plan has it. */
+        PLANNED,
+        /** A wet place wants it: it is offered. */
+        OFFERED,
+        /** It would relieve a ditch that runs too long: it is offered. */
+        RELIEF
+    }
 
     /**
      * Another size in the same place.
@@ -63,6 +73,11 @@ public record PipeJob(
     public PipeJob {
         lines = List.copyOf(lines);
         others = List.copyOf(others);
+    }
+
+    /** Whether it is in the plan; else it is offered. */
+    public boolean planned() {
+        return need == Need.PLANNED;
     }
 
     /** All its money, NaN if something that is paid for has no price. */

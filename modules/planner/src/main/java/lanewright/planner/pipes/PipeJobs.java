@@ -9,6 +9,7 @@ import lanewright.drainage.PipeCourse;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.Relief;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.Barrel;
 import lanewright.drainage.culvert.Culvert;
@@ -18,6 +19,7 @@ import lanewright.drainage.culvert.Load;
 import lanewright.drainage.culvert.Material;
 import lanewright.drainage.culvert.Size;
 import lanewright.drainage.storm.Sized;
+import lanewright.drainage.storm.SizedRelief;
 import lanewright.drainage.storm.StormReport;
 import lanewright.ground.Ground;
 import lanewright.ground.VertexField;
@@ -121,7 +123,7 @@ public final class PipeJobs {
                 jobs.add(
                         job(
                                 course.pipe().name(),
-                                true,
+                                PipeJob.Need.PLANNED,
                                 course.isFit(),
                                 under,
                                 new Laid(barrel, 1, stated != null)));
@@ -130,10 +132,43 @@ public final class PipeJobs {
         for (WetPlace place : water.places()) {
             CulvertLine pipe = place.cure().pipe();
             if (pipe != null && place.cure().hasPipeNow() && pipe.length() > 0) {
-                jobs.add(job(place.name(), false, true, pipe, offered(pipe, wide, usual)));
+                jobs.add(
+                        job(
+                                place.name(),
+                                PipeJob.Need.OFFERED,
+                                true,
+                                pipe,
+                                offered(pipe, wide, usual)));
+            }
+        }
+        for (Relief relief : water.drainage().reliefs()) {
+            CulvertLine pipe = lies(relief);
+            if (pipe != null && pipe.length() > 0) {
+                jobs.add(
+                        job(
+                                relief.name(),
+                                PipeJob.Need.RELIEF,
+                                true,
+                                pipe,
+                                offered(pipe, wide, usual)));
             }
         }
         return List.copyOf(jobs);
+    }
+
+    /** How a relief culvert lies for the pipe that carries the storm; null if none does. */
+    private @Nullable CulvertLine lies(Relief relief) {
+        if (!relief.fits()) {
+            return null;
+        }
+        if (storm == null) {
+            return relief.pipe();
+        }
+        return storm.at(relief)
+                .map(SizedRelief::sized)
+                .filter(each -> each.least().isPresent())
+                .map(each -> each.crossing().line())
+                .orElse(null);
     }
 
     /** As it would be taken into the plan; where that takes more than a round pipe, the least. */
@@ -152,13 +187,10 @@ public final class PipeJobs {
         if (storm == null) {
             return null;
         }
-        return storm.sized().stream()
-                .filter(each -> each.crossing().line().equals(pipe) && !each.isDry())
-                .findFirst()
-                .orElse(null);
+        return storm.at(pipe).filter(each -> !each.isDry()).orElse(null);
     }
 
-    private PipeJob job(String name, boolean planned, boolean fits, CulvertLine line, Laid laid) {
+    private PipeJob job(String name, PipeJob.Need need, boolean fits, CulvertLine line, Laid laid) {
         Sized there = sized(line);
         var length = new PipeLength(line.length(), work.beyond(), work.soldBy());
         PipeWay way = PipeWay.of(sections, ground, topsoil, line, length.beyond(), length.after());
@@ -167,7 +199,7 @@ public final class PipeJobs {
         Trench trench = Trench.of(way, laid, work.sideRoom(), work.bedding());
         return new PipeJob(
                 name,
-                planned,
+                need,
                 fits,
                 line,
                 laid,
@@ -186,8 +218,8 @@ public final class PipeJobs {
                 there,
                 water,
                 apron,
-                lines(laid, length, trench, apron),
-                others(there, line, laid, length, way));
+                lines(need, laid, length, trench, apron),
+                others(need, there, line, laid, length, way));
     }
 
     private static @Nullable Headwater headwater(
@@ -219,7 +251,11 @@ public final class PipeJobs {
     }
 
     private List<CostLine> lines(
-            Laid laid, PipeLength length, Trench trench, Optional<Apron.Bed> apron) {
+            PipeJob.Need need,
+            Laid laid,
+            PipeLength length,
+            Trench trench,
+            Optional<Apron.Bed> apron) {
         List<CostLine> lines = new ArrayList<>();
         lines.add(digging(trench));
         double bed = trench.bedding();
@@ -263,7 +299,12 @@ public final class PipeJobs {
                 new CostLine(
                         CostLine.What.ENDS,
                         Saying.of(
-                                "none bought: the pipe goes on {} beyond the foot of each slope",
+                                need == PipeJob.Need.RELIEF
+                                        ? "none bought: the pipe goes on {} beyond both ends; a"
+                                                + " basin at its inlet and the dam in the ditch"
+                                                + " are not counted"
+                                        : "none bought: the pipe goes on {} beyond the foot of each"
+                                                + " slope",
                                 Quantity.length(length.beyond())),
                         null,
                         null));
@@ -357,7 +398,12 @@ public final class PipeJobs {
     }
 
     private List<PipeJob.Other> others(
-            @Nullable Sized there, CulvertLine line, Laid laid, PipeLength length, PipeWay way) {
+            PipeJob.Need need,
+            @Nullable Sized there,
+            CulvertLine line,
+            Laid laid,
+            PipeLength length,
+            PipeWay way) {
         List<Size> family =
                 Size.sold(laid.material()).stream()
                         .filter(size -> size.shape() == Inlet.Shape.ROUND == laid.isRound())
@@ -374,15 +420,16 @@ public final class PipeJobs {
         }
         List<PipeJob.Other> others = new ArrayList<>();
         if (smaller != null) {
-            others.add(other(there, line, smaller, laid, length, way, false));
+            others.add(other(need, there, line, smaller, laid, length, way, false));
         }
         if (larger != null) {
-            others.add(other(there, line, larger, laid, length, way, true));
+            others.add(other(need, there, line, larger, laid, length, way, true));
         }
         return others;
     }
 
     private PipeJob.Other other(
+            PipeJob.Need need,
             @Nullable Sized there,
             CulvertLine line,
             Size size,
@@ -395,7 +442,7 @@ public final class PipeJobs {
         Trench trench = Trench.of(way, laid, work.sideRoom(), work.bedding());
         PipeCover cover = PipeCover.of(way, laid, true, Load.ROAD);
         double money =
-                lines(laid, length, trench, apron(there, line, laid, water)).stream()
+                lines(need, laid, length, trench, apron(there, line, laid, water)).stream()
                         .mapToDouble(CostLine::money)
                         .sum();
         return new PipeJob.Other(larger, laid, water, says(there, water, cover), money);

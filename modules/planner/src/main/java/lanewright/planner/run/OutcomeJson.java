@@ -17,9 +17,13 @@ import lanewright.drainage.Cure;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.Relief;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.Headwater;
+import lanewright.drainage.culvert.PipeChoice;
+import lanewright.drainage.storm.SizedRelief;
+import lanewright.drainage.storm.StormReport;
 import lanewright.lane.line.VerticalPoint;
 import lanewright.lane.section.Areas;
 import lanewright.lane.section.Corner;
@@ -167,6 +171,7 @@ public final class OutcomeJson {
         all.add(StormListings.sizes(outcome.storm()));
         all.add(StormListings.blocked(outcome.storm()));
         all.add(StormListings.aprons(outcome.storm()));
+        all.add(StormListings.reliefs(outcome.storm()));
         all.add(DitchListings.gathering(outcome.storm()));
         all.add(DitchListings.reaches(outcome.storm()));
         all.add(LaneDrainageListings.downAndAcross(outcome.water()));
@@ -233,6 +238,7 @@ public final class OutcomeJson {
         findings();
         wetPlaces();
         culverts();
+        reliefs();
         assumptions();
         sections();
         GradeProposal laid = outcome.laid();
@@ -454,6 +460,7 @@ public final class OutcomeJson {
             json.writeStartObject();
             json.writeStringField("name", job.name());
             json.writeBooleanField("planned", job.planned());
+            json.writeStringField("need", word(job.need()));
             json.writeBooleanField("fits", job.fits());
             json.writeFieldName("line");
             pipe(job.line());
@@ -503,6 +510,70 @@ public final class OutcomeJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private void reliefs() throws IOException {
+        json.writeArrayFieldStart("reliefs");
+        for (Relief relief : outcome.water().drainage().reliefs()) {
+            json.writeStartObject();
+            json.writeStringField("sign", relief.sign());
+            json.writeStringField("device", relief.device().words());
+            json.writeStringField("way", word(relief.way()));
+            number("station", relief.station());
+            Side side = relief.side();
+            if (side == null) {
+                json.writeNullField("side");
+            } else {
+                json.writeStringField("side", side.word());
+            }
+            number("grade", relief.grade());
+            number("spacing", relief.spacing());
+            json.writeFieldName("why");
+            saying(relief.why());
+            json.writeStringField("source", relief.source());
+            json.writeFieldName("pipe");
+            pipe(relief.pipe());
+            json.writeBooleanField("fits", relief.fits());
+            json.writeFieldName("storm");
+            stormAt(relief);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void stormAt(Relief relief) throws IOException {
+        StormReport storm = outcome.storm();
+        SizedRelief found = null;
+        for (SizedRelief each : storm == null ? List.<SizedRelief>of() : storm.reliefs()) {
+            found = each.relief().equals(relief) ? each : found;
+        }
+        if (found == null) {
+            json.writeNull();
+            return;
+        }
+        json.writeStartObject();
+        number("drained", found.sized().crossing().drained());
+        json.writeBooleanField("drainedIsLeast", found.sized().crossing().isLeast());
+        number("flow", found.sized().peak().discharge());
+        number("allowed", found.sized().allowed());
+        number("brim", found.brim());
+        number("basin", found.basin());
+        json.writeFieldName("line");
+        pipe(found.sized().crossing().line());
+        number("tailwater", found.sized().tail());
+        json.writeBooleanField("intoDitch", found.intoDitch());
+        json.writeArrayFieldStart("pipes");
+        for (PipeChoice choice : found.sized().choices()) {
+            PipeChoice.Option option = choice.chosen().orElse(null);
+            if (option != null) {
+                json.writeStartObject();
+                laid(new Laid(option.size().barrel(), option.barrels(), true));
+                number("headwater", option.headwater().depth());
+                json.writeEndObject();
+            }
+        }
+        json.writeEndArray();
+        json.writeEndObject();
     }
 
     private void laid(Laid laid) throws IOException {

@@ -90,7 +90,12 @@ final class PipeFindings {
 
     private static void building(PipeJob job, List<Finding> findings) {
         PipeCover cover = job.building();
-        if (!job.fits() || !cover.isThin() || Double.isNaN(cover.needed())) {
+        // The schedule says it of each relief culvert that is proposed: here it would drown the
+        // rest.
+        if (!job.fits()
+                || job.need() == PipeJob.Need.RELIEF
+                || !cover.isThin()
+                || Double.isNaN(cover.needed())) {
             return;
         }
         findings.add(

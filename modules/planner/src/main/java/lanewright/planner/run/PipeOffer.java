@@ -7,6 +7,7 @@ import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.culvert.PipeChoice;
+import lanewright.drainage.storm.Sized;
 import lanewright.drainage.storm.StormReport;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
@@ -69,12 +70,7 @@ public final class PipeOffer {
     /** The same of a storm, null if the plan has none. */
     static OptionalDouble enough(@Nullable StormReport storm, CulvertLine culvert) {
         List<PipeChoice> choices =
-                storm == null
-                        ? List.of()
-                        : storm.sized().stream()
-                                .filter(sized -> sized.crossing().line().equals(culvert))
-                                .flatMap(sized -> sized.choices().stream())
-                                .toList();
+                storm == null ? List.of() : storm.at(culvert).map(Sized::choices).orElse(List.of());
         if (!choices.stream().allMatch(PipeOffer::isOneRound)) {
             return OptionalDouble.empty();
         }

@@ -302,8 +302,17 @@ public final class Run {
                 rain == null
                         ? null
                         : storm.of(
-                                List.of(rain, flows.crossings(), flows.channels()),
-                                () -> StormReport.of(rain, flows.crossings(), flows.channels()));
+                                List.of(
+                                        rain,
+                                        flows.crossings(),
+                                        flows.channels(),
+                                        flows.drainage().reliefs()),
+                                () ->
+                                        StormReport.of(
+                                                rain,
+                                                flows.crossings(),
+                                                flows.channels(),
+                                                flows.drainage().reliefs()));
         List<PipeJob> pipes =
                 PipeJobs.of(
                         plan.water().pipeWork(),

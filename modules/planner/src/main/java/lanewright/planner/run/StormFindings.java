@@ -2,11 +2,12 @@ package lanewright.planner.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import lanewright.drainage.Crossing;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.along.Descents;
 import lanewright.drainage.storm.Ford;
 import lanewright.drainage.storm.Sized;
+import lanewright.drainage.storm.SizedRelief;
 import lanewright.drainage.storm.StormReport;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
@@ -63,6 +64,7 @@ final class StormFindings {
                 sized.ford().ifPresent(ford -> ford(sized, ford, findings));
             }
         }
+        reliefs(storm, findings);
         findings.addAll(DitchFindings.of(storm, water.drainage()));
         return findings;
     }
@@ -142,20 +144,86 @@ final class StormFindings {
     }
 
     private static Saying brings(Sized sized) {
-        List<Saying> names =
-                sized.choices().stream()
-                        .flatMap(choice -> choice.chosen().stream())
-                        .map(StormListings::name)
-                        .toList();
+        Saying names = StormListings.leasts(sized);
         List<Quantity> quantities = new ArrayList<>();
         quantities.add(Quantity.station(sized.crossing().line().crossing()));
         quantities.add(Quantity.flow(sized.peak().discharge()));
-        names.forEach(name -> quantities.addAll(name.quantities()));
+        quantities.addAll(names.quantities());
         return new Saying(
                 "At {} the storm of your plan brings {}; the least pipe that carries it: "
-                        + names.stream().map(Saying::pattern).collect(Collectors.joining(", or "))
+                        + names.pattern()
                         + ".",
                 quantities);
+    }
+
+    /** The relief culverts that some pipe serves, all in one finding. */
+    private static void reliefs(StormReport storm, List<Finding> findings) {
+        List<SizedRelief> wet =
+                storm.reliefs().stream().filter(each -> !each.sized().isDry()).toList();
+        List<Quantity> quantities = new ArrayList<>();
+        List<String> parts = new ArrayList<>();
+        double first = Double.POSITIVE_INFINITY;
+        double last = Double.NEGATIVE_INFINITY;
+        for (SizedRelief each : wet) {
+            if (!each.relief().fits() || each.sized().least().isEmpty()) {
+                continue;
+            }
+            Saying name = StormListings.leasts(each.sized());
+            quantities.add(Quantity.station(each.relief().station()));
+            quantities.add(Quantity.flow(each.sized().peak().discharge()));
+            quantities.addAll(name.quantities());
+            String basin = "";
+            if (each.basin() > 0) {
+                basin = ", out of a basin {} deeper than the ditch";
+                quantities.add(Quantity.depth(each.basin()));
+            }
+            parts.add(each.relief().sign() + " at {}: {}, " + name.pattern() + basin);
+            first = Math.min(first, each.relief().station());
+            last = Math.max(last, each.relief().station());
+        }
+        if (!parts.isEmpty()) {
+            findings.add(
+                    Finding.of(
+                            "relief-size",
+                            Level.NOTE,
+                            Topic.WATER,
+                            Where.stretch(first, last),
+                            new Saying(
+                                    "What the storm of your plan brings to each relief culvert"
+                                            + " that is proposed, and the least pipe that carries"
+                                            + " it: "
+                                            + String.join("; ", parts)
+                                            + ".",
+                                    quantities),
+                            Saying.plain(
+                                    "Lay none smaller. Dam the ditch just below each inlet with"
+                                            + " packed earth or stone as high as it is deep, or"
+                                            + " the water runs past. What leaves comes to"
+                                            + " somebody's land: ask first.")));
+        }
+        for (SizedRelief each : wet) {
+            if (each.relief().fits() && each.sized().least().isEmpty()) {
+                findings.add(
+                        Finding.of(
+                                "relief-none-carries",
+                                Level.LOOK,
+                                Topic.WATER,
+                                Where.station(each.relief().station()),
+                                Saying.of(
+                                        "No pipe that is sold carries the storm of your plan, {},"
+                                                + " out of the "
+                                                + (each.relief().way() == Descents.Way.LEFT_DITCH
+                                                        ? "left"
+                                                        : "right")
+                                                + " ditch at {}: water may stand {} deep there.",
+                                        Quantity.flow(each.sized().peak().discharge()),
+                                        Quantity.station(each.relief().station()),
+                                        Quantity.depth(Math.max(0, each.sized().allowed()))),
+                                Saying.plain(
+                                        "Make the ditch deeper there, relieve it farther up, or"
+                                                + " line it and lead the water on.")));
+            }
+        }
     }
 
     /** By how much to raise the lane, and for which pipe. */

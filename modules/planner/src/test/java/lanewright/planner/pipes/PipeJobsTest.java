@@ -15,6 +15,7 @@ import lanewright.measure.Progress;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.listing.PipeListings;
+import lanewright.planner.listing.StormListings;
 import lanewright.planner.run.Outcome;
 import lanewright.planner.run.Run;
 import org.junit.jupiter.api.BeforeAll;
@@ -140,6 +141,36 @@ class PipeJobsTest {
                         .findFirst()
                         .orElse("");
         assertTrue(stone.endsWith("with stone: 1,023.34."), stone);
+    }
+
+    @Test
+    void aReliefCulvertIsOfferedWithItsMoneyAndNotBought() throws Exception {
+        Path at = Path.of("..", "..", "sample-surveys", "wickle-bank");
+        String plan =
+                Files.readString(at.resolve("plan.json"))
+                        .replace(
+                                "\"water\": {",
+                                "\"water\": { \"pipeWork\": { \"soldBy\": \"1 m\", \"prices\": ["
+                                        + " { \"size\": \"12 in\", \"price\": \"30.00 per m\" } ] },");
+        byte[] bytes = plan.getBytes(StandardCharsets.UTF_8);
+        Outcome side = new Run(at).outcome(PlanFile.read("plan.json", bytes), Progress.NONE);
+        List<PipeJob> reliefs =
+                side.pipes().stream().filter(each -> each.need() == PipeJob.Need.RELIEF).toList();
+        assertFalse(reliefs.isEmpty());
+        for (PipeJob each : reliefs) {
+            assertFalse(each.planned());
+            assertFalse(each.finished().isThin(), each.name());
+            assertTrue(each.headwater().depth() <= each.sized().allowed(), each.name());
+            CostLine barrel = each.of(CostLine.What.BARREL).orElseThrow();
+            double metres = Math.ceil(each.line().length() + 2 * each.length().beyond());
+            assertEquals(30 * each.laid().count() * metres, barrel.money(), 1e-6);
+        }
+        assertTrue(PipeListings.also(side.pipes()).isEmpty(), "a proposal is not bought");
+        assertTrue(
+                side.findings().stream().anyMatch(each -> each.code().equals("relief-size")),
+                "and says its sizes");
+        assertEquals(
+                side.storm().reliefs().size(), StormListings.reliefs(side.storm()).rows().size());
     }
 
     @Test

@@ -493,7 +493,8 @@ public final class PipeDrawing {
     }
 
     private String told(double metres) {
-        return Quantity.height(metres).in(units);
+        // As finely as the schedule has it.
+        return Words.fine(Quantity.height(metres), units);
     }
 
     private static void say(Labels labels, Scale scale, String words, double along, double height) {

@@ -1,5 +1,6 @@
 package lanewright.sheets.set;
 
+import java.util.ArrayList;
 import java.util.List;
 import lanewright.earthwork.Soil;
 import lanewright.measure.Listing;
@@ -50,8 +51,16 @@ final class CulvertSheet {
                         + " length that is sold. Cover: from the top of the pipe at the lowest"
                         + " wheel track, and what it needs there. The ends are staked as the"
                         + " stakes sheet lists them under \u201cSet these points first\u201d.");
-        for (PipeJob job : jobs) {
+        for (PipeJob job : drawn(jobs)) {
             draw(flow, job, work, units);
+        }
+        long reliefs = reliefs(jobs);
+        if (reliefs > 1) {
+            flow.note(
+                    "Of "
+                            + reliefs
+                            + " relief culverts the longest is drawn: the others lie alike, as the"
+                            + " schedule has them.");
         }
         flow.table(PipeListings.work(jobs), money(jobs, currency));
         flow.table(PipeListings.others(jobs));
@@ -77,6 +86,27 @@ final class CulvertSheet {
                         + " your state's rules for dams reach it. Nobody stands in a trench that"
                         + " may cave.");
         return flow.sheet();
+    }
+
+    private static long reliefs(List<PipeJob> jobs) {
+        return jobs.stream().filter(job -> job.need() == PipeJob.Need.RELIEF).count();
+    }
+
+    /** Every pipe but the relief culverts, and the longest of those. */
+    private static List<PipeJob> drawn(List<PipeJob> jobs) {
+        PipeJob longest = null;
+        List<PipeJob> drawn = new ArrayList<>();
+        for (PipeJob job : jobs) {
+            if (job.need() != PipeJob.Need.RELIEF) {
+                drawn.add(job);
+            } else if (longest == null || job.line().length() > longest.line().length()) {
+                longest = job;
+            }
+        }
+        if (longest != null) {
+            drawn.add(longest);
+        }
+        return drawn;
     }
 
     private static String answer(List<PipeJob> jobs, UnitSystem units) {
@@ -123,7 +153,7 @@ final class CulvertSheet {
                                 ? "Heights are drawn "
                                         + (int) stretch
                                         + " times larger than lengths."
-                                : "True to scale, heights as lengths.");
+                                : "True to scale: heights and lengths 1 : 1.");
         double tall = along.height(flow.width());
         flow.head(title, "", tall + 30);
         flow.drawn(Gauge.of(Gauge.Use.STRETCH, says, stretch)).gap(3);

@@ -128,9 +128,7 @@ final class LandWater {
                 new double[] {line.x(a), line.x(b)},
                 new double[] {line.y(a), line.y(b)});
         land.label(
-                relief.device().sign()
-                        + " "
-                        + Words.fine(Quantity.station(relief.station()), units),
+                relief.sign() + " " + Words.fine(Quantity.station(relief.station()), units),
                 line.x(b),
                 line.y(b),
                 Role.WATER_TEXT,

@@ -68,7 +68,7 @@ final class Unrolling {
                         relief ->
                                 new ReliefMark(
                                         relief.station(),
-                                        relief.device().sign()
+                                        relief.sign()
                                                 + switch (relief.way()) {
                                                     case LANE -> "";
                                                     case LEFT_DITCH -> " left";

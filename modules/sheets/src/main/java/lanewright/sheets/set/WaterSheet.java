@@ -152,6 +152,17 @@ final class WaterSheet {
                             + " edge first: lay stone there.");
         }
         table(flow, StormListings.aprons(storm));
+        Listing reliefs = StormListings.reliefs(storm);
+        table(flow, reliefs);
+        if (!reliefs.rows().isEmpty()) {
+            flow.note(
+                    "Each takes what gathers in the ditch below the proposal above it; leave one"
+                            + " out, and the next takes its water too. Water may stand to the brim"
+                            + " of the ditch, dammed just below the inlet with packed earth or"
+                            + " stone as high as it is deep, and no nearer to the lane's edge than"
+                            + " other pipes. Their trench, stone and money stand on the culverts"
+                            + " sheet.");
+        }
         table(flow, DitchListings.gathering(storm));
         Listing ditches = DitchListings.reaches(storm);
         table(flow, ditches);

@@ -1,0 +1,25 @@
+package lanewright.drainage.storm;
+
+import lanewright.drainage.along.Relief;
+
+/**
+ * One storm at a relief culvert that is proposed: what gathers in the ditch below the proposal
+ * above it, as if every proposal for the ditches were built. Water may stand up to the brim of the
+ * ditch, or up to {@link StormReport#FREEBOARD} below the lower edge of the lane where that is
+ * less. For that the ditch is dammed below the inlet as high as it is deep; else water runs past
+ * it. Of the pipes that the proposal knows it is the highest for which some size does.
+ *
+ * @param relief the culvert
+ * @param sized the storm at it, and the pipes that carry it
+ * @param brim how deep water may stand in the ditch there before it runs out over a bank, m
+ * @param basin how much deeper than the bottom of the ditch its inlet lies, m
+ * @param intoDitch whether it comes out in the ditch across, which then carries that water too
+ */
+public record SizedRelief(
+        Relief relief, Sized sized, double brim, double basin, boolean intoDitch) {
+
+    /** Whether it is the ditch and not the lane that says how high water may stand. */
+    public boolean isBrimful() {
+        return sized.allowed() >= brim + basin;
+    }
+}
