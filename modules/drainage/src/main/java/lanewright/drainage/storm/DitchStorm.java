@@ -189,9 +189,9 @@ final class DitchStorm {
             }
             Run into = null;
             int intoAt = -1;
-            for (Run other : pipe == null ? List.<Run>of() : runs) {
+            for (Run other : runs) {
                 boolean across = ditches.get(other.ditch).ditch().side() == side.across();
-                int there = across ? in(other, pipe.outletStation()) : -1;
+                int there = across && pipe != null ? in(other, pipe.outletStation()) : -1;
                 if (there >= 0 && into == null) {
                     into = other;
                     intoAt = there;
