@@ -30,6 +30,7 @@ import lanewright.desktop.paper.ComparePane;
 import lanewright.desktop.paper.SheetsPane;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.start.StartPane;
+import lanewright.desktop.start.Warming;
 import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
 import org.jspecify.annotations.Nullable;
@@ -52,6 +53,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("Lanewright");
     private @Nullable DeskWindow window;
     private @Nullable StartPane start;
+    private @Nullable Warming warming;
     private @Nullable Path planPath;
     private String keptText = "";
 
@@ -127,6 +129,19 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         return remembered.word("theme", "light").equals("dark") ? Theme.DARK : Theme.LIGHT;
     }
 
+    /** Takes what goes on unseen only until a plan or a survey is opened. */
+    public void untilOpened(Warming begun) {
+        warming = begun;
+    }
+
+    private void opening() {
+        Warming begun = warming;
+        if (begun != null) {
+            begun.close();
+            warming = null;
+        }
+    }
+
     /** Shows the start: recent plans, survey files, samples, stone without a survey. */
     public void start() {
         leavePlan();
@@ -148,6 +163,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
 
     /** Opens what was dropped: one plan, or survey files. */
     public void drop(List<Path> files) {
+        opening();
         if (files.size() == 1 && isPlan(files.get(0))) {
             openPlan(files.get(0));
             return;
@@ -177,6 +193,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
 
     @Override
     public void openPlan(Path path) {
+        opening();
         Path plan = path.toAbsolutePath().normalize();
         try {
             copies.flush();

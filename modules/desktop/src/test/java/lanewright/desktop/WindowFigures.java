@@ -22,6 +22,7 @@ import lanewright.desktop.lane.Handles;
 import lanewright.desktop.look.Type;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
+import lanewright.desktop.start.Warming;
 import lanewright.planner.document.PlanFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -67,15 +68,16 @@ class WindowFigures {
 
     @Test
     void figures() throws Exception {
+        Warming warming = Warming.begin(folder);
         Hand.ready();
-        firstSample();
+        firstSample(warming);
         million();
         Files.createDirectories(Path.of("target"));
         Files.writeString(Path.of("target", "window-figures.txt"), told);
     }
 
     /** From dropping the first sample's files to the ground with answers, in a fresh program. */
-    private void firstSample() throws Exception {
+    private void firstSample(Warming warming) throws Exception {
         Desk desk =
                 Hand.on(
                         () -> {
@@ -87,6 +89,7 @@ class WindowFigures {
         Hand.on(
                 () -> {
                     desk.start();
+                    desk.untilOpened(warming);
                     return null;
                 });
         hand.settle();

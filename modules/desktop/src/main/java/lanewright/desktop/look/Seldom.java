@@ -5,15 +5,22 @@ import javafx.util.Duration;
 
 /**
  * Something that need not follow every move of the hand: it is done at once if it was not done for
- * a while, and else once when that while is over. So what the hand is on has the time of a frame
- * for itself. On the thread of the screen.
+ * a while, and else once when that while is over; and never two such things in one picture, but one
+ * after another, for all of them together would keep the hand waiting. So what the hand is on has
+ * the time of a frame for itself. On the thread of the screen.
  */
 public final class Seldom {
 
     /** Ten times a second. Our choice: what changes beside the hand is still seen to follow. */
     private static final long WHILE = 100_000_000;
 
+    /** The time of two frames between one such thing and the next. Our choice. */
+    private static final long APART = 33_000_000;
+
     private static final double NANOS_A_MILLI = 1e6;
+
+    /** When the last of all was done, or is to be done. */
+    private static long lastOfAll = System.nanoTime() - WHILE;
 
     private final Runnable work;
     private final PauseTransition later = new PauseTransition();
@@ -29,12 +36,18 @@ public final class Seldom {
         later.setOnFinished(event -> now());
     }
 
-    /** Does it, now or within a tenth of a second. */
+    /** Does it, now or soon: when its while is over and it is its turn. */
     public void soon() {
-        long left = done + WHILE - System.nanoTime();
+        if (later.getStatus() == PauseTransition.Status.RUNNING) {
+            return;
+        }
+        long now = System.nanoTime();
+        // As differences: this clock may run through zero.
+        long left = Math.max(done + WHILE - now, lastOfAll + APART - now);
+        lastOfAll = now + Math.max(0, left);
         if (left <= 0) {
             now();
-        } else if (later.getStatus() != PauseTransition.Status.RUNNING) {
+        } else {
             later.setDuration(Duration.millis(left / NANOS_A_MILLI));
             later.playFromStart();
         }
