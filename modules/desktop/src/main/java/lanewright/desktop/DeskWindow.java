@@ -31,8 +31,8 @@ import lanewright.desktop.look.Board;
 import lanewright.desktop.look.Theme;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
-import lanewright.measure.Finding;
 import lanewright.measure.Finding.Topic;
+import lanewright.measure.Where;
 import lanewright.planner.listing.WorkListings;
 import lanewright.planner.run.Draft;
 
@@ -271,19 +271,19 @@ public final class DeskWindow implements AutoCloseable {
                         : "");
     }
 
-    private void jump(Finding finding) {
+    private void jump(Where where) {
         Draft draft = session.shown().get().draft();
         if (draft == null) {
             return;
         }
-        Double from = finding.where().from();
+        Double from = where.from();
         if (from != null) {
-            Double to = finding.where().to();
+            Double to = where.to();
             session.marker().set(to == null ? from : (from + to) / 2);
         }
-        double[] at = LandPlaces.of(finding.where(), draft.design().alignment());
+        double[] at = LandPlaces.of(where, draft.design().alignment());
         if (at != null) {
-            land.centre(at[0], at[1]);
+            land.point(at[0], at[1]);
         }
     }
 

@@ -57,6 +57,13 @@ class ContrastTest {
                             Role.PLACE,
                             Role.ACCENT,
                             Role.HAZARD,
+                            Role.DIP,
+                            Role.WATER_BAR,
+                            Role.TURN_OUT,
+                            Role.RELIEF_PIPE,
+                            Role.OUTLET_PERMITTED,
+                            Role.OUTLET_FORBIDDEN,
+                            Role.OUTLET_TO_ASK,
                             Role.WATER)) {
                 check(theme + " " + role, theme.colour(Style.of(role).stroke()), plate, MARKS);
             }

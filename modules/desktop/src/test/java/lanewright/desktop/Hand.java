@@ -229,14 +229,20 @@ final class Hand {
         }
         boolean turned = false;
         double last = Double.NaN;
+        int notches = 3;
         for (int i = 0; i < 200; i++) {
             double off = on(() -> outOfSight(panel, part));
             if (off == 0) {
                 return;
             }
             double top = on(() -> part.localToScene(part.getBoundsInLocal()).getMinY());
+            double moved = Math.abs(top - last);
             if (!Double.isNaN(last) && (top - last) * off > 0) {
                 turned = !turned;
+            } else if (moved > 0) {
+                // A part that is far away is rolled to by more notches, most of the way at once.
+                double far = on(() -> far(panel, part));
+                notches = (int) Math.max(1, Math.min(60, 0.7 * far * notches / moved));
             }
             last = top;
             Bounds bounds = on(() -> panel.localToScreen(panel.getBoundsInLocal()));
@@ -245,7 +251,7 @@ final class Hand {
                             bounds.getMinX() + bounds.getWidth() - 30,
                             bounds.getMinY() + bounds.getHeight() / 2));
             robot.scroll(
-                    3,
+                    notches,
                     off > 0 != turned
                             ? javafx.geometry.VerticalDirection.DOWN
                             : javafx.geometry.VerticalDirection.UP);
@@ -261,6 +267,13 @@ final class Hand {
             up = up.getParent();
         }
         return up;
+    }
+
+    /** How far a part lies from the middle of the panel that rolls it, px. */
+    private static double far(Node panel, Node part) {
+        Bounds outer = panel.localToScene(panel.getBoundsInLocal());
+        Bounds inner = part.localToScene(part.getBoundsInLocal());
+        return Math.abs(inner.getCenterY() - outer.getCenterY());
     }
 
     private static double outOfSight(Node panel, Node part) {

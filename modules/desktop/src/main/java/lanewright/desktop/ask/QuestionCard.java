@@ -22,6 +22,7 @@ import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
 import lanewright.measure.UnitSystem;
+import lanewright.measure.Where;
 import lanewright.planner.listing.EarthListings;
 import lanewright.planner.run.Answer;
 import lanewright.planner.run.Numbered;
@@ -41,7 +42,7 @@ final class QuestionCard {
 
     private final Session session;
     private final Topic topic;
-    private final Consumer<Finding> jump;
+    private final Consumer<Where> jump;
     private final VBox box = new VBox(8);
     private final HBox head = new HBox(10);
     private final SVGPath mark = new SVGPath();
@@ -53,6 +54,7 @@ final class QuestionCard {
     private final VBox controls = new VBox(8);
     private final VBox proposal = new VBox(6);
     private final @Nullable PipeRows pipes;
+    private final @Nullable WaterRows water;
     private final VBox evidence = new VBox(8);
     private final VBox heaps = new VBox(3);
     private final List<ControlRow> rows = new ArrayList<>();
@@ -73,7 +75,7 @@ final class QuestionCard {
     /** Whether all findings were asked for since the card was opened. */
     private boolean all;
 
-    QuestionCard(Session session, Topic topic, String words, Consumer<Finding> jump) {
+    QuestionCard(Session session, Topic topic, String words, Consumer<Where> jump) {
         this.session = session;
         this.topic = topic;
         this.jump = jump;
@@ -117,9 +119,13 @@ final class QuestionCard {
                     }
                 });
         pipes = topic == Topic.WATER ? new PipeRows(session) : null;
+        water = topic == Topic.WATER ? new WaterRows(jump) : null;
         inside.getChildren().addAll(controls, proposal);
         if (pipes != null) {
             inside.getChildren().add(pipes.node());
+        }
+        if (water != null) {
+            inside.getChildren().add(water.node());
         }
         inside.getChildren().add(evidence);
         if (topic == Topic.EARTH) {
@@ -212,6 +218,9 @@ final class QuestionCard {
         }
         if (pipes != null) {
             pipes.refresh(shown);
+        }
+        if (water != null) {
+            water.refresh(shown);
         }
         List<Finding> found =
                 shown.findings().stream().filter(each -> each.topic() == topic).toList();
@@ -364,7 +373,7 @@ final class QuestionCard {
         if (finding.where().from() != null || finding.where().x() != null) {
             Button show = new Button("Show the place");
             show.getStyleClass().add("quiet");
-            show.setOnAction(event -> jump.accept(finding));
+            show.setOnAction(event -> jump.accept(finding.where()));
             text.getChildren().add(show);
         }
         text.getStyleClass().add(finding.level() == Level.NOTE ? "evidence-note" : "evidence");

@@ -11,6 +11,7 @@ import lanewright.desktop.look.Seldom;
 import lanewright.desktop.session.Session;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Topic;
+import lanewright.measure.Where;
 
 /** The questions down the side, in the order in which they are asked. */
 public final class Questions {
@@ -38,9 +39,9 @@ public final class Questions {
     /**
      * The questions of a plan.
      *
-     * @param jump shows the place of a finding
+     * @param jump shows a place on the land
      */
-    public Questions(Session session, Consumer<Finding> jump) {
+    public Questions(Session session, Consumer<Where> jump) {
         VBox list = new VBox(0);
         list.getStyleClass().add("questions");
         Proposals proposals = new Proposals(session, this::reveal);

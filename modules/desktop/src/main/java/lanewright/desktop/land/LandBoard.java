@@ -64,6 +64,7 @@ public final class LandBoard extends Board implements AutoCloseable {
     private boolean dragged;
     private boolean panning;
     private List<LandMarks.Sign> signs = List.of();
+    private double @Nullable [] ringed;
     private final List<double[]> tape = new ArrayList<>();
     private final List<double[]> drawn = new ArrayList<>();
     private @Nullable Consumer<List<double[]>> drawing;
@@ -195,6 +196,12 @@ public final class LandBoard extends Board implements AutoCloseable {
         look(view.at(east, north));
     }
 
+    /** Brings a place into the middle and rings it, until Escape, a click or another place. */
+    public void point(double east, double north) {
+        ringed = new double[] {east, north};
+        centre(east, north);
+    }
+
     /** Comes nearer (over 1) or goes farther (under 1). */
     public void zoom(double factor) {
         look(view.zoomed(factor, getWidth() / 2, getHeight() / 2));
@@ -315,6 +322,10 @@ public final class LandBoard extends Board implements AutoCloseable {
         marks.looks(shown.findings(), draft.design().alignment());
         signs = marks.signs();
         marks.marker(draft, opened.marker().get());
+        double[] place = ringed;
+        if (place != null) {
+            marks.ring(place[0], place[1]);
+        }
         corners(marks);
         paintTape(marks);
     }
@@ -465,6 +476,10 @@ public final class LandBoard extends Board implements AutoCloseable {
     }
 
     private void clicked(MouseEvent event, @Nullable Session opened) {
+        if (ringed != null) {
+            ringed = null;
+            repaint();
+        }
         double[] at = under(event);
         if (drawing != null) {
             if (event.getClickCount() > 1 && drawn.size() > 1) {
@@ -581,6 +596,7 @@ public final class LandBoard extends Board implements AutoCloseable {
         }
         tape.clear();
         drawn.clear();
+        ringed = null;
         repaint();
     }
 

@@ -7,8 +7,12 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import lanewright.desktop.look.Type;
+import lanewright.drainage.LaneDrainage;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WetPlace;
+import lanewright.drainage.along.DitchEnd;
+import lanewright.drainage.along.NamedOutlet;
+import lanewright.drainage.along.Relief;
 import lanewright.drainage.flow.FlowPath;
 import lanewright.drainage.pond.Trace;
 import lanewright.lane.line.Alignment;
@@ -32,6 +36,7 @@ import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
+import lanewright.sheets.figure.WaterSigns;
 import lanewright.survey.Survey;
 import org.jspecify.annotations.Nullable;
 
@@ -226,7 +231,8 @@ final class LandMarks {
     /**
      * Water that sits, where it runs, and pipes.
      *
-     * @param all whether hollows of the land that the lane leaves alone are told too
+     * @param all whether hollows of the land that the lane leaves alone are told too, where water
+     *     is led off, and where ditches end
      */
     void water(Outcome outcome, boolean all) {
         for (Pool pool : outcome.water().gone()) {
@@ -252,6 +258,15 @@ final class LandMarks {
                     view.px(pipe.outletX()),
                     view.py(pipe.outletY()));
         }
+        LaneDrainage drainage = outcome.water().drainage();
+        List<Relief> reliefs =
+                drainage.reliefs().stream()
+                        .filter(relief -> all && relief.device() != Relief.Device.NONE)
+                        .toList();
+        List<DitchEnd> ends = all ? drainage.ends() : List.of();
+        Alignment line = outcome.design().alignment();
+        reliefs.forEach(relief -> sign(relief, line));
+        ends.forEach(this::sign);
         for (WetPlace place : outcome.water().places()) {
             String depth =
                     place.pool() == null
@@ -264,6 +279,8 @@ final class LandMarks {
                     view.py(place.y()),
                     true);
         }
+        reliefs.forEach(relief -> words(relief, line));
+        ends.forEach(this::words);
         for (Pool pool : outcome.water().after()) {
             if (all
                     && outcome.water().places().stream()
@@ -276,6 +293,55 @@ final class LandMarks {
                         true);
             }
         }
+    }
+
+    /** A proposal to lead water off. */
+    private void sign(Relief relief, Alignment line) {
+        Place from = WaterSigns.from(relief);
+        Place to = WaterSigns.to(relief);
+        if (view.sees(line.x(to), line.y(to))) {
+            WaterSigns.along(
+                    pen,
+                    WaterSigns.role(relief.device()),
+                    Outline.open(
+                            view.px(line.x(from)),
+                            view.py(line.y(from)),
+                            view.px(line.x(to)),
+                            view.py(line.y(to))));
+        }
+    }
+
+    /** Its letters and its station, or the letters alone. */
+    private void words(Relief relief, Alignment line) {
+        Place to = WaterSigns.to(relief);
+        double x = view.px(line.x(to));
+        double y = view.py(line.y(to));
+        String sign = relief.device().sign();
+        String station = Words.fine(Quantity.station(relief.station()), units);
+        if (!label(Role.WATER_TEXT, sign + " " + station, x + 3, y, false)) {
+            label(Role.WATER_TEXT, sign, x + 3, y, false);
+        }
+        keepFree(new Box(x - 6, y - 6, 12, 12));
+    }
+
+    /** Where a ditch lets its water out. */
+    private void sign(DitchEnd end) {
+        if (view.sees(end.outlet().x(), end.outlet().y())) {
+            double x = view.px(end.outlet().x());
+            double y = view.py(end.outlet().y());
+            WaterSigns.outlet(pen, WaterSigns.role(end), x, y);
+        }
+    }
+
+    /** What its owner calls the place. */
+    private void words(DitchEnd end) {
+        double x = view.px(end.outlet().x());
+        double y = view.py(end.outlet().y());
+        NamedOutlet named = end.named();
+        if (named != null) {
+            label(Role.WATER_TEXT, named.name(), x + 3, y, false);
+        }
+        keepFree(new Box(x - 5, y - 5, 10, 10));
     }
 
     /** Heaps of topsoil, with their volume. */
@@ -438,6 +504,12 @@ final class LandMarks {
         double y = view.py(line.y(at));
         pen.area(Role.MARKER, Outline.circle(x, y, 6, 24))
                 .line(Role.PLACE, Outline.circle(x, y, 6, 24));
+    }
+
+    /** A ring about a place that was asked for. */
+    void ring(double east, double north) {
+        Outline ring = Outline.circle(view.px(east), view.py(north), 17, 36);
+        pen.line(Role.PLATE_LINE, ring).line(Role.ACCENT, ring);
     }
 
     /** Scale bar and north, kept free of words. */

@@ -90,6 +90,20 @@ public enum Role {
     WATER_BEFORE,
     /** Way that water takes. */
     FLOW,
+    /** A long flat dip across the lane that leads water off. */
+    DIP,
+    /** A bar across the lane that leads water off. */
+    WATER_BAR,
+    /** A ditch that leads out over lower ground. */
+    TURN_OUT,
+    /** A pipe that leads a ditch's water to the other side. */
+    RELIEF_PIPE,
+    /** Where a ditch lets its water out, and may. */
+    OUTLET_PERMITTED,
+    /** Where a ditch lets its water out, and may not. */
+    OUTLET_FORBIDDEN,
+    /** Where a ditch lets its water out, and nobody has said whether it may. */
+    OUTLET_TO_ASK,
     /** A pipe that lets water through. */
     PIPE,
     /** The hollow of a pipe. */

@@ -27,6 +27,7 @@ public record Style(
     private static final int SOFT_INK = 0x4F5A60;
     private static final int BROWN = 0x7F7458;
     private static final int BLUE = 0x0072B2;
+    private static final int DEEP = 0x004B78;
     private static final int VERMILION = 0xD55E00;
 
     /** Dash and gap lengths, pt. */
@@ -68,7 +69,7 @@ public record Style(
         return switch (role) {
             case TEXT -> words(INK);
             case NOTE -> words(SOFT_INK);
-            case WATER_TEXT -> words(0x004B78);
+            case WATER_TEXT -> words(DEEP);
             case PLATE -> words(WHITE);
             case BAND -> words(0xF3F0E7);
             case HAIRLINE -> line(0xD3CDBF, 0.5, Dash.NONE);
@@ -107,9 +108,13 @@ public record Style(
             case BREAKLINE -> line(0xA9A291, 0.5, Dash.SHORT);
             case BOUNDARY -> line(SOFT_INK, 0.9, Dash.DASH_DOT_DOT);
             case SHOT -> words(BROWN);
-            case WATER -> new Style(0x7DB9E0, Pattern.LEVEL, 0x004B78, 1.3, 0.6, Dash.NONE);
+            case WATER -> new Style(0x7DB9E0, Pattern.LEVEL, DEEP, 1.3, 0.6, Dash.NONE);
             case WATER_BEFORE -> new Style(NOTHING, Pattern.NONE, BLUE, 1.0, 0, Dash.DOTS);
             case FLOW -> new Style(BLUE, Pattern.NONE, BLUE, 1.0, 0, Dash.NONE);
+            case DIP, TURN_OUT -> new Style(DEEP, Pattern.NONE, DEEP, 1.3, 0, Dash.NONE);
+            case WATER_BAR -> new Style(DEEP, Pattern.NONE, DEEP, 3, 0, Dash.NONE);
+            case RELIEF_PIPE, OUTLET_PERMITTED, OUTLET_FORBIDDEN, OUTLET_TO_ASK ->
+                    new Style(DEEP, Pattern.NONE, DEEP, 1.2, 0, Dash.NONE);
             case PIPE -> line(INK, 3.4, Dash.NONE);
             case PIPE_CORE -> line(WHITE, 1.7, Dash.NONE);
             case BARREL -> new Style(WHITE, Pattern.NONE, INK, 1.2, 0, Dash.NONE);

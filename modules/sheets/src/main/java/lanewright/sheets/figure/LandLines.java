@@ -18,6 +18,10 @@ final class LandLines {
                     Role.WATER,
                     Role.WATER_BEFORE,
                     Role.FLOW,
+                    Role.DIP,
+                    Role.WATER_BAR,
+                    Role.TURN_OUT,
+                    Role.RELIEF_PIPE,
                     Role.PIPE,
                     Role.HEAP,
                     Role.HAZARD,
@@ -81,6 +85,8 @@ final class LandLines {
             Outline line = view.outline(feature);
             if (feature.role() == Role.PIPE) {
                 PipeSign.draw(pen, line);
+            } else if (WaterSigns.isAlong(feature.role())) {
+                WaterSigns.along(pen, feature.role(), line);
             } else {
                 pen.line(feature.role(), line);
             }

@@ -39,6 +39,9 @@ final class LandSpots {
             pen.area(Role.PROBE, ring).line(Role.PROBE, ring);
             pen.area(Role.TICK, Outline.circle(x, y, 0.9, 8));
             places.keepOff(new Box(x - 3.5, y - 3.5, 7, 7));
+        } else if (WaterSigns.isOutlet(spot.role())) {
+            WaterSigns.outlet(pen, spot.role(), x, y);
+            places.keepOff(new Box(x - 5, y - 5, 10, 10));
         } else {
             pen.area(Role.PLATE, Outline.circle(x, y, 4, 16));
             pen.line(spot.role(), Outline.circle(x, y, 4, 16));

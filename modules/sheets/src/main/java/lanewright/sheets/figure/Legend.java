@@ -17,6 +17,9 @@ public final class Legend {
 
     private static final double NOTE = Type.NOTE;
 
+    /** From row to row, pt. */
+    public static final double ROW = NOTE * 1.6;
+
     private Legend() {}
 
     /**
@@ -36,13 +39,13 @@ public final class Legend {
             double wide = 24 + Face.of(false).width(words, NOTE) + 12;
             if (x + wide > left + width) {
                 x = left;
-                y += NOTE * 1.6;
+                y += ROW;
             }
             sample(pen, role, x, y);
             pen.words(Role.TEXT, words, x + 24, y + NOTE, NOTE, Anchor.START);
             x += wide;
         }
-        return y + NOTE * 1.6 - top;
+        return y + ROW - top;
     }
 
     /** What a line or an area means, in a few words; empty if there are none for it. */
@@ -70,6 +73,10 @@ public final class Legend {
                                     role,
                                     Outline.closed(
                                             x + 15, middle, x + 8, middle - 3, x + 8, middle + 3));
+            case DIP, WATER_BAR, TURN_OUT, RELIEF_PIPE ->
+                    WaterSigns.along(pen, role, Outline.open(x + 2, middle, x + 12, middle));
+            case OUTLET_PERMITTED, OUTLET_FORBIDDEN, OUTLET_TO_ASK ->
+                    WaterSigns.outlet(pen, role, x + 10, middle);
             case WIRE, BURIED -> {
                 pen.line(role, x, middle, x + 20, middle);
                 if (role == Role.WIRE) {
@@ -113,6 +120,13 @@ public final class Legend {
         meaning.put(Role.WATER, "standing water, depth written beside it");
         meaning.put(Role.WATER_BEFORE, "wet place before the lane");
         meaning.put(Role.FLOW, "way of water");
+        meaning.put(Role.DIP, "rolling dip, proposed");
+        meaning.put(Role.WATER_BAR, "water bar, proposed");
+        meaning.put(Role.TURN_OUT, "turn-out, proposed");
+        meaning.put(Role.RELIEF_PIPE, "relief culvert, proposed");
+        meaning.put(Role.OUTLET_PERMITTED, "outlet of a ditch, permitted");
+        meaning.put(Role.OUTLET_FORBIDDEN, "outlet of a ditch, not permitted");
+        meaning.put(Role.OUTLET_TO_ASK, "outlet of a ditch, still to be asked for");
         meaning.put(Role.PIPE, "pipe");
         meaning.put(Role.BARREL, "pipe under the lane, its bottom at the heights written");
         meaning.put(Role.CENTRE, "lane's line");

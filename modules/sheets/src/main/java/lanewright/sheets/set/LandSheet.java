@@ -81,7 +81,7 @@ final class LandSheet {
                         "Plan",
                         "Where does the lane run?",
                         answer);
-        double legend = 66;
+        double legend = 66 + LandWater.room(water);
         double height = flow.left() - legend - 8;
         MapScale scale = LandDrawing.scale(land, units, flow.width(), height);
         double[] seen = LandDrawing.seen(land, scale, flow.width(), height);
@@ -123,6 +123,13 @@ final class LandSheet {
                     Role.WATER_BEFORE,
                     Role.FLOW,
                     Role.PIPE,
+                    Role.DIP,
+                    Role.WATER_BAR,
+                    Role.TURN_OUT,
+                    Role.RELIEF_PIPE,
+                    Role.OUTLET_PERMITTED,
+                    Role.OUTLET_FORBIDDEN,
+                    Role.OUTLET_TO_ASK,
                     Role.WIRE,
                     Role.BURIED,
                     Role.HAZARD,

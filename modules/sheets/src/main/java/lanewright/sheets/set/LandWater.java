@@ -1,14 +1,17 @@
 package lanewright.sheets.set;
 
 import java.util.ArrayList;
+import java.util.stream.Stream;
 import lanewright.drainage.Cure;
 import lanewright.drainage.PipeCourse;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.DitchEnd;
+import lanewright.drainage.along.DitchReach;
+import lanewright.drainage.along.NamedOutlet;
 import lanewright.drainage.along.Relief;
-import lanewright.drainage.along.Side;
 import lanewright.drainage.pond.Trace;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
@@ -17,6 +20,8 @@ import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.figure.Land;
+import lanewright.sheets.figure.Legend;
+import lanewright.sheets.figure.WaterSigns;
 
 /** Standing water, ways of water and pipes, as they lie on the map. */
 final class LandWater {
@@ -24,8 +29,8 @@ final class LandWater {
     /** Ways of water are smoothed over this many cells of the grid they were found on. */
     private static final double SMOOTHED = 3;
 
-    /** How far a proposal to lead water off reaches to either side, m: about a ditch's offset. */
-    private static final double OUT = 4;
+    /** At least so many signs with their words go beside each other into a legend. */
+    private static final double SIGNS_IN_A_ROW = 3;
 
     private final Land land;
     private final Alignment line;
@@ -37,6 +42,20 @@ final class LandWater {
         this.line = line;
         this.water = water;
         this.units = units;
+    }
+
+    /** Room that a legend needs for the signs of water led off and let out, pt. */
+    static double room(WaterReport water) {
+        long kinds =
+                Stream.concat(
+                                water.drainage().reliefs().stream()
+                                        .map(Relief::device)
+                                        .filter(device -> device != Relief.Device.NONE)
+                                        .map(WaterSigns::role),
+                                water.drainage().ends().stream().map(WaterSigns::role))
+                        .distinct()
+                        .count();
+        return Math.ceil(kinds / SIGNS_IN_A_ROW) * Legend.ROW;
     }
 
     /** What was before the lane and what will be, on one map. */
@@ -78,6 +97,7 @@ final class LandWater {
             }
         }
         water.drainage().reliefs().forEach(this::relief);
+        water.drainage().ends().forEach(this::end);
         water.pathsAfter().forEach(path -> flow(path.line()));
         water.pipes().forEach(this::pipe);
     }
@@ -113,18 +133,10 @@ final class LandWater {
         if (relief.device() == Relief.Device.NONE) {
             return;
         }
-        double out = relief.side() == Side.LEFT ? -OUT : OUT;
-        double from =
-                switch (relief.way()) {
-                    case LANE -> -out;
-                    case LEFT_DITCH -> -OUT;
-                    case RIGHT_DITCH -> OUT;
-                };
-        double to = relief.device() == Relief.Device.TURN_OUT ? 2 * out : out;
-        Place a = new Place(relief.station(), from);
-        Place b = new Place(relief.station(), to);
+        Place a = WaterSigns.from(relief);
+        Place b = WaterSigns.to(relief);
         land.line(
-                relief.device() == Relief.Device.RELIEF_PIPE ? Role.PIPE : Role.FLOW,
+                WaterSigns.role(relief.device()),
                 new double[] {line.x(a), line.x(b)},
                 new double[] {line.y(a), line.y(b)});
         land.label(
@@ -134,6 +146,16 @@ final class LandWater {
                 Role.WATER_TEXT,
                 false,
                 2);
+    }
+
+    /** Where a ditch lets its water out, with the name that its owner gave the place. */
+    private void end(DitchEnd end) {
+        DitchReach.Outlet outlet = end.outlet();
+        NamedOutlet named = end.named();
+        land.spot(WaterSigns.role(end), outlet.x(), outlet.y());
+        if (named != null) {
+            land.label(named.name(), outlet.x(), outlet.y(), Role.WATER_TEXT, false, 3);
+        }
     }
 
     /**

@@ -39,6 +39,13 @@ final class WaterMapSheet {
                     Role.WATER,
                     Role.FLOW,
                     Role.PIPE,
+                    Role.DIP,
+                    Role.WATER_BAR,
+                    Role.TURN_OUT,
+                    Role.RELIEF_PIPE,
+                    Role.OUTLET_PERMITTED,
+                    Role.OUTLET_FORBIDDEN,
+                    Role.OUTLET_TO_ASK,
                     Role.BOUNDARY);
 
     private final Outcome outcome;
@@ -75,7 +82,8 @@ final class WaterMapSheet {
                         "Water before and after",
                         "Where does water go?",
                         answer);
-        double height = flow.left() - LEGEND - 8;
+        double legend = LEGEND + LandWater.room(outcome.water());
+        double height = flow.left() - legend - 8;
         double mapWidth = stacked ? flow.width() : (flow.width() - APART) / 2;
         double mapHeight = (stacked ? (height - APART) / 2 : height) - TITLE;
         MapScale scale = LandDrawing.scale(after.land(), units, mapWidth, mapHeight);
@@ -90,7 +98,7 @@ final class WaterMapSheet {
                         + ", of the ground as it is. What runs onto a neighbour's land or into a"
                         + " stream where it did not before needs the neighbour's word, or a permit.";
         flow.figure(
-                height + LEGEND,
+                height + legend,
                 (pen, box) -> {
                     Set<Role> drawn = EnumSet.noneOf(Role.class);
                     drawn.addAll(draw(before, scale, pen, box.x(), box.y(), mapWidth, mapHeight));

@@ -1,0 +1,154 @@
+package lanewright.desktop;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
+import lanewright.desktop.look.Type;
+import lanewright.desktop.session.Session;
+import lanewright.measure.Listing;
+import lanewright.measure.Saying;
+import lanewright.measure.UnitSystem;
+import lanewright.planner.document.PlanFile;
+import lanewright.planner.listing.LaneDrainageListings;
+import lanewright.planner.listing.StandingListings;
+import lanewright.planner.run.Outcome;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** The card of water and its signs on the land, by pointer and keys. */
+class WaterCardTest {
+
+    private static final Path SAMPLES = Path.of("..", "..", "sample-surveys");
+
+    private Hand hand;
+    private Session session;
+    private DeskWindow window;
+
+    private void show(String sample) throws Exception {
+        Path plan = SAMPLES.resolve(sample).resolve("plan.json");
+        PlanFile file = PlanFile.read("plan.json", Files.readAllBytes(plan));
+        Hand.ready();
+        session = Hand.on(() -> new Session(file, plan.getParent(), Platform::runLater));
+        hand =
+                Hand.open(
+                        () -> {
+                            Type.ready();
+                            return new javafx.scene.layout.StackPane();
+                        },
+                        1440,
+                        900);
+        window =
+                Hand.on(
+                        () -> {
+                            DeskWindow made = new DeskWindow(session);
+                            hand.show(made.root());
+                            return made;
+                        });
+        hand.until("the whole outcome", () -> session.shown().get().settled());
+        Hand.pause(500);
+        hand.keys(KeyCode.CONTROL, KeyCode.DIGIT5);
+    }
+
+    @AfterEach
+    void close() {
+        Hand.on(
+                () -> {
+                    window.close();
+                    return null;
+                });
+    }
+
+    /** All words under a part of the window. */
+    private List<String> words(String id) {
+        Node part = hand.see(id);
+        return Hand.on(
+                () -> {
+                    List<String> words = new ArrayList<>();
+                    for (Node each : part.lookupAll(".label")) {
+                        words.add(((Labeled) each).getText());
+                    }
+                    return words;
+                });
+    }
+
+    private Outcome outcome() {
+        return session.shown().get().outcome();
+    }
+
+    /** Opens a group of rows and finds every cell of a table of the sheet in it. */
+    private void holds(String group, Listing table) {
+        UnitSystem units = session.file().plan().units();
+        String all = String.join("\n", words("water-rows"));
+        for (List<Saying> row : table.rows()) {
+            for (Saying cell : row) {
+                // A lone dash is the sign of nothing.
+                String said = cell.in(units).replaceFirst("^–( |$)", "");
+                assertTrue(all.contains(said), group + " does not tell: " + said);
+            }
+        }
+        assertFalse(table.rows().isEmpty(), group);
+    }
+
+    @Test
+    void rowsTellWhatTheSheetTellsAndShowTheirPlaces() throws Exception {
+        show("marrow-fold");
+        hand.click("rows-hollow-nests");
+        holds("hollows", StandingListings.nests(outcome().water()));
+        holds("rain", StandingListings.rain(outcome().water()));
+        hand.click("place-hollow-nests-0");
+        hand.look("water-row-place");
+        double[] middle =
+                Hand.on(
+                        () -> {
+                            var spot = outcome().water().after().get(0).spot();
+                            return window.land().place(spot.x(), spot.y());
+                        });
+        Node land = hand.see("land");
+        assertEquals(land.getBoundsInLocal().getWidth() / 2, middle[0], 1);
+        assertEquals(land.getBoundsInLocal().getHeight() / 2, middle[1], 1);
+        hand.click("rows-hollow-nests");
+        hand.click("rows-boundary-water");
+        holds("boundary", StandingListings.border(outcome().water(), outcome().storm()));
+        hand.look("water-row-boundary");
+        hand.click("rows-boundary-water");
+        hand.click("rows-down-and-across");
+        holds("down and across", LaneDrainageListings.downAndAcross(outcome().water()));
+        hand.click("rows-down-and-across");
+        hand.click("rows-ditch-ends");
+        holds("ends", LaneDrainageListings.ends(outcome().water()));
+        hand.click("place-ditch-ends-0");
+        hand.click("dark");
+        hand.click("key");
+        hand.look("water-row-ends-dark");
+    }
+
+    @Test
+    void theKeyboardOpensRowsAndStaysOnThemOverAnEdit() throws Exception {
+        show("wickle-bank");
+        hand.click("fit");
+        hand.look("water-wickle-land");
+        Node head = hand.see("rows-reliefs");
+        hand.click("rows-reliefs");
+        hand.keys(KeyCode.SPACE);
+        hand.keys(KeyCode.SPACE);
+        holds("reliefs", LaneDrainageListings.reliefs(outcome().water()));
+        hand.keys(KeyCode.TAB);
+        Node on = Hand.on(() -> head.getScene().getFocusOwner());
+        assertEquals("place-reliefs-0", on.getId());
+        assertTrue(Hand.on(on::getAccessibleText).startsWith("Show the place of "));
+        hand.keys(KeyCode.ENTER);
+        hand.look("water-row-relief");
+        hand.keys(KeyCode.CONTROL, KeyCode.DIGIT3);
+        hand.keys(KeyCode.CONTROL, KeyCode.DIGIT5);
+        assertTrue(hand.has("place-reliefs-0"), "a group that was opened stays open");
+    }
+}
