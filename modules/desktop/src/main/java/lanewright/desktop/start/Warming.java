@@ -38,7 +38,6 @@ public final class Warming implements AutoCloseable, Progress {
     public static Warming begin(Path under) {
         var warming = new Warming(under);
         warming.thread.setDaemon(true);
-        warming.thread.setPriority(Thread.MIN_PRIORITY);
         warming.thread.start();
         return warming;
     }
@@ -49,7 +48,7 @@ public final class Warming implements AutoCloseable, Progress {
             try {
                 Path plan = Samples.MARROW_FOLD.layOut(folder);
                 PlanFile file = PlanFile.read(plan.toString(), Files.readAllBytes(plan));
-                new Run(plan.getParent()).outcome(file, this);
+                new Run(plan.resolveSibling("")).outcome(file, this);
             } finally {
                 clear(folder);
             }
