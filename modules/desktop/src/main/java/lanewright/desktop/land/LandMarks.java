@@ -36,6 +36,7 @@ import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
+import lanewright.sheets.figure.HazardLine;
 import lanewright.sheets.figure.WaterSigns;
 import lanewright.survey.Survey;
 import org.jspecify.annotations.Nullable;
@@ -432,16 +433,32 @@ final class LandMarks {
                 xy[2 * i] = view.px(hazard.points().get(i).x());
                 xy[2 * i + 1] = view.py(hazard.points().get(i).y());
             }
-            boolean line = hazard.kind() == Hazard.Kind.WIRE || hazard.kind().isBuried();
+            Role role =
+                    hazard.kind() == Hazard.Kind.WIRE
+                            ? Role.WIRE
+                            : hazard.kind().isBuried() ? Role.BURIED : Role.HAZARD;
             if (xy.length == 2) {
                 double radius = Math.max(5, hazard.around() * view.scale());
                 pen.line(Role.HAZARD, Outline.circle(xy[0], xy[1], radius, 24));
+            } else if (HazardLine.isLettered(role)) {
+                clip.line(xy).stream()
+                        .filter(run -> run.length >= 4)
+                        .forEach(run -> lettered(role, run));
             } else {
-                lines(Role.HAZARD, line ? xy : closed(xy));
+                lines(role, closed(xy));
             }
             int middle = xy.length / 4 * 2;
             label(Role.TEXT, hazard.name(), xy[middle], xy[middle + 1], false);
         }
+    }
+
+    /** A wire or a buried line. */
+    private void lettered(Role role, double[] run) {
+        pen.line(role, run);
+        Outline line = Outline.open(run);
+        HazardLine.crosses(pen, role, line);
+        HazardLine.letters(
+                line, (x, y) -> plate(Role.TEXT, HazardLine.letter(role), x, y + 3, true));
     }
 
     /** Offset stakes. */

@@ -93,7 +93,7 @@ final class LandLines {
             if (feature.role() == Role.FLOW) {
                 FlowArrows.draw(pen, line);
             }
-            if (PLAIN_TO_SEE.contains(feature.role()) && !Lettering.isLettered(feature)) {
+            if (PLAIN_TO_SEE.contains(feature.role()) && !HazardLine.isLettered(feature.role())) {
                 places.keepOff(line);
             }
             saw(feature.role(), line);

@@ -80,13 +80,13 @@ public final class Legend {
             case WIRE, BURIED -> {
                 pen.line(role, x, middle, x + 20, middle);
                 if (role == Role.WIRE) {
-                    Lettering.cross(pen, x + 3, middle);
-                    Lettering.cross(pen, x + 17, middle);
+                    HazardLine.cross(pen, x + 3, middle);
+                    HazardLine.cross(pen, x + 17, middle);
                 }
                 var words =
                         new Mark.Words(
                                 Role.TEXT,
-                                role == Role.WIRE ? "W" : "B",
+                                HazardLine.letter(role),
                                 x + 10,
                                 y + NOTE,
                                 NOTE,

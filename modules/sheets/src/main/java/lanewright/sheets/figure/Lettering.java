@@ -7,7 +7,7 @@ import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.page.Type;
 
-/** Crosses and letters along wires and buried lines. */
+/** Crosses and letters along wires and buried lines, where there is room. */
 final class Lettering {
 
     private static final double NOTE = Type.NOTE;
@@ -22,23 +22,16 @@ final class Lettering {
         this.places = places;
     }
 
-    /** Crosses along a wire and letters along wires and buried lines: they read without colour. */
     void draw(Pen pen) {
         for (Land.Feature feature : land.features()) {
-            if (isLettered(feature)) {
-                boolean wire = feature.role() == Role.WIRE;
+            if (HazardLine.isLettered(feature.role())) {
                 Outline line = view.outline(feature);
-                if (wire) {
-                    along(line, 7, 14, (x, y) -> cross(pen, x, y));
-                }
-                along(line, 14, 42, (x, y) -> letter(pen, wire ? "W" : "B", x, y));
+                HazardLine.crosses(pen, feature.role(), line);
+                String letter = HazardLine.letter(feature.role());
+                HazardLine.letters(line, (x, y) -> letter(pen, letter, x, y));
                 places.keepOff(line);
             }
         }
-    }
-
-    static boolean isLettered(Land.Feature feature) {
-        return feature.role() == Role.WIRE || feature.role() == Role.BURIED;
     }
 
     private void letter(Pen pen, String text, double x, double y) {
@@ -47,33 +40,6 @@ final class Lettering {
         if (view.box().inset(2).holds(x, y) && places.take(words)) {
             Places.plate(pen, words);
             pen.add(words);
-        }
-    }
-
-    static void cross(Pen pen, double x, double y) {
-        pen.line(Role.WIRE, x - 2.2, y - 2.2, x + 2.2, y + 2.2);
-        pen.line(Role.WIRE, x - 2.2, y + 2.2, x + 2.2, y - 2.2);
-    }
-
-    @FunctionalInterface
-    private interface At {
-        void place(double x, double y);
-    }
-
-    /** Places along a line, the first after some length and then at equal distances, pt. */
-    private static void along(Outline line, double first, double step, At at) {
-        double next = first;
-        double gone = 0;
-        for (int i = 1; i < line.size(); i++) {
-            double dx = line.x(i) - line.x(i - 1);
-            double dy = line.y(i) - line.y(i - 1);
-            double length = Math.hypot(dx, dy);
-            while (length > 0 && next <= gone + length) {
-                double part = (next - gone) / length;
-                at.place(line.x(i - 1) + part * dx, line.y(i - 1) + part * dy);
-                next += step;
-            }
-            gone += length;
         }
     }
 }
