@@ -10,6 +10,7 @@ import lanewright.ground.LineCutter;
 import lanewright.lane.shape.LaneAt;
 import lanewright.lane.shape.LaneDesign;
 import lanewright.measure.Progress;
+import lanewright.measure.SideBySide;
 
 /**
  * Sets rays along the lane so close that straight lines from one to the next stay within a
@@ -32,14 +33,26 @@ final class RayMarch {
     /** A cut leaves this share on either side, if that is half of {@link #FOUND} or more. */
     private static final double LEAST_SHARE = 0.05;
 
+    /** Rays so far apart are set first, m; what lies between two of them asks for no other. */
+    private static final double LEG = 8 * WIDEST;
+
     private final LaneDesign design;
+    private final Ground ground;
     private final RayCaster caster;
     private final LineCutter cutter;
     private final Progress progress;
     private final List<Ray> rays = new ArrayList<>();
 
+    /**
+     * A piece of the lane between two rays.
+     *
+     * @param begins whether the first of them is not the end of the piece before
+     */
+    private record Leg(boolean begins, Ray first, Ray end) {}
+
     RayMarch(LaneDesign design, Ground ground, Progress progress) {
         this.design = design;
+        this.ground = ground;
         this.caster = new RayCaster(design, ground);
         this.cutter = ground.cutter();
         this.progress = progress;
@@ -47,6 +60,17 @@ final class RayMarch {
 
     /** Rays in station order, the first at zero and the last at the end. */
     List<Ray> march() {
+        List<Leg> legs = legs();
+        Ray[][] walked = new Ray[legs.size()][];
+        SideBySide.each(
+                walked.length,
+                () -> legs,
+                (all, i) -> walked[i] = new RayMarch(design, ground, progress).between(all.get(i)));
+        return Arrays.stream(walked).flatMap(Arrays::stream).toList();
+    }
+
+    private List<Leg> legs() {
+        List<Leg> legs = new ArrayList<>();
         double[] jumps = jumps();
         double from = 0;
         Ray first = caster.cast(0, design.at(0));
@@ -54,15 +78,30 @@ final class RayMarch {
             boolean last = i == jumps.length;
             double to = last ? design.length() : jumps[i];
             Ray end = last ? cast(to, true) : caster.cast(to - FOUND / 2, design.atBefore(to));
-            rays.add(first);
-            along(from, to, first, end);
+            along(from, to, first, end, legs);
             if (!last) {
                 first = caster.cast(to + FOUND / 2, design.at(to));
             }
             from = to;
             progress.check();
         }
-        return rays;
+        return legs;
+    }
+
+    /** The rays of a leg; what comes out hangs on nothing but its two ends. */
+    private Ray[] between(Leg leg) {
+        if (leg.begins) {
+            rays.add(leg.first);
+        }
+        double length = leg.end.station() - leg.first.station();
+        int parts = (int) Math.max(1, Math.ceil(length / WIDEST - 1e-9));
+        Ray a = leg.first;
+        for (int i = 1; i <= parts; i++) {
+            Ray b = i == parts ? leg.end : cast(leg.first.station() + length * i / parts, false);
+            between(a, b);
+            a = b;
+        }
+        return rays.toArray(Ray[]::new);
     }
 
     /** Stations where the shape itself jumps: sharp angles of the line alone are not among them. */
@@ -78,34 +117,35 @@ final class RayMarch {
         return caster.cast(station, lane);
     }
 
-    private void along(double from, double to, Ray first, Ray end) {
+    private void along(double from, double to, Ray first, Ray end, List<Leg> legs) {
         TreeSet<Double> fixed = new TreeSet<>();
         for (double[] some : new double[][] {design.joins(), design.jumps(), caster.seams()}) {
             for (double s : some) {
                 fixed.add(s);
             }
         }
+        boolean begins = true;
         Ray a = first;
-        double at = first.station();
         for (double s : fixed.subSet(from, false, to, false)) {
-            if (s - at > FOUND && end.station() - s > FOUND) {
-                a = stretch(a, cast(s, false));
-                at = s;
+            if (s - a.station() > FOUND && end.station() - s > FOUND) {
+                Ray b = cast(s, false);
+                stretch(begins, a, b, legs);
+                begins = false;
+                a = b;
             }
         }
-        stretch(a, end);
+        stretch(begins, a, end, legs);
     }
 
-    private Ray stretch(Ray first, Ray end) {
+    private void stretch(boolean begins, Ray first, Ray end, List<Leg> legs) {
         double length = end.station() - first.station();
-        int parts = (int) Math.max(1, Math.ceil(length / WIDEST - 1e-9));
+        int parts = (int) Math.max(1, Math.ceil(length / LEG - 1e-9));
         Ray a = first;
         for (int i = 1; i <= parts; i++) {
             Ray b = i == parts ? end : cast(first.station() + length * i / parts, false);
-            between(a, b);
+            legs.add(new Leg(begins && i == 1, a, b));
             a = b;
         }
-        return end;
     }
 
     /** Adds the rays that are needed after {@code a}, and {@code b}. */

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import lanewright.earthwork.Heap;
 import lanewright.earthwork.TopsoilBalance;
 import lanewright.lane.line.Alignment;
@@ -60,8 +63,8 @@ final class HeapSearch {
     /** A stretch whose topsoil found no place. */
     private record Left(double from, double to, double loose, Map<HeapBars.Why, Integer> refused) {}
 
-    /** A place to look at: what it costs to get there, in whole millimetres, and its ground. */
-    private record Candidate(double station, double offset, long cost, double height) {}
+    /** A place to look at. */
+    private record Candidate(double station, double offset) {}
 
     HeapSearch(SectionSet set, Running strip, TopsoilBalance topsoil, HeapLand land) {
         this.set = set;
@@ -106,15 +109,17 @@ final class HeapSearch {
         Map<HeapBars.Why, Integer> refused = new EnumMap<>(HeapBars.Why.class);
         int looked = 0;
         if (form.count() == 1) {
-            for (Candidate at : candidates(from, to, form)) {
-                HeapPlace heap = heap("", from, to, form, at, why(looked, refused));
-                Met met = bars.first(heap);
-                if (met == null) {
-                    take(heap);
-                    return;
+            for (List<Candidate> equallyNear : candidates(from, to, form).values()) {
+                for (Candidate at : highestFirst(equallyNear)) {
+                    HeapPlace heap = heap("", from, to, form, at, why(looked, refused));
+                    Met met = bars.first(heap);
+                    if (met == null) {
+                        take(heap);
+                        return;
+                    }
+                    refused.merge(met.why(), 1, Integer::sum);
+                    looked++;
                 }
-                refused.merge(met.why(), 1, Integer::sum);
-                looked++;
             }
         }
         if (to - from > SHORTEST) {
@@ -132,14 +137,13 @@ final class HeapSearch {
     }
 
     /**
-     * Places on both sides, the least way first: from the middle of the stretch along the lane and
-     * out to the heap. Of two equally near the one on higher ground, so that its soil comes back
-     * downhill; then the lower station, then the left.
+     * Places on both sides by the way there, the least first: from the middle of the stretch along
+     * the lane and out to the heap, in whole millimetres.
      */
-    private List<Candidate> candidates(double from, double to, Heap form) {
+    private SortedMap<Long, List<Candidate>> candidates(double from, double to, Heap form) {
         double middle = (from + to) / 2;
         int reach = (int) Math.ceil(((to - from) / 2 + PAST) / STEP_ALONG);
-        List<Candidate> all = new ArrayList<>();
+        SortedMap<Long, List<Candidate>> all = new TreeMap<>();
         for (int k = -reach; k <= reach; k++) {
             double station = middle + k * STEP_ALONG;
             if (station < 0 || station > line.length()) {
@@ -150,24 +154,36 @@ final class HeapSearch {
                 double limit = Math.abs(side < 0 ? near.left().limit() : near.right().limit());
                 double first = limit + land.stakesBeyond() + HeapBars.ROOM + form.width() / 2;
                 for (double out = 0; out <= OUT; out += STEP_OUT) {
-                    Place place = new Place(station, side * (first + out));
-                    double height = land.ground().heightAt(line.x(place), line.y(place));
                     double way = Math.abs(k * STEP_ALONG) + first + out;
-                    all.add(
-                            new Candidate(
-                                    station,
-                                    place.offset(),
-                                    Math.round(way * 1000),
-                                    Double.isNaN(height) ? Double.NEGATIVE_INFINITY : height));
+                    all.computeIfAbsent(Math.round(way * 1000), cost -> new ArrayList<>())
+                            .add(new Candidate(station, side * (first + out)));
                 }
             }
         }
-        all.sort(
-                Comparator.comparingLong(Candidate::cost)
-                        .thenComparing(Comparator.comparingDouble(Candidate::height).reversed())
-                        .thenComparingDouble(Candidate::station)
-                        .thenComparingDouble(Candidate::offset));
         return all;
+    }
+
+    /**
+     * Of equally near places those on higher ground first, so that their soil comes back downhill;
+     * then the lower station, then the left.
+     */
+    private List<Candidate> highestFirst(List<Candidate> equallyNear) {
+        if (equallyNear.size() == 1) {
+            return equallyNear;
+        }
+        Map<Candidate, Double> heights = new HashMap<>();
+        for (Candidate at : equallyNear) {
+            Place place = new Place(at.station(), at.offset());
+            double height = land.ground().heightAt(line.x(place), line.y(place));
+            heights.put(at, Double.isNaN(height) ? Double.NEGATIVE_INFINITY : height);
+        }
+        Comparator<Candidate> byHeight = Comparator.comparingDouble(heights::get);
+        return equallyNear.stream()
+                .sorted(
+                        byHeight.reversed()
+                                .thenComparingDouble(Candidate::station)
+                                .thenComparingDouble(Candidate::offset))
+                .toList();
     }
 
     private HeapPlace heap(
