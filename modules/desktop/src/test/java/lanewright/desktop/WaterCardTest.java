@@ -20,6 +20,7 @@ import lanewright.measure.UnitSystem;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.listing.LaneDrainageListings;
 import lanewright.planner.listing.StandingListings;
+import lanewright.planner.listing.StormListings;
 import lanewright.planner.run.Outcome;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -132,6 +133,60 @@ class WaterCardTest {
     }
 
     @Test
+    void aStepOfTheRainIsChosenAndTheLandTellsWhatStandsThen() throws Exception {
+        show("marrow-fold");
+        hand.click("fit");
+        Listing rain = StandingListings.rain(outcome().water());
+        UnitSystem units = session.file().plan().units();
+        String last = rain.rows().get(0).get(3).in(units);
+        assertTrue(said().startsWith("After second day") && said().contains(last), said());
+        hand.click("rain-step-0");
+        String first = rain.rows().get(0).get(1).in(units);
+        assertTrue(said().startsWith("After first day") && said().contains(first), said());
+        hand.look("water-rain-first");
+        // The chosen one stays chosen when it is pressed again.
+        hand.click("rain-step-0");
+        assertTrue(said().startsWith("After first day"), said());
+        hand.keys(KeyCode.RIGHT);
+        hand.keys(KeyCode.RIGHT);
+        hand.keys(KeyCode.SPACE);
+        assertTrue(said().startsWith("After second day"), said());
+        hand.click("dark");
+        hand.look("water-rain-dark");
+    }
+
+    private String said() {
+        return Hand.on(() -> ((Labeled) hand.see("rain-says")).getText());
+    }
+
+    @Test
+    void withoutRainTheCardSaysWhereToGiveIt() throws Exception {
+        show("wickle-bank");
+        assertTrue(said().startsWith("No rain is given in steps"), said());
+        hand.click("rain-give");
+        hand.write("rain-step-name", "wet day");
+        hand.write("rain-step-rain", "much");
+        hand.write("rain-step-hours", "8");
+        hand.look("water-rain-refused");
+        assertTrue(session.file().plan().water().rain().steps().isEmpty());
+        hand.write("rain-step-rain", "40 mm");
+        hand.write("rain-step-hours", "8");
+        hand.until(
+                "the rain",
+                () ->
+                        session.shown().get().settled()
+                                && !outcome().water().land().steps().isEmpty());
+        assertEquals(0.040, session.file().plan().water().rain().steps().get(0).rain(), 1e-12);
+        assertTrue(said().startsWith("After wet day"), said());
+        hand.look("water-rain-given");
+        hand.click("rain-give");
+        hand.click("rain-out");
+        hand.until("no rain", () -> said().startsWith("No rain is given in steps"));
+        hand.keys(KeyCode.CONTROL, KeyCode.Z);
+        assertEquals(1, session.file().plan().water().rain().steps().size());
+    }
+
+    @Test
     void theKeyboardOpensRowsAndStaysOnThemOverAnEdit() throws Exception {
         show("wickle-bank");
         hand.click("fit");
@@ -141,6 +196,7 @@ class WaterCardTest {
         hand.keys(KeyCode.SPACE);
         hand.keys(KeyCode.SPACE);
         holds("reliefs", LaneDrainageListings.reliefs(outcome().water()));
+        holds("their pipes", StormListings.reliefs(outcome().storm()));
         hand.keys(KeyCode.TAB);
         Node on = Hand.on(() -> head.getScene().getFocusOwner());
         assertEquals("place-reliefs-0", on.getId());

@@ -53,9 +53,12 @@ class WaterTest {
     private static final StraightLane FILL =
             new StraightLane(100, WaterTest::valley, s -> 2.2, 4, 0.04, 2, 0);
 
+    /** What it does without a pipe. */
+    private static final WaterReport FILLED = report(FILL, List.of());
+
     @Test
     void aFillAcrossAHollowHoldsWaterBack() {
-        WaterReport report = report(FILL, List.of());
+        WaterReport report = FILLED;
         List<Pool> made = report.made();
         assertEquals(1, made.size());
         Pool pool = made.get(0);
@@ -252,7 +255,7 @@ class WaterTest {
 
     @Test
     void aPoolThatReachesTheSurveysRimIsSaidToBeLargerStill() {
-        Pool pool = report(FILL, List.of()).made().get(0);
+        Pool pool = FILLED.made().get(0);
         // The valley's floor comes in over the rim at 1.2 m; the water stands a metre higher.
         assertTrue(pool.spot().atRim());
         assertTrue(pool.spot().area() > 1000, "area " + pool.spot().area());
@@ -270,7 +273,7 @@ class WaterTest {
 
     @Test
     void whatTheValleyBringsMeetsTheLane() {
-        WaterReport report = report(FILL, List.of());
+        WaterReport report = FILLED;
         assertEquals(1, report.inflows().size());
         Inflow inflow = report.inflows().get(0);
         assertEquals(50, inflow.station(), 1.5);
@@ -473,7 +476,7 @@ class WaterTest {
 
     @Test
     void aRoadWithoutADitchIsAskedAbout() {
-        WaterReport report = report(FILL, List.of());
+        WaterReport report = FILLED;
         assertNull(report.roadEnd().ditch());
         assertTrue(codes(report).contains("road-ditch-not-found"));
         assertEquals(0, report.roadEnd().fallingToRoad());
@@ -496,7 +499,7 @@ class WaterTest {
 
     @Test
     void theReportIsTheSameEveryTime() {
-        assertEquals(report(FILL, List.of()), report(FILL, List.of()));
+        assertEquals(FILLED, report(FILL, List.of()));
     }
 
     private static final double FLOOR = 0.075;

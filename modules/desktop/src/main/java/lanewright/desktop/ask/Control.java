@@ -78,6 +78,7 @@ record Control(String label, String path, List<String> choices) {
                         "Group of its soil",
                         "water.rain.soil",
                         List.of("not known", "a", "b", "c", "d")));
+        controls.add(of("The ground takes in", "water.soaksIn"));
         controls.add(of("Count water from", "water.flowArea"));
         controls.add(of("Count low spots from", "water.spotDepth"));
         for (int i = 0; i < plan.water().pipes().size(); i++) {

@@ -54,6 +54,7 @@ final class QuestionCard {
     private final VBox controls = new VBox(8);
     private final VBox proposal = new VBox(6);
     private final @Nullable PipeRows pipes;
+    private final @Nullable RainSteps rain;
     private final @Nullable WaterRows water;
     private final VBox evidence = new VBox(8);
     private final VBox heaps = new VBox(3);
@@ -119,10 +120,14 @@ final class QuestionCard {
                     }
                 });
         pipes = topic == Topic.WATER ? new PipeRows(session) : null;
+        rain = topic == Topic.WATER ? new RainSteps(session) : null;
         water = topic == Topic.WATER ? new WaterRows(jump) : null;
         inside.getChildren().addAll(controls, proposal);
         if (pipes != null) {
             inside.getChildren().add(pipes.node());
+        }
+        if (rain != null) {
+            inside.getChildren().add(rain.node());
         }
         if (water != null) {
             inside.getChildren().add(water.node());
@@ -218,6 +223,9 @@ final class QuestionCard {
         }
         if (pipes != null) {
             pipes.refresh(shown);
+        }
+        if (rain != null) {
+            rain.refresh(shown);
         }
         if (water != null) {
             water.refresh(shown);

@@ -10,6 +10,7 @@ import lanewright.drainage.along.Descents.Descent;
 import lanewright.drainage.along.DitchEnd;
 import lanewright.drainage.along.Relief;
 import lanewright.drainage.along.Side;
+import lanewright.drainage.storm.StormReport;
 import lanewright.measure.Listing;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
@@ -17,7 +18,9 @@ import lanewright.measure.UnitSystem;
 import lanewright.measure.Where;
 import lanewright.planner.listing.LaneDrainageListings;
 import lanewright.planner.listing.StandingListings;
+import lanewright.planner.listing.StormListings;
 import lanewright.planner.run.Outcome;
+import org.jspecify.annotations.Nullable;
 
 /** What the tables of the water sheet say, place by place, for the card of the question. */
 final class WaterTold {
@@ -26,10 +29,12 @@ final class WaterTold {
     private static final double BESIDE = 4;
 
     private final WaterReport water;
+    private final @Nullable StormReport storm;
     private final UnitSystem units;
 
-    private WaterTold(WaterReport water, UnitSystem units) {
+    private WaterTold(WaterReport water, @Nullable StormReport storm, UnitSystem units) {
         this.water = water;
+        this.storm = storm;
         this.units = units;
     }
 
@@ -62,7 +67,7 @@ final class WaterTold {
 
     /** The groups of an outcome, in the order of the sheet, those without rows left out. */
     static List<Group> of(Outcome outcome, UnitSystem units) {
-        var told = new WaterTold(outcome.water(), units);
+        var told = new WaterTold(outcome.water(), outcome.storm(), units);
         Listing border = StandingListings.border(outcome.water(), outcome.storm());
         List<Group> groups =
                 List.of(
@@ -154,18 +159,25 @@ final class WaterTold {
 
     private List<Row> reliefs() {
         Listing listing = LaneDrainageListings.reliefs(water);
+        Listing sizes = StormListings.reliefs(storm);
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < listing.rows().size(); i++) {
             Relief relief = water.drainage().reliefs().get(i);
             List<Saying> row = listing.rows().get(i);
             boolean built = relief.device() != Relief.Device.NONE;
+            List<String> lines = lines(listing, i, 3, 4, 5, 6, 7);
+            for (int k = 0; k < sizes.rows().size(); k++) {
+                if (sizes.rows().get(k).get(0).equals(row.get(2))) {
+                    lines.addAll(lines(sizes, k, 2));
+                }
+            }
             rows.add(
                     new Row(
                             (built ? row.get(2).in(units) + ", " : "")
                                     + row.get(1).in(units)
                                     + " at "
                                     + row.get(0).in(units),
-                            lines(listing, i, 3, 4, 5, 6, 7),
+                            lines,
                             relief.side() == null
                                     ? Where.station(relief.station())
                                     : Where.beside(

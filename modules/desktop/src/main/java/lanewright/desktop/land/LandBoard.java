@@ -109,6 +109,7 @@ public final class LandBoard extends Board implements AutoCloseable {
                         });
         opened.marker().addListener((seen, was, now) -> repaint());
         opened.open().addListener((seen, was, now) -> repaint());
+        opened.rainStep().addListener((seen, was, now) -> repaint());
         opened.ghost().addListener((seen, was, now) -> repaint());
         opened.land()
                 .addListener(
@@ -305,7 +306,11 @@ public final class LandBoard extends Board implements AutoCloseable {
             if (asked == Topic.EARTH || asked == Topic.ORDER || asked == Topic.FIELD) {
                 marks.heaps(outcome.heaps().heaps());
             }
-            marks.water(outcome, asked == Topic.WATER || asked == Topic.GROUND);
+            int steps = outcome.water().land().steps().size();
+            marks.water(
+                    outcome,
+                    asked == Topic.WATER || asked == Topic.GROUND,
+                    asked == Topic.WATER ? opened.rainStepOf(steps) : -1);
             marks.hazards(outcome.hazards());
             if (opened.open().get() == Topic.FIELD) {
                 marks.stakes(outcome.stakes().stakes());

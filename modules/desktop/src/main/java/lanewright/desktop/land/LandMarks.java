@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import lanewright.desktop.look.Type;
 import lanewright.drainage.LaneDrainage;
 import lanewright.drainage.Pool;
+import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.DitchEnd;
 import lanewright.drainage.along.NamedOutlet;
@@ -45,6 +46,9 @@ import org.jspecify.annotations.Nullable;
 final class LandMarks {
 
     private static final double FOOT = 0.3048;
+
+    /** From line to line of words on a plate, px. */
+    private static final double LEAD = 13;
 
     /** Least distance between two points whose same code is written beside both, px. */
     private static final double ALIKE_APART = 130;
@@ -234,8 +238,9 @@ final class LandMarks {
      *
      * @param all whether hollows of the land that the lane leaves alone are told too, where water
      *     is led off, and where ditches end
+     * @param step of the plan's rain after which it is told what stands, from 0; -1 for none
      */
-    void water(Outcome outcome, boolean all) {
+    void water(Outcome outcome, boolean all, int step) {
         for (Pool pool : outcome.water().gone()) {
             for (Trace ring : pool.spot().outline()) {
                 lines(Role.WATER_BEFORE, closed(traced(ring)));
@@ -275,7 +280,7 @@ final class LandMarks {
                             : ": " + Words.of(Quantity.depth(place.depth()), units) + " deep";
             label(
                     Role.WATER_TEXT,
-                    place.name() + depth,
+                    with(place.name() + depth, after(outcome.water(), place.pool(), step)),
                     view.px(place.x()),
                     view.py(place.y()),
                     true);
@@ -288,12 +293,31 @@ final class LandMarks {
                             .noneMatch(place -> pool.equals(place.pool()))) {
                 plate(
                         Role.WATER_TEXT,
-                        Words.of(Quantity.depth(pool.spot().depth()), units) + " deep",
+                        with(
+                                Words.of(Quantity.depth(pool.spot().depth()), units) + " deep",
+                                after(outcome.water(), pool, step)),
                         view.px(pool.spot().x()),
                         view.py(pool.spot().y()) + 4,
                         true);
             }
         }
+    }
+
+    /** What stands in a hollow after a step of the rain, in words; empty if that is not known. */
+    private String after(WaterReport water, @Nullable Pool pool, int step) {
+        int at = pool == null ? -1 : water.after().indexOf(pool);
+        if (at < 0 || step < 0 || at >= water.land().spots().size()) {
+            return "";
+        }
+        double stands = water.land().spots().get(at).depths().get(step);
+        String name = water.land().steps().get(step).name();
+        return stands > 0
+                ? Words.of(Quantity.depth(stands), units) + " after " + name
+                : "dry after " + name;
+    }
+
+    private static List<String> with(String words, String below) {
+        return below.isEmpty() ? List.of(words) : List.of(words, below);
     }
 
     /** A proposal to lead water off. */
@@ -317,7 +341,7 @@ final class LandMarks {
         Place to = WaterSigns.to(relief);
         double x = view.px(line.x(to));
         double y = view.py(line.y(to));
-        String sign = relief.device().sign();
+        String sign = relief.sign();
         String station = Words.fine(Quantity.station(relief.station()), units);
         if (!label(Role.WATER_TEXT, sign + " " + station, x + 3, y, false)) {
             label(Role.WATER_TEXT, sign, x + 3, y, false);
@@ -648,26 +672,46 @@ final class LandMarks {
     }
 
     private boolean label(Role role, String words, double x, double y, boolean bold) {
-        double half = Face.of(bold).width(words, Type.NOTE) / 2 + 6;
-        double[][] tries = {{half, -5}, {-half, -5}, {half, 13}, {-half, 13}};
+        return label(role, List.of(words), x, y, bold);
+    }
+
+    /** Lines of words beside a place, if there is room. */
+    private boolean label(Role role, List<String> lines, double x, double y, boolean bold) {
+        double half = wide(lines, bold) / 2 + 6;
+        double up = -5 - LEAD * (lines.size() - 1);
+        double[][] tries = {{half, up}, {-half, up}, {half, 13}, {-half, 13}};
         for (double[] by : tries) {
-            if (plate(role, words, x + by[0], y + by[1], bold)) {
+            if (plate(role, lines, x + by[0], y + by[1], bold)) {
                 return true;
             }
         }
         return false;
     }
 
-    /** Words on a plate, in the middle of a place, if there is room. */
+    private static double wide(List<String> lines, boolean bold) {
+        return lines.stream()
+                .mapToDouble(line -> Face.of(bold).width(line, Type.NOTE))
+                .max()
+                .orElse(0);
+    }
+
     private boolean plate(Role role, String words, double x, double y, boolean bold) {
-        double half = Face.of(bold).width(words, Type.NOTE) / 2 + 3;
-        Box box = new Box(x - half, y - 11, 2 * half, 15);
-        if (words.isBlank() || !isFree(box)) {
+        return plate(role, List.of(words), x, y, bold);
+    }
+
+    /** Lines of words on a plate, the first in the middle of a place, if there is room. */
+    private boolean plate(Role role, List<String> lines, double x, double y, boolean bold) {
+        double half = wide(lines, bold) / 2 + 3;
+        Box box = new Box(x - half, y - 11, 2 * half, 15 + LEAD * (lines.size() - 1));
+        if (lines.get(0).isBlank() || !isFree(box)) {
             return false;
         }
         taken.add(box);
         pen.fill(Role.PLATE, box);
-        pen.words(role, words, x, y, Type.NOTE, bold, Anchor.MIDDLE, 0);
+        for (int i = 0; i < lines.size(); i++) {
+            double base = y + LEAD * i;
+            pen.words(role, lines.get(i), x, base, Type.NOTE, bold, Anchor.MIDDLE, 0);
+        }
         return true;
     }
 

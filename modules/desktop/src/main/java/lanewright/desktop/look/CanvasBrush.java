@@ -78,7 +78,7 @@ public final class CanvasBrush implements Brush {
     }
 
     @Override
-    public void cover(List<Outline> rings, Pattern pattern, int colour, double width) {
+    public void cover(List<Outline> rings, Box seen, Pattern pattern, int colour, double width) {
         var scene = g.getCanvas().getScene();
         double sharp = scene == null ? 1 : scene.getWindow().getOutputScaleX();
         g.setFill(Tiles.of(pattern, theme.colour(colour), width, sharp));

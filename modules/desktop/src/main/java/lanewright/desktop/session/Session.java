@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
+import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import lanewright.desktop.session.Shown.Wrong;
 import lanewright.measure.Finding;
@@ -42,6 +44,7 @@ public final class Session implements AutoCloseable {
     private final ReadOnlyStringWrapper undoable = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper redoable = new ReadOnlyStringWrapper("");
     private final DoubleProperty marker = new SimpleDoubleProperty(0);
+    private final IntegerProperty rainStep = new SimpleIntegerProperty(-1);
     private final ObjectProperty<Topic> open = new SimpleObjectProperty<>(Topic.LINE);
     private final ReadOnlyObjectWrapper<@Nullable Finding> pointed = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Run.@Nullable Land> land = new ReadOnlyObjectWrapper<>();
@@ -109,6 +112,22 @@ public final class Session implements AutoCloseable {
     /** Where the one place marker stands, station in metres. */
     public DoubleProperty marker() {
         return marker;
+    }
+
+    /** The step of the plan's rain that is looked at, from 0; -1 for the last one. */
+    public IntegerProperty rainStep() {
+        return rainStep;
+    }
+
+    /**
+     * The step that is looked at.
+     *
+     * @param steps how many there are
+     * @return from 0; -1 if there are none
+     */
+    public int rainStepOf(int steps) {
+        int chosen = rainStep.get();
+        return chosen < 0 || chosen >= steps ? steps - 1 : chosen;
     }
 
     /** The question that is open. */

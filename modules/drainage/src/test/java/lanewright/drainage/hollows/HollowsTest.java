@@ -216,6 +216,7 @@ class HollowsTest {
 
     private static int[] parts(Grid grid, double v, boolean inclusive) {
         int[] part = new int[grid.z().length];
+        int[] queue = new int[part.length];
         Arrays.fill(part, -1);
         int count = 0;
         for (int first = 0; first < part.length; first++) {
@@ -223,15 +224,16 @@ class HollowsTest {
                 continue;
             }
             part[first] = count;
-            var queue = new ArrayDeque<Integer>(List.of(first));
-            while (!queue.isEmpty()) {
-                int at = queue.remove();
+            int waiting = 0;
+            queue[waiting++] = first;
+            while (waiting > 0) {
+                int at = queue[--waiting];
                 for (int north = -1; north <= 1; north++) {
                     for (int east = -1; east <= 1; east++) {
                         int other = grid.beside(at, east, north);
                         if (isIn(grid, other, v, inclusive) && part[other] < 0) {
                             part[other] = count;
-                            queue.add(other);
+                            queue[waiting++] = other;
                         }
                     }
                 }

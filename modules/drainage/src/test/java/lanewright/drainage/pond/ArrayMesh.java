@@ -1,6 +1,7 @@
 package lanewright.drainage.pond;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,23 +23,40 @@ public final class ArrayMesh implements Mesh {
         this.points = points;
         this.triangles = triangles;
         neighbours = new int[triangles.length][3];
-        Map<Long, int[]> edges = new HashMap<>();
-        for (int t = 0; t < triangles.length; t++) {
-            for (int k = 0; k < 3; k++) {
-                neighbours[t][k] = -1;
-                long a = triangles[t][(k + 1) % 3];
-                long b = triangles[t][(k + 2) % 3];
-                int[] other = edges.put(a << 32 | b, new int[] {t, k});
-                if (other != null) {
-                    throw new IllegalArgumentException("edge used twice: " + a + " " + b);
-                }
-                int[] across = edges.get(b << 32 | a);
-                if (across != null) {
-                    neighbours[t][k] = across[0];
-                    neighbours[across[0]][across[1]] = t;
-                }
+        // Sides by the corner that they begin at, the last one first; -1 where there is none.
+        int[] first = new int[points.length];
+        int[] next = new int[3 * triangles.length];
+        Arrays.fill(first, -1);
+        for (int side = 0; side < next.length; side++) {
+            int a = from(side);
+            int b = to(side);
+            if (between(a, b, first, next) >= 0) {
+                throw new IllegalArgumentException("edge used twice: " + a + " " + b);
+            }
+            next[side] = first[a];
+            first[a] = side;
+            int across = between(b, a, first, next);
+            neighbours[side / 3][side % 3] = across < 0 ? -1 : across / 3;
+            if (across >= 0) {
+                neighbours[across / 3][across % 3] = side / 3;
             }
         }
+    }
+
+    private int from(int side) {
+        return triangles[side / 3][(side + 1) % 3];
+    }
+
+    private int to(int side) {
+        return triangles[side / 3][(side + 2) % 3];
+    }
+
+    private int between(int a, int b, int[] first, int[] next) {
+        int side = first[a];
+        while (side >= 0 && to(side) != b) {
+            side = next[side];
+        }
+        return side;
     }
 
     /** A regular sheet of cells cut in two, over [x0, x0 + nx·cell] by [y0, y0 + ny·cell]. */

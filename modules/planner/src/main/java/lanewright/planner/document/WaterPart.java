@@ -77,6 +77,23 @@ public record WaterPart(
                 other, flowArea, spotDepth, spotArea, rain, soaksIn, pipeWork, outlets, berms);
     }
 
+    /** The same with other steps of rain. */
+    public WaterPart raining(List<Step> steps) {
+        Rain other =
+                new Rain(
+                        rain.day(),
+                        rain.years(),
+                        rain.type(),
+                        rain.land(),
+                        rain.soil(),
+                        steps,
+                        rain.periods(),
+                        rain.table(),
+                        rain.lands());
+        return new WaterPart(
+                pipes, flowArea, spotDepth, spotArea, other, soaksIn, pipeWork, outlets, berms);
+    }
+
     /** The same without one of its pipes, counted from zero. */
     public WaterPart without(int pipe) {
         List<Pipe> rest = new ArrayList<>(pipes);

@@ -1,6 +1,7 @@
 package lanewright.sheets.drawing;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An upright box on the page, pt, x right, y down.
@@ -70,6 +71,15 @@ public record Box(double x, double y, double width, double height) {
     /** The same box moved. */
     public Box moved(double dx, double dy) {
         return new Box(x + dx, y + dy, width, height);
+    }
+
+    /** What lies in both boxes; null if nothing does. */
+    public @Nullable Box within(Box other) {
+        double left = Math.max(x, other.x);
+        double top = Math.max(y, other.y);
+        double wide = Math.min(right(), other.right()) - left;
+        double tall = Math.min(bottom(), other.bottom()) - top;
+        return wide >= 0 && tall >= 0 ? new Box(left, top, wide, tall) : null;
     }
 
     /** True if the point lies in it, sides included. */

@@ -28,11 +28,15 @@ public final class Face {
     /** Part of the size that letters fall below the base line. */
     public static final double FALL = 0.24;
 
+    /** Characters below this are measured at once, for nearly all words are made of them. */
+    private static final int LATIN = 0x180;
+
     private final String resource;
     private final byte[] bytes;
     private final TrueTypeFont font;
     private final CmapLookup glyphs;
     private final double unit;
+    private final double[] latin = new double[LATIN];
     private final ConcurrentMap<Integer, Double> widths = new ConcurrentHashMap<>();
     private final ConcurrentMap<Integer, Shape> shapes = new ConcurrentHashMap<>();
 
@@ -54,6 +58,9 @@ public final class Face {
             font = parse(bytes);
             glyphs = font.getUnicodeCmapLookup();
             unit = 1.0 / font.getUnitsPerEm();
+            for (int point = 0; point < LATIN; point++) {
+                latin[point] = font.getAdvanceWidth(glyphs.getGlyphId(point)) * unit;
+            }
         } catch (IOException broken) {
             throw new UncheckedIOException("the font " + resource + " cannot be read", broken);
         }
@@ -120,7 +127,9 @@ public final class Face {
 
     /** How far the pen moves for one character, part of the size. */
     public double advance(int codePoint) {
-        return widths.computeIfAbsent(codePoint, this::readAdvance);
+        return codePoint >= 0 && codePoint < LATIN
+                ? latin[codePoint]
+                : widths.computeIfAbsent(codePoint, this::readAdvance);
     }
 
     private double readAdvance(int codePoint) {

@@ -90,13 +90,10 @@ public enum Pattern {
         };
     }
 
-    /** The pieces that cover the box around rings. */
-    public List<Outline> over(List<Outline> rings) {
+    /** The pieces that cover a box. */
+    public List<Outline> over(Box box) {
         var pieces = new ArrayList<Outline>();
-        if (!rings.isEmpty()) {
-            Box box = Box.around(rings);
-            cover(box.x(), box.y(), box.right(), box.bottom(), pieces::add);
-        }
+        cover(box.x(), box.y(), box.right(), box.bottom(), pieces::add);
         return pieces;
     }
 

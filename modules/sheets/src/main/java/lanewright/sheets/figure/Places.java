@@ -216,14 +216,23 @@ final class Places {
                 return false;
             }
         }
+        Box round = words.turn() == 0 ? box : anyTurn(words, box);
         for (Line line : lines) {
-            if (words.turn() == 0
-                    ? touch(line.round(), box) && crosses(line.path(), box)
-                    : crosses(turned(line.path(), words), box)) {
+            if (touch(line.round(), round)
+                    && crosses(words.turn() == 0 ? line.path() : turned(line.path(), words), box)) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** The box that holds words however they are turned about their anchor. */
+    private static Box anyTurn(Mark.Words words, Box box) {
+        double reach =
+                Math.hypot(
+                        Math.max(words.x() - box.x(), box.right() - words.x()),
+                        Math.max(words.y() - box.y(), box.bottom() - words.y()));
+        return new Box(words.x(), words.y(), 0, 0).inset(-reach);
     }
 
     /** A line as seen from turned words, for which they lie level. */
@@ -275,6 +284,12 @@ final class Places {
 
     /** Whether a straight piece meets a box: what is left of it after cutting at each side. */
     private static boolean crosses(double x1, double y1, double x2, double y2, Box box) {
+        if (Math.max(x1, x2) < box.x()
+                || Math.min(x1, x2) > box.right()
+                || Math.max(y1, y2) < box.y()
+                || Math.min(y1, y2) > box.bottom()) {
+            return false;
+        }
         double[] step = {x1 - x2, x2 - x1, y1 - y2, y2 - y1};
         double[] room = {x1 - box.x(), box.right() - x1, y1 - box.y(), box.bottom() - y1};
         double enters = 0;

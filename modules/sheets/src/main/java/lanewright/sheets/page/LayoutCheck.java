@@ -42,7 +42,7 @@ public final class LayoutCheck {
 
     /** The box round some words, turned with them: four corners. */
     @SuppressWarnings("ArrayRecordComponent") // lives for one look at a page
-    private record Placed(String text, double[] x, double[] y, double top, double bottom) {
+    private record Placed(String text, double[] x, double[] y, Box round) {
         static Placed of(Mark.Words words) {
             double left = words.start() - words.x();
             double right = left + words.width();
@@ -55,15 +55,23 @@ public final class LayoutCheck {
             double[] dy = {up, up, down, down};
             double[] x = new double[4];
             double[] y = new double[4];
-            double top = Double.POSITIVE_INFINITY;
-            double bottom = Double.NEGATIVE_INFINITY;
             for (int i = 0; i < 4; i++) {
                 x[i] = words.x() + dx[i] * cos - dy[i] * sin;
                 y[i] = words.y() + dx[i] * sin + dy[i] * cos;
-                top = Math.min(top, y[i]);
-                bottom = Math.max(bottom, y[i]);
             }
-            return new Placed(words.text(), x, y, top, bottom);
+            double west = Math.min(Math.min(x[0], x[1]), Math.min(x[2], x[3]));
+            double east = Math.max(Math.max(x[0], x[1]), Math.max(x[2], x[3]));
+            double top = Math.min(Math.min(y[0], y[1]), Math.min(y[2], y[3]));
+            double bottom = Math.max(Math.max(y[0], y[1]), Math.max(y[2], y[3]));
+            return new Placed(words.text(), x, y, new Box(west, top, east - west, bottom - top));
+        }
+
+        double top() {
+            return round.y();
+        }
+
+        double bottom() {
+            return round.bottom();
         }
 
         boolean leaves(Box frame) {
@@ -77,7 +85,7 @@ public final class LayoutCheck {
 
         /** Two boxes are apart if some side of either has the whole other box beyond it. */
         boolean overlaps(Placed other) {
-            return !apart(this, other) && !apart(other, this);
+            return round.within(other.round) != null && !apart(this, other) && !apart(other, this);
         }
 
         private static boolean apart(Placed a, Placed b) {
@@ -123,7 +131,7 @@ public final class LayoutCheck {
         placed.sort(Comparator.comparingDouble(Placed::top));
         for (int i = 0; i < placed.size(); i++) {
             Placed one = placed.get(i);
-            for (int k = i + 1; k < placed.size() && placed.get(k).top < one.bottom; k++) {
+            for (int k = i + 1; k < placed.size() && placed.get(k).top() < one.bottom(); k++) {
                 if (one.overlaps(placed.get(k))) {
                     wrong.add(
                             "\""
@@ -162,7 +170,7 @@ public final class LayoutCheck {
         public void block(Box box) {
             double[] x = {box.x(), box.right(), box.right(), box.x()};
             double[] y = {box.y(), box.y(), box.bottom(), box.bottom()};
-            taken.add(new Placed("", x, y, box.y(), box.bottom()));
+            taken.add(new Placed("", x, y, box));
         }
 
         /** True if the words would find room. */

@@ -2,6 +2,7 @@ package lanewright.sheets.paint;
 
 import java.io.IOException;
 import java.util.List;
+import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pattern;
@@ -17,13 +18,19 @@ public interface Brush {
     void stroke(List<Outline> lines, int colour, double width, Style.Dash dash, boolean round)
             throws IOException;
 
-    /** Covers what lies between rings, even-odd, with a pattern in lines of such a width. */
-    default void cover(List<Outline> rings, Pattern pattern, int colour, double width)
+    /**
+     * Covers what lies between rings, even-odd, with a pattern in lines of such a width.
+     *
+     * @param seen outside of it nothing is seen, so that a large area in a small frame need not be
+     *     covered to its ends
+     */
+    default void cover(List<Outline> rings, Box seen, Pattern pattern, int colour, double width)
             throws IOException {
-        List<Outline> pieces = pattern.over(rings);
-        if (!pieces.isEmpty()) {
+        // A line just outside reaches in by half its width.
+        Box box = rings.isEmpty() ? null : Box.around(rings).within(seen.inset(-width));
+        if (box != null) {
             hold(rings);
-            stroke(pieces, colour, width, Style.Dash.NONE, true);
+            stroke(pattern.over(box), colour, width, Style.Dash.NONE, true);
             release();
         }
     }

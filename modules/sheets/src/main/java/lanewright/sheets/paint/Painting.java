@@ -20,15 +20,16 @@ public final class Painting {
 
     /** Paints all marks in their order. */
     public static void paint(Drawing drawing, Brush brush) throws IOException {
-        new Painting(brush).marks(drawing.marks());
+        new Painting(brush)
+                .marks(drawing.marks(), new Box(0, 0, drawing.width(), drawing.height()));
     }
 
-    private void marks(List<Mark> marks) throws IOException {
+    private void marks(List<Mark> marks, Box seen) throws IOException {
         for (Mark mark : marks) {
             if (mark instanceof Mark.Line line) {
                 line(line);
             } else if (mark instanceof Mark.Area area) {
-                area(area);
+                area(area, seen);
             } else if (mark instanceof Mark.Words words) {
                 brush.words(words, Style.of(words.role()).fill());
             } else if (mark instanceof Mark.Picture picture) {
@@ -37,7 +38,7 @@ public final class Painting {
                 Box frame = framed.frame();
                 brush.hold(
                         List.of(Outline.box(frame.x(), frame.y(), frame.width(), frame.height())));
-                marks(framed.marks());
+                marks(framed.marks(), frame);
                 brush.release();
             }
         }
@@ -50,13 +51,13 @@ public final class Painting {
         }
     }
 
-    private void area(Mark.Area area) throws IOException {
+    private void area(Mark.Area area, Box seen) throws IOException {
         Style style = Style.of(area.role());
         if (style.fill() != Style.NOTHING) {
             brush.fill(area.rings(), style.fill());
         }
         if (style.pattern() != Pattern.NONE) {
-            brush.cover(area.rings(), style.pattern(), style.stroke(), style.patternWidth());
+            brush.cover(area.rings(), seen, style.pattern(), style.stroke(), style.patternWidth());
         }
     }
 }

@@ -15,8 +15,13 @@ import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lanewright.measure.UnitSystem;
 import lanewright.sheets.Swatches;
+import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Drawing;
 import lanewright.sheets.drawing.Mark;
+import lanewright.sheets.drawing.Outline;
+import lanewright.sheets.drawing.Pattern;
+import lanewright.sheets.drawing.Role;
+import lanewright.sheets.drawing.Style;
 import lanewright.sheets.page.LayoutCheck;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -67,6 +72,31 @@ class PaintersTest {
         Drawing page = Swatches.pages(UnitSystem.METRIC).get(0);
         assertEquals(SvgPicture.of("t", page), SvgPicture.of("t", page));
         assertArrayEquals(PngPicture.of(page, 40), PngPicture.of(page, 40));
+    }
+
+    /** Half an inch of land in a frame, whether it ends just outside or a mile away. */
+    @Test
+    void anAreaThatReachesFarOutOfItsFrameLooksTheSameAndTakesNoMorePaint() throws IOException {
+        Box frame = new Box(17.3, 11.9, 41.7, 36.1);
+        for (Role role : Role.values()) {
+            if (Style.of(role).pattern() == Pattern.NONE) {
+                continue;
+            }
+            Drawing near = framed(role, frame, 20);
+            Drawing far = framed(role, frame, 3000);
+            assertArrayEquals(PngPicture.of(near, 300), PngPicture.of(far, 300), role.name());
+            int more = SvgPicture.of("t", far).length() - SvgPicture.of("t", near).length();
+            assertTrue(more < 100, role + " takes " + more + " letters more");
+        }
+    }
+
+    private static Drawing framed(Role role, Box frame, double past) {
+        Box land = frame.inset(-past);
+        Outline ring = Outline.box(land.x(), land.y(), land.width(), land.height());
+        return new Drawing(
+                80,
+                60,
+                List.of(new Mark.Framed(frame, List.of(new Mark.Area(role, List.of(ring))))));
     }
 
     @Test

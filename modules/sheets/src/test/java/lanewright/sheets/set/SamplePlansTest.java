@@ -58,19 +58,37 @@ class SamplePlansTest {
     private static final Pattern NUMBER =
             Pattern.compile("\\d+\\+\\d+(?:\\.\\d+)?|\\d[\\d,]*(?:\\.\\d+)?");
 
-    private static final TreeMap<String, Outcome> OUTCOMES = new TreeMap<>();
+    private static final TreeMap<String, Made> MADE = new TreeMap<>();
 
-    private static Outcome outcome(String sample) throws Exception {
-        Outcome known = OUTCOMES.get(sample);
-        if (known == null) {
+    /** What a sample comes to: worked out once, looked at by every test. */
+    private record Made(Outcome outcome, List<PdfBook.Leaf> leaves, List<PlanFolder.Entry> files) {
+
+        static Made of(String sample) throws Exception {
             Path at = top().resolve("sample-surveys").resolve(sample);
-            byte[] plan = Files.readAllBytes(at);
-            known =
+            Outcome outcome =
                     new Run(at.getParent())
-                            .outcome(PlanFile.read("plan.json", plan), Progress.NONE);
-            OUTCOMES.put(sample, known);
+                            .outcome(
+                                    PlanFile.read("plan.json", Files.readAllBytes(at)),
+                                    Progress.NONE);
+            return new Made(outcome, PlanSet.of(outcome), PlanFiles.of(outcome));
+        }
+    }
+
+    private static Made made(String sample) throws Exception {
+        Made known = MADE.get(sample);
+        if (known == null) {
+            known = Made.of(sample);
+            MADE.put(sample, known);
         }
         return known;
+    }
+
+    private static Outcome outcome(String sample) throws Exception {
+        return made(sample).outcome();
+    }
+
+    private static List<PdfBook.Leaf> leaves(String sample) throws Exception {
+        return made(sample).leaves();
     }
 
     private static Path top() {
@@ -84,7 +102,7 @@ class SamplePlansTest {
     @Test
     void noWordOverlapsAnotherOrIsCutOffOnAnyPageOfAnySample() throws Exception {
         for (String sample : SAMPLES) {
-            List<PdfBook.Leaf> leaves = PlanSet.of(outcome(sample));
+            List<PdfBook.Leaf> leaves = leaves(sample);
             for (int i = 0; i < leaves.size(); i++) {
                 assertEquals(
                         List.of(),
@@ -97,7 +115,7 @@ class SamplePlansTest {
     @Test
     void theCoverIsOnePageWithTheListOfSheets() throws Exception {
         for (String sample : SAMPLES) {
-            List<PdfBook.Leaf> leaves = PlanSet.of(outcome(sample));
+            List<PdfBook.Leaf> leaves = leaves(sample);
             assertEquals(List.of("Plan"), leaves.get(1).names(), sample);
             String cover =
                     words(leaves.get(0).drawing().marks()).stream()
@@ -118,9 +136,8 @@ class SamplePlansTest {
     @Test
     void everyNumberOfEveryPageIsInTheOutcome() throws Exception {
         for (String sample : SAMPLES) {
-            Outcome outcome = outcome(sample);
-            var told = Told.of(outcome);
-            List<PdfBook.Leaf> leaves = PlanSet.of(outcome);
+            var told = Told.of(made(sample).files());
+            List<PdfBook.Leaf> leaves = leaves(sample);
             assertEquals(leaves.size(), told.pages.size());
             var missing = new ArrayList<String>();
             for (int i = 0; i < leaves.size(); i++) {
@@ -142,7 +159,7 @@ class SamplePlansTest {
     @Test
     void theNumbersOfThePdfAreThoseOfTheDrawings() throws Exception {
         for (String sample : SAMPLES) {
-            List<PdfBook.Leaf> leaves = PlanSet.of(outcome(sample));
+            List<PdfBook.Leaf> leaves = leaves(sample);
             try (var document = Loader.loadPDF(SetPrinter.pdf(leaves))) {
                 for (int i = 0; i < leaves.size(); i++) {
                     var stripper = new PDFTextStripper();
@@ -174,7 +191,7 @@ class SamplePlansTest {
             Outcome outcome = outcome(sample);
             double unit = outcome.plan().units() == UnitSystem.US ? 0.3048 : 1;
             var seen = new TreeSet<String>();
-            List<List<Said>> pages = Told.of(outcome).pages;
+            List<List<Said>> pages = Told.of(made(sample).files()).pages;
             for (int i = 0; i < pages.size(); i++) {
                 for (Said said : pages.get(i)) {
                     seen.add(said.what);
@@ -221,9 +238,9 @@ class SamplePlansTest {
      */
     private record Told(Set<String> numbers, List<List<Said>> pages) {
 
-        static Told of(Outcome outcome) throws Exception {
+        static Told of(List<PlanFolder.Entry> files) throws Exception {
             var bytes = new ByteArrayOutputStream();
-            for (PlanFolder.Entry entry : PlanFiles.of(outcome)) {
+            for (PlanFolder.Entry entry : files) {
                 if (entry.name().equals("outcome.json")) {
                     entry.content().write(bytes);
                 }
@@ -374,7 +391,7 @@ class SamplePlansTest {
     @Test
     void theFolderHoldsSheetsTablesAndMaps() throws Exception {
         var names = new TreeSet<String>();
-        for (PlanFolder.Entry entry : PlanFiles.of(outcome("marrow-fold/plan.json"))) {
+        for (PlanFolder.Entry entry : made("marrow-fold/plan.json").files()) {
             assertTrue(names.add(entry.name()), entry.name() + " twice");
         }
         assertTrue(

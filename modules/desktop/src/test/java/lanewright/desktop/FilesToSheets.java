@@ -20,32 +20,32 @@ import lanewright.planner.run.Outcome;
 import lanewright.planner.run.Run;
 import lanewright.sheets.folder.PlanFolder;
 import lanewright.sheets.set.PlanFiles;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The main job by pointer, keys and dropped files alone: from survey files to sheets in a folder,
- * which are those that the same plan comes to without a window, byte for byte.
+ * which are those that the same plan comes to without a window, byte for byte. Each kind of survey
+ * is a class of its own, so that two can be at work at once.
  */
-class FilesToSheetsTest {
+abstract class FilesToSheets {
 
-    private static final Path SAMPLES = Path.of("..", "..", "sample-surveys");
+    static final Path SAMPLES = Path.of("..", "..", "sample-surveys");
 
     @TempDir Path folder;
 
     private final StartTest.Answers answers = new StartTest.Answers();
 
     /** Where the lane is clicked, as parts of the board's width and height. */
-    private record Clicks(List<Double> xy) {
+    record Clicks(List<Double> xy) {
         static Clicks at(Double... xy) {
             return new Clicks(List.of(xy));
         }
     }
 
     private Desk desk;
-    private Hand hand;
+    Hand hand;
 
-    private void begin(Path from, List<String> files) throws IOException {
+    void begin(Path from, List<String> files) throws IOException {
         Path survey = folder.resolve("survey");
         Files.createDirectories(survey);
         for (String file : files) {
@@ -68,13 +68,13 @@ class FilesToSheetsTest {
         Hand.pause(1500);
     }
 
-    private void ground(String sample) {
+    void ground(String sample) {
         hand.until("the ground", () -> !hand.see("draw-lane").isDisabled());
         Hand.pause(600);
         hand.look(sample + "-survey-understood");
     }
 
-    private void draw(String sample, Clicks clicks) {
+    void draw(String sample, Clicks clicks) {
         hand.click("draw-lane");
         Node land = hand.see("land");
         double w = Hand.on(() -> land.getBoundsInLocal().getWidth());
@@ -95,14 +95,14 @@ class FilesToSheetsTest {
     }
 
     /** Writes another width, and sees it answered. */
-    private void widen(String width, String told) {
+    void widen(String width, String told) {
         hand.keys(KeyCode.CONTROL, KeyCode.DIGIT4);
         hand.write("field-shapes[0].width", width);
         hand.until("the width", () -> said("question-shape").contains(told));
         hand.until("the window at rest", () -> !hand.bar());
     }
 
-    private void print(String sample) throws Exception {
+    void print(String sample) throws Exception {
         answers.sheets = folder.resolve("out");
         hand.click("sheets");
         hand.until("sheets", () -> !hand.see("save-folder").isDisabled());
@@ -159,42 +159,5 @@ class FilesToSheetsTest {
         try (Stream<Path> all = Files.walk(in)) {
             return all.filter(Files::isRegularFile).map(in::relativize).sorted().toList();
         }
-    }
-
-    @Test
-    void pointsAndProbesInFeetBecomeSheets() throws Exception {
-        begin(SAMPLES.resolve("marrow-fold"), List.of("points.csv", "probes.csv"));
-        hand.look("marrow-fold-survey-asked");
-        hand.choose("unit-points.csv", "ft");
-        ground("marrow-fold");
-        draw("marrow-fold", Clicks.at(0.10, 0.55, 0.5, 0.5, 0.9, 0.5));
-        widen("11 ft", "11 ft wide");
-        print("marrow-fold");
-    }
-
-    @Test
-    void anOpenElevationGridBecomesSheets() throws Exception {
-        Path grid = Path.of("..", "survey", "src", "test", "resources", "open-data");
-        begin(grid, List.of("jacksboro-fault.tif"));
-        hand.choose("plan-units", "metric");
-        hand.choose("unit-jacksboro-fault.tif", "m");
-        ground("open-grid");
-        for (int i = 0; i < 10; i++) {
-            hand.click("nearer");
-        }
-        Hand.pause(800);
-        draw("open-grid", Clicks.at(0.03, 0.465, 0.18, 0.462, 0.34, 0.468));
-        print("open-grid");
-    }
-
-    @Test
-    void contoursInDegreesBecomeSheets() throws Exception {
-        begin(SAMPLES.resolve("wickle-bank"), List.of("contours.geojson", "spots.geojson"));
-        hand.choose("plan-units", "metric");
-        hand.choose("unit-contours.geojson", "m");
-        ground("wickle-bank");
-        draw("wickle-bank", Clicks.at(0.12, 0.5, 0.4, 0.45, 0.85, 0.5));
-        widen("3.2 m", "3.2 m wide");
-        print("wickle-bank");
     }
 }
