@@ -5,6 +5,7 @@ import java.util.Optional;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.Headwater;
+import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.storm.Sized;
 import lanewright.measure.Saying;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param fits whether it fits under the lane as drawn
  * @param line how it lies, from foot to foot
  * @param laid what it is
+ * @param ends how its ends are made
  * @param length how long it is ordered, each of them
  * @param way what lies over it
  * @param around the same and some way on beyond both ends, to be drawn
@@ -35,6 +37,7 @@ public record PipeJob(
         boolean fits,
         CulvertLine line,
         Laid laid,
+        Inlet.End ends,
         PipeLength length,
         PipeWay way,
         PipeWay around,
@@ -73,6 +76,18 @@ public record PipeJob(
     public PipeJob {
         lines = List.copyOf(lines);
         others = List.copyOf(others);
+    }
+
+    /** A headwall stands so far above the top of the pipe's bore, m: a foot. Common practice. */
+    private static final double WALL = 0.3048;
+
+    /** Height of a headwall above the invert, m; zero where the ends are made otherwise. */
+    public double wall() {
+        return wall(ends, laid);
+    }
+
+    static double wall(Inlet.End ends, Laid laid) {
+        return ends == Inlet.End.HEADWALL ? laid.rise() + WALL : 0;
     }
 
     /** Whether it is in the plan; else it is offered. */

@@ -126,7 +126,8 @@ public final class PipeJobs {
                                 PipeJob.Need.PLANNED,
                                 course.isFit(),
                                 under,
-                                new Laid(barrel, 1, stated != null)));
+                                new Laid(barrel, 1, stated != null),
+                                course.pipe().ends()));
             }
         }
         for (WetPlace place : water.places()) {
@@ -138,7 +139,8 @@ public final class PipeJobs {
                                 PipeJob.Need.OFFERED,
                                 true,
                                 pipe,
-                                offered(pipe, wide, usual)));
+                                offered(pipe, wide, usual),
+                                Inlet.End.PROJECTING));
             }
         }
         for (Relief relief : water.drainage().reliefs()) {
@@ -150,7 +152,8 @@ public final class PipeJobs {
                                 PipeJob.Need.RELIEF,
                                 true,
                                 pipe,
-                                offered(pipe, wide, usual)));
+                                offered(pipe, wide, usual),
+                                Inlet.End.PROJECTING));
             }
         }
         return List.copyOf(jobs);
@@ -190,12 +193,19 @@ public final class PipeJobs {
         return storm.at(pipe).filter(each -> !each.isDry()).orElse(null);
     }
 
-    private PipeJob job(String name, PipeJob.Need need, boolean fits, CulvertLine line, Laid laid) {
+    private PipeJob job(
+            String name,
+            PipeJob.Need need,
+            boolean fits,
+            CulvertLine line,
+            Laid laid,
+            Inlet.End ends) {
         Sized there = sized(line);
-        var length = new PipeLength(line.length(), work.beyond(), work.soldBy());
-        PipeWay way = PipeWay.of(sections, ground, topsoil, line, length.beyond(), length.after());
-        Headwater water = headwater(there, line, laid);
-        Optional<Apron.Bed> apron = apron(there, line, laid, water);
+        PipeLength length = length(line, laid, ends);
+        var made = new Made(need, ends);
+        PipeWay way = PipeWay.of(sections, ground, topsoil, line, length.atInlet(), length.after());
+        Headwater water = headwater(there, line, laid, ends);
+        Optional<Apron.Bed> apron = apron(there, line, laid, ends, water);
         Trench trench = Trench.of(way, laid, work.sideRoom(), work.bedding());
         return new PipeJob(
                 name,
@@ -203,43 +213,75 @@ public final class PipeJobs {
                 fits,
                 line,
                 laid,
+                ends,
                 length,
                 way,
                 PipeWay.of(
-                        sections,
-                        ground,
-                        topsoil,
-                        line,
-                        length.beyond() + BESIDE,
-                        length.after() + BESIDE + apron.map(Apron.Bed::length).orElse(0.0)),
+                                sections,
+                                ground,
+                                topsoil,
+                                line,
+                                Math.max(0, length.atInlet()) + BESIDE,
+                                Math.max(0, length.after())
+                                        + BESIDE
+                                        + apron.map(Apron.Bed::length).orElse(0.0))
+                        .walled(-Math.min(0, length.atInlet()), -Math.min(0, length.after())),
                 trench,
                 PipeCover.of(way, laid, true, Load.ROAD),
                 PipeCover.of(way, laid, false, load),
                 there,
                 water,
                 apron,
-                lines(need, laid, length, trench, apron),
-                others(need, there, line, laid, length, way));
+                lines(made, laid, length, trench, apron),
+                others(made, there, line, laid, length, way));
     }
+
+    /** From foot to foot, and what the ends make of that. */
+    private PipeLength length(CulvertLine line, Laid laid, Inlet.End ends) {
+        if (ends == Inlet.End.PROJECTING) {
+            return new PipeLength(line.length(), work.beyond(), work.soldBy());
+        }
+        double in = 0;
+        double out = 0;
+        if (ends == Inlet.End.HEADWALL) {
+            PipeWay feet = PipeWay.of(sections, ground, topsoil, line, 0, 0);
+            in = feet.reaches(PipeJob.wall(ends, laid), true) * feet.slant();
+            out = feet.reaches(PipeJob.wall(ends, laid), false) * feet.slant();
+        }
+        // Where a wall would stand under the travelled way it stands where the plan has the end.
+        return new PipeLength(
+                line.length(),
+                Double.isNaN(in) ? 0 : -in,
+                Double.isNaN(out) ? 0 : -out,
+                work.soldBy(),
+                true);
+    }
+
+    /** What hangs on what a pipe is for, and on how its ends are made. */
+    private record Made(PipeJob.Need need, Inlet.End ends) {}
 
     private static @Nullable Headwater headwater(
-            @Nullable Sized there, CulvertLine line, Laid laid) {
+            @Nullable Sized there, CulvertLine line, Laid laid, Inlet.End ends) {
         return there == null
                 ? null
-                : Headwater.of(culvert(line, laid), there.tail(), there.peak().discharge());
+                : Headwater.of(culvert(line, laid, ends), there.tail(), there.peak().discharge());
     }
 
-    private static Culvert culvert(CulvertLine line, Laid laid) {
+    private static Culvert culvert(CulvertLine line, Laid laid, Inlet.End ends) {
         return new Culvert(
                 laid.barrel(),
-                Inlet.of(laid.barrel(), Inlet.End.PROJECTING),
+                Inlet.of(laid.barrel(), ends),
                 line.length(),
                 Math.max(0, Math.min(1, line.grade())),
                 laid.count());
     }
 
     private static Optional<Apron.Bed> apron(
-            @Nullable Sized there, CulvertLine line, Laid laid, @Nullable Headwater water) {
+            @Nullable Sized there,
+            CulvertLine line,
+            Laid laid,
+            Inlet.End ends,
+            @Nullable Headwater water) {
         if (there == null || water == null) {
             return Optional.empty();
         }
@@ -247,15 +289,11 @@ public final class PipeJobs {
                 Double.isNaN(there.tailwater().depth())
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(there.tail());
-        return Apron.of(culvert(line, laid), tail, there.peak().discharge(), water).bed();
+        return Apron.of(culvert(line, laid, ends), tail, there.peak().discharge(), water).bed();
     }
 
     private List<CostLine> lines(
-            PipeJob.Need need,
-            Laid laid,
-            PipeLength length,
-            Trench trench,
-            Optional<Apron.Bed> apron) {
+            Made made, Laid laid, PipeLength length, Trench trench, Optional<Apron.Bed> apron) {
         List<CostLine> lines = new ArrayList<>();
         lines.add(digging(trench));
         double bed = trench.bedding();
@@ -295,21 +333,45 @@ public final class PipeJobs {
                                         Quantity.length(whole)),
                         Quantity.length(whole),
                         price(laid)));
-        lines.add(
-                new CostLine(
-                        CostLine.What.ENDS,
-                        Saying.of(
-                                need == PipeJob.Need.RELIEF
-                                        ? "none bought: the pipe goes on {} beyond both ends; a"
-                                                + " basin at its inlet and the dam in the ditch"
-                                                + " are not counted"
-                                        : "none bought: the pipe goes on {} beyond the foot of each"
-                                                + " slope",
-                                Quantity.length(length.beyond())),
-                        null,
-                        null));
+        lines.add(ends(made, laid, length));
         apron.ifPresent(each -> riprap(each, laid, lines));
         return lines;
+    }
+
+    private CostLine ends(Made made, Laid laid, PipeLength length) {
+        return switch (made.ends()) {
+            case HEADWALL ->
+                    new CostLine(
+                            CostLine.What.ENDS,
+                            Saying.of(
+                                    "2 headwalls, one at each end, {} high over the bottom of the"
+                                            + " pipe and wide enough to hold the slope; their"
+                                            + " footings are dug besides",
+                                    Quantity.length(PipeJob.wall(made.ends(), laid))),
+                            Quantity.count(2),
+                            work.headwallPrice());
+            case MITRED ->
+                    new CostLine(
+                            CostLine.What.ENDS,
+                            Saying.plain(
+                                    "both ends cut to the slope, which weakens them: bed the cut"
+                                            + " edge in stone or concrete"),
+                            null,
+                            null);
+            case PROJECTING, END_SECTION, OTHER ->
+                    new CostLine(
+                            CostLine.What.ENDS,
+                            Saying.of(
+                                    made.need() == PipeJob.Need.RELIEF
+                                            ? "none bought: the pipe goes on {} beyond both ends; a"
+                                                    + " basin at its inlet and the dam in the ditch"
+                                                    + " are not counted"
+                                            : "none bought: both ends stick out, {} beyond the foot"
+                                                    + " of each slope",
+                                    Quantity.length(length.atInlet())),
+                            null,
+                            null);
+        };
     }
 
     private CostLine digging(Trench trench) {
@@ -398,7 +460,7 @@ public final class PipeJobs {
     }
 
     private List<PipeJob.Other> others(
-            PipeJob.Need need,
+            Made made,
             @Nullable Sized there,
             CulvertLine line,
             Laid laid,
@@ -420,16 +482,16 @@ public final class PipeJobs {
         }
         List<PipeJob.Other> others = new ArrayList<>();
         if (smaller != null) {
-            others.add(other(need, there, line, smaller, laid, length, way, false));
+            others.add(other(made, there, line, smaller, laid, length, way, false));
         }
         if (larger != null) {
-            others.add(other(need, there, line, larger, laid, length, way, true));
+            others.add(other(made, there, line, larger, laid, length, way, true));
         }
         return others;
     }
 
     private PipeJob.Other other(
-            PipeJob.Need need,
+            Made made,
             @Nullable Sized there,
             CulvertLine line,
             Size size,
@@ -438,11 +500,12 @@ public final class PipeJobs {
             PipeWay way,
             boolean larger) {
         var laid = new Laid(size.barrel(), like.count(), like.stated());
-        Headwater water = headwater(there, line, laid);
+        Headwater water = headwater(there, line, laid, made.ends());
         Trench trench = Trench.of(way, laid, work.sideRoom(), work.bedding());
         PipeCover cover = PipeCover.of(way, laid, true, Load.ROAD);
         double money =
-                lines(need, laid, length, trench, apron(there, line, laid, water)).stream()
+                lines(made, laid, length, trench, apron(there, line, laid, made.ends(), water))
+                        .stream()
                         .mapToDouble(CostLine::money)
                         .sum();
         return new PipeJob.Other(larger, laid, water, says(there, water, cover), money);

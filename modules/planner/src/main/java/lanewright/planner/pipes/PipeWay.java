@@ -69,6 +69,86 @@ public record PipeWay(List<Stand> stands, double plan, double inlet, double grad
         return inlet - grade * along;
     }
 
+    /**
+     * How far from the foot at its inlet or outlet the finished surface first stands a height above
+     * the invert, seen from above, m; NaN where it does not before the travelled way.
+     *
+     * @param over above the invert, m
+     * @param isInlet whether to go from the inlet; else from the outlet
+     */
+    public double reaches(double over, boolean isInlet) {
+        double lastAt = Double.NaN;
+        double last = Double.NaN;
+        for (int i = 0; i < stands.size(); i++) {
+            Stand stand = stands.get(isInlet ? i : stands.size() - 1 - i);
+            double at = isInlet ? stand.along() : plan - stand.along();
+            double above = stand.finished() - invert(stand.along());
+            if (at >= 0 && above >= over) {
+                boolean between = last < over && above > last;
+                double share = between ? (over - last) / (above - last) : 1;
+                return Math.max(0, between ? lastAt + share * (at - lastAt) : at);
+            }
+            if (stand.driven()) {
+                return Double.NaN;
+            }
+            last = above;
+            lastAt = at;
+        }
+        return Double.NaN;
+    }
+
+    /**
+     * The same with the slopes cut away down to the invert in front of headwalls.
+     *
+     * @param first how far the wall stands inside the foot at the inlet, seen from above, m
+     * @param last the same at the outlet, m
+     */
+    public PipeWay walled(double first, double last) {
+        List<Stand> cut = new ArrayList<>();
+        for (int i = 0; i < stands.size(); i++) {
+            Stand stand = stands.get(i);
+            if (i > 0) {
+                for (double at : new double[] {first, plan - last}) {
+                    for (double side : new double[] {at - BESIDE, at + BESIDE}) {
+                        if (side > stands.get(i - 1).along() && side < stand.along()) {
+                            cut.add(down(between(stands.get(i - 1), stand, side), first, last));
+                        }
+                    }
+                }
+            }
+            cut.add(down(stand, first, last));
+        }
+        return new PipeWay(cut, plan, inlet, grade);
+    }
+
+    private Stand down(Stand stand, double first, double last) {
+        double at = stand.along();
+        boolean before = (at >= 0 && at < first) || (at <= plan && at > plan - last);
+        double most = before ? invert(at) : Double.POSITIVE_INFINITY;
+        return new Stand(
+                at,
+                stand.station(),
+                stand.offset(),
+                stand.ground(),
+                Math.min(most, stand.stripped()),
+                Math.min(most, stand.subgrade()),
+                Math.min(most, stand.finished()),
+                stand.driven());
+    }
+
+    private static Stand between(Stand a, Stand b, double along) {
+        double share = (along - a.along()) / (b.along() - a.along());
+        return new Stand(
+                along,
+                a.station() + share * (b.station() - a.station()),
+                a.offset() + share * (b.offset() - a.offset()),
+                a.ground() + share * (b.ground() - a.ground()),
+                a.stripped() + share * (b.stripped() - a.stripped()),
+                a.subgrade() + share * (b.subgrade() - a.subgrade()),
+                a.finished() + share * (b.finished() - a.finished()),
+                a.driven() && b.driven());
+    }
+
     /** Length along the barrel of one metre seen from above. */
     public double slant() {
         return Math.sqrt(1 + grade * grade);

@@ -466,12 +466,15 @@ public final class OutcomeJson {
             pipe(job.line());
             laid(job.laid());
             json.writeBooleanField("materialStated", job.laid().stated());
+            json.writeStringField("ends", word(job.ends()));
             json.writeObjectFieldStart("length");
             number("feet", job.length().feet());
-            number("beyond", job.length().beyond());
+            number("atInlet", job.length().atInlet());
+            number("atOutlet", job.length().atOutlet());
             number("wanted", job.length().wanted());
             number("soldBy", job.length().soldBy());
             number("ordered", job.length().ordered());
+            number("cutOff", job.length().waste());
             json.writeEndObject();
             json.writeObjectFieldStart("trench");
             number("width", job.trench().width());

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import lanewright.drainage.Crossing;
+import lanewright.drainage.culvert.Inlet;
 import lanewright.measure.Listing;
 import lanewright.measure.Progress;
 import lanewright.measure.UnitSystem;
@@ -143,6 +144,88 @@ class PipeJobsTest {
         assertTrue(stone.endsWith("with stone: 1,023.34."), stone);
     }
 
+    private static PipeJob ends(String ends, String more) throws Exception {
+        return of(text.replace(
+                                "\"state\": \"to lay\",",
+                                "\"state\": \"to lay\", \"ends\": \"" + ends + "\",")
+                        .replace("\"axle\": \"10 tons\",", "\"axle\": \"10 tons\"," + more))
+                .pipes()
+                .get(0);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "headwater of a pipe cut to the slope or in headwalls | FHWA HDS-5, 2001, inlet"
+                    + " control, charts 2 scale 1 and 2, and Ke of table 12, worked anew | read")
+    void theEndsOfAPipeChangeTheWaterBeforeIt() throws Exception {
+        PipeJob mitred = ends("mitred", "");
+        PipeJob walled = ends("headwall", "");
+        assertEquals(Inlet.End.PROJECTING, job.ends(), "said by nobody");
+        double cfs = job.sized().peak().discharge() / Math.pow(FOOT, 3);
+        double full = Math.PI * 1.5 * 1.5 / 4;
+        double per = cfs / (full * Math.sqrt(1.5));
+        // Below 3.5 water at the inlet is not submerged: critical head and K (Q / A D^0.5)^M.
+        assertTrue(per < 3.5, "Q / A D^0.5 is " + per);
+        double slope = job.line().grade();
+        double critical = criticalHead(cfs, 1.5);
+        double mitredFeet = critical + 1.5 * (0.0210 * Math.pow(per, 1.33) + 0.7 * slope);
+        double walledFeet = critical + 1.5 * (0.0078 * Math.pow(per, 2.00) - 0.5 * slope);
+        assertEquals(mitredFeet, mitred.headwater().byInlet() / FOOT, 0.002);
+        assertEquals(walledFeet, walled.headwater().byInlet() / FOOT, 0.002);
+        // Outlet control: losses at the entrance are Ke of the velocity head.
+        double head = Math.pow(cfs / full, 2) / (2 * 32.174);
+        assertEquals(
+                (0.9 - 0.7) * head,
+                (job.headwater().byOutlet().head() - mitred.headwater().byOutlet().head()) / FOOT,
+                1e-3);
+        assertEquals(
+                (0.9 - 0.5) * head,
+                (job.headwater().byOutlet().head() - walled.headwater().byOutlet().head()) / FOOT,
+                1e-3);
+    }
+
+    /** Specific head of critical flow in a pipe, feet, by bisection. */
+    private static double criticalHead(double cfs, double d) {
+        double low = 1e-6;
+        double high = d - 1e-9;
+        double area = 0;
+        for (int i = 0; i < 200; i++) {
+            double y = (low + high) / 2;
+            double angle = 2 * Math.acos(1 - 2 * y / d);
+            area = d * d / 8 * (angle - Math.sin(angle));
+            double top = 2 * Math.sqrt(y * (d - y));
+            if (cfs * cfs * top > 32.174 * area * area * area) {
+                low = y;
+            } else {
+                high = y;
+            }
+        }
+        return low + cfs * cfs / (area * area * 2 * 32.174);
+    }
+
+    @Test
+    void theEndsOfAPipeChangeItsLengthAndWhatIsBought() throws Exception {
+        PipeJob mitred = ends("mitred", "");
+        assertEquals(mitred.line().length(), mitred.length().wanted(), 1e-12);
+        assertEquals(32, mitred.length().ordered() / FOOT, 1e-9, "31.6 ft from foot to foot");
+        assertEquals(32 - mitred.line().length() / FOOT, mitred.length().waste() / FOOT, 1e-9);
+        assertEquals(0, mitred.length().after(), 1e-12);
+        assertTrue(mitred.trench().bedding() < job.trench().bedding());
+        PipeJob unpaid = ends("headwall", "");
+        assertTrue(Double.isNaN(unpaid.money()), "a headwall without a price");
+        PipeJob paid = ends("headwall", "\"headwallPrice\": \"450.00 per piece\",");
+        assertEquals(900, paid.of(CostLine.What.ENDS).orElseThrow().money(), 1e-9);
+        assertEquals(1.5 + 1, paid.wall() / FOOT, 1e-9);
+        // Slopes of 3:1 come down to the top of a wall 2.5 ft high 7.5 ft inside their feet; the
+        // pipe lies a little askew and falls, so a little more and less than that.
+        assertEquals(-7.5, paid.length().atInlet() / FOOT, 0.8);
+        assertEquals(-7.5, paid.length().atOutlet() / FOOT, 0.8);
+        assertTrue(paid.length().ordered() < mitred.length().ordered());
+        assertEquals(0, paid.length().after() - paid.length().atOutlet(), 1e-12);
+        assertTrue(all(PipeListings.schedule(List.of(paid))).contains("headwalls"));
+    }
+
     @Test
     void aReliefCulvertIsOfferedWithItsMoneyAndNotBought() throws Exception {
         Path at = Path.of("..", "..", "sample-surveys", "wickle-bank");
@@ -162,7 +245,7 @@ class PipeJobsTest {
             assertFalse(each.finished().isThin(), each.name());
             assertTrue(each.headwater().depth() <= each.sized().allowed(), each.name());
             CostLine barrel = each.of(CostLine.What.BARREL).orElseThrow();
-            double metres = Math.ceil(each.line().length() + 2 * each.length().beyond());
+            double metres = Math.ceil(each.line().length() + 2 * each.length().atInlet());
             assertEquals(30 * each.laid().count() * metres, barrel.money(), 1e-6);
         }
         assertTrue(PipeListings.also(side.pipes()).isEmpty(), "a proposal is not bought");

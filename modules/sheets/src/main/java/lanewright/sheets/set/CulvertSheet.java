@@ -47,8 +47,9 @@ final class CulvertSheet {
                         answer(jobs, units));
         flow.table(
                 PipeListings.schedule(jobs),
-                "Order: from foot to foot of the slopes with what goes on beyond them, up to a"
-                        + " length that is sold. Cover: from the top of the pipe at the lowest"
+                "Order: from foot to foot of the slopes, with what goes on beyond them where the"
+                        + " ends stick out, up to a length that is sold; what is left over of"
+                        + " other ends is cut off. Cover: from the top of the pipe at the lowest"
                         + " wheel track, and what it needs there. The ends are staked as the"
                         + " stakes sheet lists them under \u201cSet these points first\u201d.");
         for (PipeJob job : drawn(jobs)) {
