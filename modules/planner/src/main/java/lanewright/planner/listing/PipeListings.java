@@ -234,17 +234,18 @@ public final class PipeListings {
 
     private static Saying own(PipeJob job) {
         if (!job.fits() || job.finished().isThin()) {
-            return Listing.cell("does not fit as drawn");
+            return Listing.cell(
+                    job.first().isNothing() ? "does not fit as drawn" : "too little cover");
         }
         Headwater water = job.headwater();
         if (water == null || job.sized() == null) {
             return Listing.cell("fits");
         }
-        return water.depth() <= job.sized().allowed()
+        return water.depth() <= job.allowed()
                 ? Listing.cell("fits, carries the storm")
                 : Saying.of(
                         "fits, but water would stand {} too high",
-                        Quantity.depth(water.depth() - job.sized().allowed()));
+                        Quantity.depth(water.depth() - job.allowed()));
     }
 
     private static List<Saying> other(PipeJob job, PipeJob.Other other) {
@@ -415,7 +416,11 @@ public final class PipeListings {
     }
 
     private static Saying name(PipeJob job) {
-        return Listing.cell(plain(job.name()) + (job.planned() ? "" : ", offered"));
+        String name = plain(job.name()) + (job.planned() ? "" : ", offered");
+        Saying first = job.first().words();
+        return job.first().isNothing()
+                ? Listing.cell(name)
+                : new Saying(name + " once " + first.pattern(), first.quantities());
     }
 
     private static Saying beyond(PipeLength length) {

@@ -461,6 +461,8 @@ public final class OutcomeJson {
             json.writeStringField("name", job.name());
             json.writeBooleanField("planned", job.planned());
             json.writeStringField("need", word(job.need()));
+            number("raise", job.first().raise());
+            number("dig", job.first().dig());
             json.writeBooleanField("fits", job.fits());
             json.writeFieldName("line");
             pipe(job.line());
@@ -489,6 +491,7 @@ public final class OutcomeJson {
             cover("building", job.building());
             Headwater water = job.headwater();
             number("headwater", water == null ? null : water.depth());
+            number("allowed", job.allowed());
             number("tailwater", job.sized() == null ? null : job.sized().tail());
             apron(job.apron().orElse(null));
             json.writeArrayFieldStart("costs");

@@ -94,10 +94,10 @@ final class PipeFindings {
 
     private static void building(PipeJob job, List<Finding> findings) {
         PipeCover cover = job.building();
-        // The schedule says it of each relief culvert that is proposed: here it would drown the
-        // rest.
+        // The schedule says it of every pipe; here it is said of those that can be laid as drawn.
         if (!job.fits()
                 || job.need() == PipeJob.Need.RELIEF
+                || !job.first().isNothing()
                 || !cover.isThin()
                 || Double.isNaN(cover.needed())) {
             return;

@@ -226,8 +226,7 @@ class PipeJobsTest {
         assertTrue(all(PipeListings.schedule(List.of(paid))).contains("headwalls"));
     }
 
-    @Test
-    void aReliefCulvertIsOfferedWithItsMoneyAndNotBought() throws Exception {
+    private static Outcome sideHill() throws Exception {
         Path at = Path.of("..", "..", "sample-surveys", "wickle-bank");
         String plan =
                 Files.readString(at.resolve("plan.json"))
@@ -236,7 +235,12 @@ class PipeJobsTest {
                                 "\"water\": { \"pipeWork\": { \"soldBy\": \"1 m\", \"prices\": ["
                                         + " { \"size\": \"12 in\", \"price\": \"30.00 per m\" } ] },");
         byte[] bytes = plan.getBytes(StandardCharsets.UTF_8);
-        Outcome side = new Run(at).outcome(PlanFile.read("plan.json", bytes), Progress.NONE);
+        return new Run(at).outcome(PlanFile.read("plan.json", bytes), Progress.NONE);
+    }
+
+    @Test
+    void aReliefCulvertIsOfferedWithItsMoneyAndNotBought() throws Exception {
+        Outcome side = sideHill();
         List<PipeJob> reliefs =
                 side.pipes().stream().filter(each -> each.need() == PipeJob.Need.RELIEF).toList();
         assertFalse(reliefs.isEmpty());
@@ -254,6 +258,50 @@ class PipeJobsTest {
                 "and says its sizes");
         assertEquals(
                 side.storm().reliefs().size(), StormListings.reliefs(side.storm()).rows().size());
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "a pipe that is offered once the lane is raised lies under the raised lane from foot to"
+                    + " foot | plane geometry of two foreslopes moved up | derived")
+    void aPipeThatFitsOnceTheLaneIsRaisedIsMeasuredThere() throws Exception {
+        Outcome side = sideHill();
+        List<PipeJob> raised =
+                side.pipes().stream().filter(each -> each.first().raise() > 0).toList();
+        assertFalse(raised.isEmpty());
+        for (PipeJob each : raised) {
+            double raise = each.first().raise();
+            PipeWay now =
+                    PipeWay.of(
+                            side.sections(),
+                            side.ground(),
+                            side.topsoil(),
+                            each.line(),
+                            0,
+                            each.length().after());
+            for (PipeWay.Stand stand : each.way().stands()) {
+                for (PipeWay.Stand old : now.stands()) {
+                    if (old.along() == stand.along() && old.driven()) {
+                        assertEquals(old.finished() + raise, stand.finished(), 1e-9);
+                        assertEquals(old.subgrade() + raise, stand.subgrade(), 1e-9);
+                    }
+                }
+                if (Math.abs(stand.along()) < 1e-9) {
+                    // The raised slope comes down to the bottom of the inlet, in a ditch perhaps to
+                    // the foot of its other bank.
+                    double over = stand.finished() - each.line().inlet().height();
+                    assertTrue(over > -0.01 && over < 0.1, each.name() + ": " + over);
+                }
+            }
+            assertFalse(each.planned());
+            assertFalse(each.finished().isThin(), each.name());
+            assertTrue(each.headwater().depth() <= each.allowed(), each.name());
+            assertTrue(each.of(CostLine.What.BEDDING).isPresent());
+            String told = all(PipeListings.schedule(List.of(each)));
+            assertTrue(told.contains("offered once the lane is"), told);
+        }
+        assertTrue(PipeListings.also(side.pipes()).isEmpty(), "nothing of it is bought");
     }
 
     @Test
