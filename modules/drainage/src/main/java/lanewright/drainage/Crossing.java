@@ -2,6 +2,7 @@ package lanewright.drainage;
 
 import java.util.List;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.culvert.Material;
 import lanewright.drainage.flow.FlowGrid;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param crestStations stations along the lane on both sides of it, m
  * @param crestHeights height of the lane's line there above the inlet's invert, m
  * @param tailwater water over the bottom of its outlet
+ * @param ends how the ends of its pipe are made
  */
 public record Crossing(
         String name,
@@ -35,7 +37,38 @@ public record Crossing(
         FlowGrid.Way way,
         List<Double> crestStations,
         List<Double> crestHeights,
-        Tailwater tailwater) {
+        Tailwater tailwater,
+        Inlet.End ends) {
+
+    /** A crossing by a pipe whose ends stick out. */
+    public Crossing(
+            String name,
+            CulvertLine line,
+            double diameter,
+            @Nullable Material material,
+            boolean toLay,
+            double raise,
+            double drained,
+            boolean isLeast,
+            FlowGrid.Way way,
+            List<Double> crestStations,
+            List<Double> crestHeights,
+            Tailwater tailwater) {
+        this(
+                name,
+                line,
+                diameter,
+                material,
+                toLay,
+                raise,
+                drained,
+                isLeast,
+                way,
+                crestStations,
+                crestHeights,
+                tailwater,
+                Inlet.End.PROJECTING);
+    }
 
     /**
      * Water over the bottom of an outlet in the storm, before the water of its own ditch is known.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.LaneLine;
+import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.culvert.Material;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.pond.GivenPipe;
@@ -34,7 +35,8 @@ final class Crossings {
             double raise,
             double drained,
             boolean isLeast,
-            double tailwater) {}
+            double tailwater,
+            Inlet.End ends) {}
 
     private Crossings(List<Section> sections, FlowGrid flow, LaneLine line, List<Pool> pools) {
         this.sections = sections;
@@ -125,7 +127,8 @@ final class Crossings {
                             place.cure().raise(),
                             place.drained(),
                             place.isLeast(),
-                            Double.NaN));
+                            Double.NaN,
+                            Inlet.End.PROJECTING));
         }
     }
 
@@ -140,7 +143,8 @@ final class Crossings {
                         0,
                         flow.drained(cell),
                         flow.reachesRim(cell),
-                        pipe.tailwater()));
+                        pipe.tailwater(),
+                        pipe.ends()));
     }
 
     /** Water over an outlet: what its owner says, else a pool that it runs into. */
@@ -188,6 +192,7 @@ final class Crossings {
                 way,
                 stations,
                 heights,
-                tailwater(draft));
+                tailwater(draft),
+                draft.ends);
     }
 }

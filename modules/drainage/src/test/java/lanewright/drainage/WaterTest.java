@@ -14,11 +14,18 @@ import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.along.Spacing;
 import lanewright.drainage.along.StraightLane;
+import lanewright.drainage.culvert.OutletControl;
 import lanewright.drainage.hollows.RainStep;
 import lanewright.drainage.pond.ArrayMesh;
 import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpots;
 import lanewright.drainage.pond.PlacedPipe;
+import lanewright.drainage.runoff.Cover;
+import lanewright.drainage.runoff.GraphicalPeak;
+import lanewright.drainage.runoff.SoilGroup;
+import lanewright.drainage.storm.Sized;
+import lanewright.drainage.storm.StormAsked;
+import lanewright.drainage.storm.StormReport;
 import lanewright.lane.section.Section;
 import lanewright.lane.shape.Bed;
 import lanewright.lane.shape.CrossFall;
@@ -32,6 +39,8 @@ import lanewright.measure.Progress;
 import lanewright.measure.UnitSystem;
 import lanewright.survey.Boundary;
 import lanewright.survey.Ring;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The whole report, on land that can be drawn from the test. */
@@ -569,6 +578,57 @@ class WaterTest {
             assertTrue(spot.depths().get(0) < 0.2, spot.toString());
             assertTrue(Double.isNaN(spot.holds()), "nobody said how far heights may be off");
         }
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "tailwater from a pool that a ridge holds below the outlet | height of the ridge less"
+                    + " that of the outlet; outlet control after FHWA HDS-5, 2001, chapter III,"
+                    + " worked by hand | derived")
+    void aPoolStandsOverAnOutletUpToWhereItRunsOver() {
+        // A ridge across the valley, 20 to 22 m below the lane, level at -0.2 m; the outlet lies at
+        // -0.6 m, 0.075 m over the valley's floor.
+        DoubleBinaryOperator v =
+                (x, y) -> {
+                    double land = 0.2 * Math.abs(x - 50) + FLOOR * y;
+                    return y <= -20 && y >= -22 ? Math.max(land, -0.2) : land;
+                };
+        var lane = new StraightLane(100, v, s -> 2.2, 4, 0, 2, 0);
+        var pipe = new GivenPipe("pipe", 50, 7, 0.6, 50, -9, -0.6, 0.5, false);
+        Crossing crossing =
+                report(lane, List.of(pipe)).crossings().stream()
+                        .filter(each -> each.name().equals("pipe"))
+                        .findFirst()
+                        .orElseThrow();
+        assertEquals(Crossing.Tailwater.From.POOL, crossing.tailwater().from());
+        assertEquals(-0.2 + 0.6, crossing.tailwater().depth(), 1e-6);
+        var storm =
+                new StormAsked(
+                        0.1,
+                        25,
+                        GraphicalPeak.Storm.II,
+                        new Cover("pasture, fair", SoilGroup.C),
+                        "silt loam");
+        Sized sized = StormReport.of(storm, List.of(crossing), List.of()).sized().get(0);
+        OutletControl out = sized.given().orElseThrow().byOutlet();
+        // ho is the greater of tailwater and (dc + D) / 2; full flow of a metal pipe of 0.5 m that
+        // sticks out, n 0.024, from 7 m to 9 m beyond the lane.
+        double flow = sized.peak().discharge();
+        double half = (sized.given().orElseThrow().critical() + 0.5) / 2;
+        assertEquals(Math.max(0.4, half), out.outlet(), 1e-6);
+        double speed = flow / (Math.PI * 0.25 / 4);
+        double length = Math.hypot(16, 1.2);
+        double friction = 19.63 * 0.024 * 0.024 * length / Math.pow(0.125, 1.33);
+        double head = (1 + 0.9 + friction) * speed * speed / (2 * 9.80665);
+        assertEquals(head, out.head(), 1e-3 * head);
+        // Without the ridge it runs out freely.
+        Crossing free =
+                dam(Wetting.NONE, List.of(pipe)).crossings().stream()
+                        .filter(each -> each.name().equals("pipe"))
+                        .findFirst()
+                        .orElseThrow();
+        assertEquals(Crossing.Tailwater.FREE, free.tailwater());
     }
 
     @Test

@@ -86,6 +86,11 @@ record Control(String label, String path, List<String> choices) {
                     of(
                             "Width of " + plan.water().pipes().get(i).name(),
                             "water.pipes[" + i + "].diameter"));
+            controls.add(
+                    new Control(
+                            "Ends of " + plan.water().pipes().get(i).name(),
+                            "water.pipes[" + i + "].ends",
+                            List.of("projecting", "mitred", "headwall")));
         }
         return controls;
     }

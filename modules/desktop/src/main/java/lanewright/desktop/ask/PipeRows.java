@@ -79,7 +79,9 @@ final class PipeRows {
     /** What a pipe of the plan is, in a line. */
     static Saying words(WaterPart.Pipe pipe) {
         return Saying.of(
-                "A pipe of your plan, {} wide, "
+                "A pipe of your plan, {} wide, its ends "
+                        + pipe.ends().known().words()
+                        + ", "
                         + (pipe.state() == PipeState.TO_LAY
                                 ? "to be bought and laid."
                                 : "there already."),

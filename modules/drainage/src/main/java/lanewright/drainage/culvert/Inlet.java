@@ -58,7 +58,18 @@ public record Inlet(
         /** A flared end section set on the pipe. */
         END_SECTION,
         /** Another, such as wings. */
-        OTHER
+        OTHER;
+
+        /** In the words of the trade, such as {@code cut to the slope (mitred)}. */
+        public String words() {
+            return switch (this) {
+                case PROJECTING -> "sticking out (projecting)";
+                case HEADWALL -> "in headwalls";
+                case MITRED -> "cut to the slope (mitred)";
+                case END_SECTION -> "flared end sections";
+                case OTHER -> "made otherwise";
+            };
+        }
     }
 
     /** The two published forms of the unsubmerged equation. */

@@ -1,5 +1,6 @@
 package lanewright.drainage.pond;
 
+import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.culvert.Material;
 import org.jspecify.annotations.Nullable;
 
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param material what it is made of, or null if nobody has said
  * @param tailwater depth of water over the bottom of its outlet in the storm, m; NaN if nobody has
  *     said
+ * @param ends how its ends are made
  */
 public record GivenPipe(
         String name,
@@ -31,7 +33,8 @@ public record GivenPipe(
         double diameter,
         boolean toLay,
         @Nullable Material material,
-        double tailwater) {
+        double tailwater,
+        Inlet.End ends) {
     /** Checks that the figures are finite and the diameter is over zero. */
     public GivenPipe {
         double sum = inletX + inletY + inletInvert + outletX + outletY + outletInvert;
@@ -43,7 +46,10 @@ public record GivenPipe(
         }
     }
 
-    /** A pipe of which nobody says what it is made of or how deep water stands below it. */
+    /**
+     * A pipe whose ends stick out, and of which nobody says what it is made of or how deep water
+     * stands below it.
+     */
     public GivenPipe(
             String name,
             double inletX,
@@ -65,7 +71,8 @@ public record GivenPipe(
                 diameter,
                 toLay,
                 null,
-                Double.NaN);
+                Double.NaN,
+                Inlet.End.PROJECTING);
     }
 
     /** A pipe that is there already. */
@@ -95,7 +102,8 @@ public record GivenPipe(
                 diameter,
                 true,
                 material,
-                tailwater);
+                tailwater,
+                ends);
     }
 
     /** Length along its bore, m. */

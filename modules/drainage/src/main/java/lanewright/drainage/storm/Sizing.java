@@ -243,7 +243,7 @@ final class Sizing {
                 crossing.line().length(),
                 room,
                 Load.ROAD,
-                Inlet.End.PROJECTING);
+                crossing.ends());
     }
 
     /** The least raise with which a pipe does. That it gets a little longer then is left out. */
@@ -276,7 +276,7 @@ final class Sizing {
         return Optional.of(
                 new Culvert(
                         barrel,
-                        Inlet.of(barrel, Inlet.End.PROJECTING),
+                        Inlet.of(barrel, crossing.ends()),
                         crossing.line().length(),
                         fall,
                         1));
@@ -286,7 +286,7 @@ final class Sizing {
         Barrel barrel = option.size().barrel();
         return new Culvert(
                 barrel,
-                Inlet.of(barrel, Inlet.End.PROJECTING),
+                Inlet.of(barrel, crossing.ends()),
                 crossing.line().length(),
                 fall,
                 option.barrels());

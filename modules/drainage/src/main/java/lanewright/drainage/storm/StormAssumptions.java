@@ -92,8 +92,8 @@ final class StormAssumptions {
                 new Assumption(
                         "what a pipe carries",
                         Saying.of(
-                                "ends that stick out of the fill, free outlet unless a pool or ditch"
-                                        + " stands below it, water kept {} below the lane's edge;"
+                                "ends that stick out of the fill unless your plan makes them"
+                                        + " otherwise, free outlet unless a pool or ditch stands below it, water kept {} below the lane's edge;"
                                         + " a pipe of the plan as corrugated metal unless it says"
                                         + " otherwise",
                                 Quantity.depth(StormReport.FREEBOARD)),

@@ -18,10 +18,10 @@ import lanewright.measure.Assumption;
  *
  * <p>The flow at its height comes by curve number and the graphical method (TR-55, 1986), or by the
  * rational method where the plan has a table of short rains; the time in which water gathers by
- * Kirpich over grass along the longest way. Pipes stick out of the fill. They run out freely,
- * unless their owner says how deep water stands below them, or they run into a pool, which then is
- * full, or into a ditch, which then carries their water. Water may stand up to {@link #FREEBOARD}
- * below the lower edge of the lane.
+ * Kirpich over grass along the longest way. Pipes stick out of the fill, unless their owner says
+ * how their ends are. They run out freely, unless their owner says how deep water stands below
+ * them, or they run into a pool, which then is full, or into a ditch, which then carries their
+ * water. Water may stand up to {@link #FREEBOARD} below the lower edge of the lane.
  *
  * @param asked the storm
  * @param sized every crossing, those that wet places want first

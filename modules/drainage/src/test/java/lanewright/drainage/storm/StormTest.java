@@ -76,6 +76,81 @@ class StormTest {
         assertEquals(6.652, sized.peak().discharge() / CFS, 0.01);
     }
 
+    /** A ditch across from the inlet, 3:1 both ways, that falls 1 % past the outlet. */
+    private static DitchWater across(double bottomAtOutlet) {
+        var reach =
+                new DitchReach(
+                        Side.RIGHT,
+                        List.of(
+                                new DitchReach.Point(0, 0, 0, bottomAtOutlet + 1, 0.1),
+                                new DitchReach.Point(200, 200, 0, bottomAtOutlet - 1, 0.1)),
+                        List.of());
+        var piece =
+                new DitchWater.Piece(
+                        0,
+                        200,
+                        200,
+                        -0.01,
+                        0,
+                        0,
+                        0,
+                        false,
+                        new FlowGrid.Way(1, 0.1),
+                        ChannelShape.triangle(3),
+                        1,
+                        Double.NaN);
+        return new DitchWater(reach, List.of(piece), List.of());
+    }
+
+    private static Sized into(double bottomAtOutlet) {
+        return StormReport.of(
+                        STORM,
+                        List.of(crossing(2, 1.5, 24 * INCH)),
+                        List.of(across(bottomAtOutlet)))
+                .sized()
+                .get(0);
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "tailwater from a ditch, and headwater over it by outlet control | Manning for a"
+                    + " triangle in closed form; FHWA HDS-5, 2001, chapter III, H = (1 + Ke + 19.63"
+                    + " n2 L / R^1.33) V2/2g with Ke 0.9 of a projecting metal pipe, worked by hand"
+                    + " | read")
+    void aDitchStandsAsDeepOverAnOutletAsItRuns() {
+        // 6.652 cfs come, 0.18836 m3/s. In silt loam, n 0.020: (0.18836 0.020 3.4203 / (6.2403
+        // 0.1))^(3/8) = 0.2334 m.
+        double flow = 6.652 * CFS;
+        double deep =
+                Math.pow(
+                        flow
+                                * 0.020
+                                * Math.pow(2 * Math.sqrt(10), 2.0 / 3)
+                                / (Math.pow(3, 5.0 / 3) * Math.sqrt(0.01)),
+                        3.0 / 8);
+        assertEquals(0.2334, deep, 1e-3);
+        // Its bottom lies 0.3 m over the outlet's invert at 49.9 m.
+        Sized high = into(50.2);
+        assertEquals(Crossing.Tailwater.From.DITCH, high.tailwater().from());
+        assertEquals(0.3 + deep, high.tail(), 1e-3);
+        // The pipe, 24 in, 10 m long and 1 % steep, runs full: R = D / 4.
+        double d = 24 * INCH;
+        double speed = flow / (Math.PI * d * d / 4);
+        double friction = 19.63 * 0.024 * 0.024 * 10 / Math.pow(d / 4, 1.33);
+        double head = (1 + 0.9 + friction) * speed * speed / (2 * 9.80665);
+        double water = head + 0.3 + deep - 0.1;
+        assertEquals(water, high.given().orElseThrow().depth(), 2e-3);
+        assertTrue(water > into(48).given().orElseThrow().depth());
+    }
+
+    @Test
+    void aDitchThatRunsLowerThanTheOutletBacksNothingUp() {
+        Sized low = into(49.6);
+        assertEquals(Crossing.Tailwater.From.NOWHERE, low.tailwater().from());
+        assertEquals(0, low.tail());
+    }
+
     @Test
     void aPipeThatCarriesIsTheLeastThatDoes() {
         Sized sized = sized(2, 1.0, Double.NaN);

@@ -61,6 +61,9 @@ final class Codecs {
                     List.of(Kind.HOURS, Kind.VOLUME),
                     "digging is priced by the hour or by what is dug",
                     "95.00 per h");
+    static final Codec<Price> PRICE_OF_HEADWALL =
+            new PaidBy(
+                    List.of(Kind.COUNT), "a headwall is priced by the piece", "450.00 per piece");
     static final Codec<Double> LONGITUDE = new Degrees("longitude", 'E', 'W', 180);
     static final Codec<Double> LATITUDE = new Degrees("latitude", 'N', 'S', 90);
     static final Codec<SurveyPart.MapFrame> FRAME = new FrameWords();

@@ -250,8 +250,8 @@ final class LandForm {
                         "beyond",
                         Codecs.LENGTH,
                         PipeWorkPart::beyond,
-                        "How far it goes on beyond the foot of each slope, or how long each end"
-                                + " section is."),
+                        "How far a pipe whose ends stick out goes on beyond the foot of each"
+                                + " slope."),
                 f.value(
                         "axle",
                         Codecs.MASS,
@@ -297,7 +297,12 @@ final class LandForm {
                         "trenchPrice",
                         Codecs.PRICE_OF_DIGGING,
                         PipeWorkPart::trenchPrice,
-                        "Your own price, such as 95.00 per h, or per yd3 dug."));
+                        "Your own price, such as 95.00 per h, or per yd3 dug."),
+                f.valueIfAny(
+                        "headwallPrice",
+                        Codecs.PRICE_OF_HEADWALL,
+                        PipeWorkPart::headwallPrice,
+                        "Your own price of one headwall, built, such as 450.00 per piece."));
     }
 
     private static PipeWorkPart.PipePrice pipePrice(Form<PipeWorkPart.PipePrice> f) {
@@ -440,7 +445,14 @@ final class LandForm {
                         Double.NaN,
                         WaterPart.Pipe::tailwater,
                         "How deep water stands over the bottom of its outlet in the storm. Left"
-                                + " out, looked up where it runs into a ditch or a pool."));
+                                + " out, looked up where it runs into a ditch or a pool."),
+                f.valueOr(
+                        "ends",
+                        Codecs.choice(WaterPart.PipeEnds.class),
+                        WaterPart.PipeEnds.PROJECTING,
+                        WaterPart.Pipe::ends,
+                        "How its ends are made: projecting (they stick out of the slope), mitred"
+                                + " (cut to the slope) or headwall. Left out: projecting."));
     }
 
     private static WaterPart.Mouth mouth(Form<WaterPart.Mouth> f) {

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param sideRoom room in the trench on each side of the pipe, m
  * @param bedding packed thickness of the stone under the pipe, m
  * @param soldBy pipe is sold in multiples of this length, m
- * @param beyond how far a pipe goes on beyond the foot of each slope, m
+ * @param beyond how far a pipe whose ends stick out goes on beyond the foot of each slope, m
  * @param axle load of the heaviest axle that crosses it while the lane is built, kg
  * @param beddingKind name of a row of the table of densities
  * @param riprapKind name of a row of the table of densities
@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param riprapPrice for a mass, a volume or a load, or null
  * @param fabricPrice for an area, or null
  * @param trenchPrice for an hour or a volume, or null
+ * @param headwallPrice for one headwall, or null
  */
 public record PipeWorkPart(
         double sideRoom,
@@ -36,7 +37,8 @@ public record PipeWorkPart(
         @Nullable Price beddingPrice,
         @Nullable Price riprapPrice,
         @Nullable Price fabricPrice,
-        @Nullable Price trenchPrice) {
+        @Nullable Price trenchPrice,
+        @Nullable Price headwallPrice) {
 
     /** Copies the list and checks the ranges. */
     public PipeWorkPart {
@@ -66,6 +68,7 @@ public record PipeWorkPart(
         paid(riprapPrice, "riprap", Kind.MASS, Kind.VOLUME);
         paid(fabricPrice, "fabric", Kind.AREA);
         paid(trenchPrice, "a trench", Kind.HOURS, Kind.VOLUME);
+        paid(headwallPrice, "a headwall", Kind.COUNT);
     }
 
     private static void paid(@Nullable Price price, String what, Kind... by) {
@@ -74,11 +77,13 @@ public record PipeWorkPart(
                     "the price of "
                             + what
                             + " is for "
-                            + (by[0] == Kind.AREA
-                                    ? "an area, such as yd2 or m2"
-                                    : by[0] == Kind.HOURS
-                                            ? "an hour or a volume, such as h, yd3 or m3"
-                                            : "a mass or a volume, such as ton, t, yd3 or m3"));
+                            + (by[0] == Kind.COUNT
+                                    ? "a piece"
+                                    : by[0] == Kind.AREA
+                                            ? "an area, such as yd2 or m2"
+                                            : by[0] == Kind.HOURS
+                                                    ? "an hour or a volume, such as h, yd3 or m3"
+                                                    : "a mass or a volume, such as ton, t, yd3 or m3"));
         }
     }
 

@@ -3,6 +3,7 @@ package lanewright.planner.document;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.culvert.Material;
 import lanewright.drainage.runoff.Cover;
 import lanewright.drainage.runoff.GraphicalPeak;
@@ -112,6 +113,7 @@ public record WaterPart(
      * @param material what it is made of
      * @param tailwater depth of water that stands above its outlet's bottom in the storm, m; NaN if
      *     the owner does not say
+     * @param ends how its ends are made
      */
     public record Pipe(
             String name,
@@ -120,13 +122,22 @@ public record WaterPart(
             double diameter,
             PipeState state,
             PipeMaterial material,
-            double tailwater) {
+            double tailwater,
+            PipeEnds ends) {
         /** A pipe of which its owner says no more. */
         public Pipe(String name, Mouth inlet, Mouth outlet, double diameter, PipeState state) {
-            this(name, inlet, outlet, diameter, state, PipeMaterial.NOT_KNOWN, Double.NaN);
+            this(
+                    name,
+                    inlet,
+                    outlet,
+                    diameter,
+                    state,
+                    PipeMaterial.NOT_KNOWN,
+                    Double.NaN,
+                    PipeEnds.PROJECTING);
         }
 
-        /** Checks the diameter and the tailwater. */
+        /** Checks the diameter, the tailwater and that its ends can be worked out. */
         public Pipe {
             if (tailwater < 0 || tailwater > 10) {
                 throw new IllegalArgumentException(
@@ -135,6 +146,30 @@ public record WaterPart(
             if (!(diameter > 0 && diameter <= 5)) {
                 throw new IllegalArgumentException("a pipe is over 0 and at most 16 ft (5 m) wide");
             }
+            if (ends == PipeEnds.MITRED && material == PipeMaterial.CONCRETE) {
+                throw new IllegalArgumentException(
+                        "no published figures say how water enters a concrete pipe that is cut to"
+                                + " the slope; write headwall or projecting");
+            }
+        }
+    }
+
+    /** How the ends of a pipe are made. */
+    public enum PipeEnds {
+        /** They stick out of the fill. */
+        PROJECTING,
+        /** They are cut to the slope. */
+        MITRED,
+        /** They stand in upright walls. */
+        HEADWALL;
+
+        /** The same where water is worked out. */
+        public Inlet.End known() {
+            return switch (this) {
+                case PROJECTING -> Inlet.End.PROJECTING;
+                case MITRED -> Inlet.End.MITRED;
+                case HEADWALL -> Inlet.End.HEADWALL;
+            };
         }
     }
 

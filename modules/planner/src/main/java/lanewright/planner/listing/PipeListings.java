@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.Headwater;
+import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.culvert.Load;
 import lanewright.drainage.storm.Ford;
 import lanewright.drainage.storm.Sized;
@@ -40,6 +41,7 @@ public final class PipeListings {
                             skew(job),
                             job.laid().name(),
                             ordered(job),
+                            Listing.cell(ends(job)),
                             Listing.cell(Quantity.height(job.line().inlet().height())),
                             Listing.cell(Quantity.height(job.line().outlet().height())),
                             Listing.cell(Quantity.grade(job.line().grade())),
@@ -58,6 +60,7 @@ public final class PipeListings {
                         Column.words("Skew"),
                         Column.words("Size and material"),
                         Column.words("Order"),
+                        Column.words("Ends"),
                         Column.of("Inlet", Kind.HEIGHT),
                         Column.of("Outlet", Kind.HEIGHT),
                         Column.of("Fall", Kind.GRADE),
@@ -121,11 +124,13 @@ public final class PipeListings {
             rows.add(
                     List.of(
                             name(job),
+                            Listing.cell(job.ends().words()),
                             Listing.cell(Quantity.length(length.feet())),
-                            Listing.cell(Quantity.length(length.beyond())),
+                            beyond(length),
                             Listing.cell(Quantity.length(length.wanted())),
                             Listing.cell(Quantity.length(length.soldBy())),
                             Listing.cell(Quantity.length(length.ordered())),
+                            Listing.cell(Quantity.length(length.waste())),
                             Listing.cell(Quantity.count(job.laid().count()))));
         }
         return new Listing(
@@ -133,11 +138,13 @@ public final class PipeListings {
                 "How long to order it",
                 List.of(
                         Column.words("Pipe"),
+                        Column.words("Its ends"),
                         Column.of("From foot to foot of the slopes", Kind.LENGTH),
-                        Column.of("Beyond each foot", Kind.LENGTH),
+                        Column.words("At its ends"),
                         Column.of("Together", Kind.LENGTH),
                         Column.of("Sold by", Kind.LENGTH),
                         Column.of("Order", Kind.LENGTH),
+                        Column.of("Cut off", Kind.LENGTH),
                         Column.of("Pipes", Kind.COUNT)),
                 rows,
                 0);
@@ -227,17 +234,18 @@ public final class PipeListings {
 
     private static Saying own(PipeJob job) {
         if (!job.fits() || job.finished().isThin()) {
-            return Listing.cell("does not fit as drawn");
+            return Listing.cell(
+                    job.first().isNothing() ? "does not fit as drawn" : "too little cover");
         }
         Headwater water = job.headwater();
         if (water == null || job.sized() == null) {
             return Listing.cell("fits");
         }
-        return water.depth() <= job.sized().allowed()
+        return water.depth() <= job.allowed()
                 ? Listing.cell("fits, carries the storm")
                 : Saying.of(
                         "fits, but water would stand {} too high",
-                        Quantity.depth(water.depth() - job.sized().allowed()));
+                        Quantity.depth(water.depth() - job.allowed()));
     }
 
     private static List<Saying> other(PipeJob job, PipeJob.Other other) {
@@ -381,7 +389,8 @@ public final class PipeListings {
             case BEDDING -> "Stone under the pipe";
             case RIPRAP -> "Riprap below the pipe";
             case FABRIC -> "Filter fabric under the riprap";
-            case TRENCH, BACKFILL, ENDS -> what.words();
+            case ENDS -> "Headwalls of the pipe";
+            case TRENCH, BACKFILL -> what.words();
         };
     }
 
@@ -389,7 +398,7 @@ public final class PipeListings {
     public static List<Saying> steps(PipeJob job) {
         List<Saying> steps = new ArrayList<>();
         for (CostLine line : job.lines()) {
-            if (line.what() != CostLine.What.ENDS) {
+            if (line.what() != CostLine.What.ENDS || job.ends() != Inlet.End.PROJECTING) {
                 steps.add(
                         joined(
                                 Saying.plain(plain(job.name()) + ", " + line.what().words() + ": "),
@@ -407,7 +416,32 @@ public final class PipeListings {
     }
 
     private static Saying name(PipeJob job) {
-        return Listing.cell(plain(job.name()) + (job.planned() ? "" : ", offered"));
+        String name = plain(job.name()) + (job.planned() ? "" : ", offered");
+        Saying first = job.first().words();
+        return job.first().isNothing()
+                ? Listing.cell(name)
+                : new Saying(name + " once " + first.pattern(), first.quantities());
+    }
+
+    private static Saying beyond(PipeLength length) {
+        if (length.atInlet() == 0 && length.atOutlet() == 0) {
+            return Listing.cell("at the foot");
+        }
+        return length.atInlet() > 0
+                ? Saying.of("{} beyond each foot", Quantity.length(length.atInlet()))
+                : Saying.of(
+                        "inlet {} inside the foot, outlet {}",
+                        Quantity.length(-length.atInlet()),
+                        Quantity.length(-length.atOutlet()));
+    }
+
+    private static String ends(PipeJob job) {
+        return switch (job.ends()) {
+            case PROJECTING -> "stick out";
+            case MITRED -> "cut to the slope";
+            case HEADWALL -> "headwalls";
+            case END_SECTION, OTHER -> job.ends().words();
+        };
     }
 
     private static Saying skew(PipeJob job) {

@@ -5,7 +5,9 @@ import java.util.Optional;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.Headwater;
+import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.storm.Sized;
+import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import org.jspecify.annotations.Nullable;
 
@@ -14,9 +16,11 @@ import org.jspecify.annotations.Nullable;
  *
  * @param name of the pipe, or of the place that wants it
  * @param need what it is for
- * @param fits whether it fits under the lane as drawn
+ * @param first what must be done before it can be laid
+ * @param fits whether it fits under the lane as drawn, or once that is done
  * @param line how it lies, from foot to foot
  * @param laid what it is
+ * @param ends how its ends are made
  * @param length how long it is ordered, each of them
  * @param way what lies over it
  * @param around the same and some way on beyond both ends, to be drawn
@@ -24,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param finished cover once the lane is finished
  * @param building cover while trucks build, on the subgrade
  * @param sized the storm there; null if the plan does not say how much it rains
+ * @param allowed greatest depth of water over the inlet's invert, m; NaN without a storm
  * @param headwater of this pipe in that storm; null likewise, or if nothing runs
  * @param apron stone at its outlet, where a published class holds
  * @param lines what is bought and done, in the order of the work
@@ -32,9 +37,11 @@ import org.jspecify.annotations.Nullable;
 public record PipeJob(
         String name,
         Need need,
+        First first,
         boolean fits,
         CulvertLine line,
         Laid laid,
+        Inlet.End ends,
         PipeLength length,
         PipeWay way,
         PipeWay around,
@@ -42,10 +49,44 @@ public record PipeJob(
         PipeCover finished,
         PipeCover building,
         @Nullable Sized sized,
+        double allowed,
         @Nullable Headwater headwater,
         Optional<Apron.Bed> apron,
         List<CostLine> lines,
         List<Other> others) {
+
+    /**
+     * What must be done before a pipe can be laid.
+     *
+     * @param raise how much the lane is raised there, m
+     * @param dig how much deeper the ground is dug at its outlet, m
+     */
+    public record First(double raise, double dig) {
+        /** Nothing. */
+        public static final First NOTHING = new First(0, 0);
+
+        /** Whether nothing must be done. */
+        public boolean isNothing() {
+            return raise == 0 && dig == 0;
+        }
+
+        /** In words, to follow "once"; empty if nothing must be done. */
+        public Saying words() {
+            Saying higher = Saying.of("the lane is {} higher there", Quantity.depth(raise));
+            Saying deeper = Saying.of("the ground is {} deeper at its outlet", Quantity.depth(dig));
+            return isNothing()
+                    ? Saying.plain("")
+                    : raise == 0
+                            ? deeper
+                            : dig == 0
+                                    ? higher
+                                    : Saying.of(
+                                            "the lane is {} higher there and the ground {} deeper"
+                                                    + " at its outlet",
+                                            Quantity.depth(raise),
+                                            Quantity.depth(dig));
+        }
+    }
 
     /** What a pipe is for. */
     public enum Need {
@@ -73,6 +114,18 @@ public record PipeJob(
     public PipeJob {
         lines = List.copyOf(lines);
         others = List.copyOf(others);
+    }
+
+    /** A headwall stands so far above the top of the pipe's bore, m: a foot. Common practice. */
+    private static final double WALL = 0.3048;
+
+    /** Height of a headwall above the invert, m; zero where the ends are made otherwise. */
+    public double wall() {
+        return wall(ends, laid);
+    }
+
+    static double wall(Inlet.End ends, Laid laid) {
+        return ends == Inlet.End.HEADWALL ? laid.rise() + WALL : 0;
     }
 
     /** Whether it is in the plan; else it is offered. */

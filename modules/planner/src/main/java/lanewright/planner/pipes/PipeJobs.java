@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import lanewright.drainage.Cure;
 import lanewright.drainage.PipeCourse;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Relief;
+import lanewright.drainage.along.Side;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.Barrel;
 import lanewright.drainage.culvert.Culvert;
@@ -23,7 +25,10 @@ import lanewright.drainage.storm.SizedRelief;
 import lanewright.drainage.storm.StormReport;
 import lanewright.ground.Ground;
 import lanewright.ground.VertexField;
+import lanewright.lane.section.Corner;
 import lanewright.lane.section.SectionSet;
+import lanewright.lane.shape.SideShape;
+import lanewright.lane.shape.TypicalSection;
 import lanewright.measure.Assumption;
 import lanewright.measure.Kind;
 import lanewright.measure.Price;
@@ -123,7 +128,7 @@ public final class PipeJobs {
                 jobs.add(
                         job(
                                 course.pipe().name(),
-                                PipeJob.Need.PLANNED,
+                                asked(PipeJob.Need.PLANNED, course.pipe().ends(), under),
                                 course.isFit(),
                                 under,
                                 new Laid(barrel, 1, stated != null)));
@@ -131,14 +136,8 @@ public final class PipeJobs {
         }
         for (WetPlace place : water.places()) {
             CulvertLine pipe = place.cure().pipe();
-            if (pipe != null && place.cure().hasPipeNow() && pipe.length() > 0) {
-                jobs.add(
-                        job(
-                                place.name(),
-                                PipeJob.Need.OFFERED,
-                                true,
-                                pipe,
-                                offered(pipe, wide, usual)));
+            if (pipe != null && pipe.length() > 0) {
+                offer(place, pipe, wide, usual).ifPresent(jobs::add);
             }
         }
         for (Relief relief : water.drainage().reliefs()) {
@@ -147,13 +146,103 @@ public final class PipeJobs {
                 jobs.add(
                         job(
                                 relief.name(),
-                                PipeJob.Need.RELIEF,
+                                asked(PipeJob.Need.RELIEF, Inlet.End.PROJECTING, pipe),
                                 true,
                                 pipe,
                                 offered(pipe, wide, usual)));
             }
         }
         return List.copyOf(jobs);
+    }
+
+    /** The pipe that a wet place wants, as the lane is drawn or once it is raised or dug. */
+    private Optional<PipeJob> offer(
+            WetPlace place,
+            CulvertLine pipe,
+            Function<CulvertLine, OptionalDouble> wide,
+            double usual) {
+        Sized there = sized(pipe);
+        Cure cure = place.cure();
+        if (there != null && there.raised().isPresent()) {
+            Sized.Raised higher = there.raised().get();
+            var laid = new Laid(higher.option().size().barrel(), higher.option().barrels(), true);
+            return Optional.of(
+                    job(
+                            place.name(),
+                            new Asked(
+                                    PipeJob.Need.OFFERED,
+                                    new PipeJob.First(cure.raise() + higher.by(), cure.dig()),
+                                    Inlet.End.PROJECTING,
+                                    there,
+                                    there.allowed() + higher.by()),
+                            true,
+                            higher(pipe, higher.by()),
+                            laid));
+        }
+        boolean none = there != null && there.least().isEmpty();
+        if (none && !cure.hasPipeNow()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                job(
+                        place.name(),
+                        new Asked(
+                                PipeJob.Need.OFFERED,
+                                new PipeJob.First(cure.raise(), cure.dig()),
+                                Inlet.End.PROJECTING,
+                                there,
+                                allowed(there)),
+                        true,
+                        pipe,
+                        there == null && !cure.hasPipeNow()
+                                ? roomy(pipe, usual)
+                                : offered(pipe, wide, usual)));
+    }
+
+    /** The widest pipe up to the usual one that has room; the smallest that is sold if none has. */
+    private static Laid roomy(CulvertLine pipe, double usual) {
+        Barrel widest = null;
+        for (Size size : Size.sold(Material.METAL)) {
+            boolean round = size.shape() == Inlet.Shape.ROUND;
+            boolean fits =
+                    size.barrel().inside().span() <= usual * (1 + 0.03)
+                            && size.room(Load.ROAD) <= pipe.room();
+            if (round && (widest == null || fits)) {
+                widest = size.barrel();
+            }
+        }
+        return new Laid(widest == null ? Size.round(Material.METAL, usual) : widest, 1, false);
+    }
+
+    private static double allowed(@Nullable Sized there) {
+        return there == null ? Double.NaN : there.allowed();
+    }
+
+    /** A pipe under the lane raised more: it reaches out to the feet of the higher slopes. */
+    private CulvertLine higher(CulvertLine pipe, double by) {
+        TypicalSection shape = sections.design().at(pipe.station()).typical();
+        double sign = pipe.from() == Side.LEFT ? -1 : 1;
+        SideShape up = pipe.from() == Side.LEFT ? shape.left() : shape.right();
+        SideShape down = pipe.from() == Side.LEFT ? shape.right() : shape.left();
+        var inlet =
+                new Corner(
+                        pipe.inlet().offset() + sign * by * up.foreslope(), pipe.inlet().height());
+        var outlet =
+                new Corner(
+                        pipe.outlet().offset() - sign * by * down.foreslope(),
+                        pipe.outlet().height());
+        double across = Math.abs(outlet.offset() - inlet.offset());
+        double before = Math.abs(pipe.outlet().offset() - pipe.inlet().offset());
+        return new CulvertLine(
+                pipe.station(),
+                pipe.outletStation(),
+                pipe.from(),
+                inlet,
+                outlet,
+                pipe.isSlanted()
+                        ? pipe.length() * across / before
+                        : Math.hypot(across, pipe.fall()),
+                pipe.room() + by);
     }
 
     /** How a relief culvert lies for the pipe that carries the storm; null if none does. */
@@ -190,56 +279,109 @@ public final class PipeJobs {
         return storm.at(pipe).filter(each -> !each.isDry()).orElse(null);
     }
 
-    private PipeJob job(String name, PipeJob.Need need, boolean fits, CulvertLine line, Laid laid) {
+    /**
+     * What is asked of a pipe, besides where it lies.
+     *
+     * @param need what it is for
+     * @param first what must be done before
+     * @param ends how its ends are made
+     * @param there the storm there; null without one
+     * @param allowed greatest depth of water over its inlet's invert, m; NaN without a storm
+     */
+    private record Asked(
+            PipeJob.Need need,
+            PipeJob.First first,
+            Inlet.End ends,
+            @Nullable Sized there,
+            double allowed) {}
+
+    private Asked asked(PipeJob.Need need, Inlet.End ends, CulvertLine line) {
         Sized there = sized(line);
-        var length = new PipeLength(line.length(), work.beyond(), work.soldBy());
-        PipeWay way = PipeWay.of(sections, ground, topsoil, line, length.beyond(), length.after());
-        Headwater water = headwater(there, line, laid);
-        Optional<Apron.Bed> apron = apron(there, line, laid, water);
+        return new Asked(need, PipeJob.First.NOTHING, ends, there, allowed(there));
+    }
+
+    private PipeJob job(String name, Asked asked, boolean fits, CulvertLine line, Laid laid) {
+        double raise = asked.first().raise();
+        PipeLength length = length(line, laid, asked.ends(), raise);
+        PipeWay way =
+                PipeWay.of(
+                        sections, ground, topsoil, line, length.atInlet(), length.after(), raise);
+        Headwater water = headwater(asked, line, laid);
+        Optional<Apron.Bed> apron = apron(asked, line, laid, water);
         Trench trench = Trench.of(way, laid, work.sideRoom(), work.bedding());
         return new PipeJob(
                 name,
-                need,
+                asked.need(),
+                asked.first(),
                 fits,
                 line,
                 laid,
+                asked.ends(),
                 length,
                 way,
                 PipeWay.of(
-                        sections,
-                        ground,
-                        topsoil,
-                        line,
-                        length.beyond() + BESIDE,
-                        length.after() + BESIDE + apron.map(Apron.Bed::length).orElse(0.0)),
+                                sections,
+                                ground,
+                                topsoil,
+                                line,
+                                Math.max(0, length.atInlet()) + BESIDE,
+                                Math.max(0, length.after())
+                                        + BESIDE
+                                        + apron.map(Apron.Bed::length).orElse(0.0),
+                                raise)
+                        .walled(-Math.min(0, length.atInlet()), -Math.min(0, length.after())),
                 trench,
                 PipeCover.of(way, laid, true, Load.ROAD),
                 PipeCover.of(way, laid, false, load),
-                there,
+                asked.there(),
+                asked.allowed(),
                 water,
                 apron,
-                lines(need, laid, length, trench, apron),
-                others(need, there, line, laid, length, way));
+                lines(asked, laid, length, trench, apron),
+                others(asked, line, laid, length, way));
     }
 
-    private static @Nullable Headwater headwater(
-            @Nullable Sized there, CulvertLine line, Laid laid) {
+    /** From foot to foot, and what the ends make of that. */
+    private PipeLength length(CulvertLine line, Laid laid, Inlet.End ends, double raise) {
+        if (ends == Inlet.End.PROJECTING) {
+            return new PipeLength(line.length(), work.beyond(), work.soldBy());
+        }
+        double in = 0;
+        double out = 0;
+        if (ends == Inlet.End.HEADWALL) {
+            PipeWay feet = PipeWay.of(sections, ground, topsoil, line, 0, 0, raise);
+            in = feet.reaches(PipeJob.wall(ends, laid), true) * feet.slant();
+            out = feet.reaches(PipeJob.wall(ends, laid), false) * feet.slant();
+        }
+        // Where a wall would stand under the travelled way it stands where the plan has the end.
+        return new PipeLength(
+                line.length(),
+                Double.isNaN(in) ? 0 : -in,
+                Double.isNaN(out) ? 0 : -out,
+                work.soldBy(),
+                true);
+    }
+
+    private static @Nullable Headwater headwater(Asked asked, CulvertLine line, Laid laid) {
+        Sized there = asked.there();
         return there == null
                 ? null
-                : Headwater.of(culvert(line, laid), there.tail(), there.peak().discharge());
+                : Headwater.of(
+                        culvert(line, laid, asked.ends()), there.tail(), there.peak().discharge());
     }
 
-    private static Culvert culvert(CulvertLine line, Laid laid) {
+    private static Culvert culvert(CulvertLine line, Laid laid, Inlet.End ends) {
         return new Culvert(
                 laid.barrel(),
-                Inlet.of(laid.barrel(), Inlet.End.PROJECTING),
+                Inlet.of(laid.barrel(), ends),
                 line.length(),
                 Math.max(0, Math.min(1, line.grade())),
                 laid.count());
     }
 
     private static Optional<Apron.Bed> apron(
-            @Nullable Sized there, CulvertLine line, Laid laid, @Nullable Headwater water) {
+            Asked asked, CulvertLine line, Laid laid, @Nullable Headwater water) {
+        Sized there = asked.there();
         if (there == null || water == null) {
             return Optional.empty();
         }
@@ -247,15 +389,12 @@ public final class PipeJobs {
                 Double.isNaN(there.tailwater().depth())
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(there.tail());
-        return Apron.of(culvert(line, laid), tail, there.peak().discharge(), water).bed();
+        return Apron.of(culvert(line, laid, asked.ends()), tail, there.peak().discharge(), water)
+                .bed();
     }
 
     private List<CostLine> lines(
-            PipeJob.Need need,
-            Laid laid,
-            PipeLength length,
-            Trench trench,
-            Optional<Apron.Bed> apron) {
+            Asked asked, Laid laid, PipeLength length, Trench trench, Optional<Apron.Bed> apron) {
         List<CostLine> lines = new ArrayList<>();
         lines.add(digging(trench));
         double bed = trench.bedding();
@@ -295,21 +434,45 @@ public final class PipeJobs {
                                         Quantity.length(whole)),
                         Quantity.length(whole),
                         price(laid)));
-        lines.add(
-                new CostLine(
-                        CostLine.What.ENDS,
-                        Saying.of(
-                                need == PipeJob.Need.RELIEF
-                                        ? "none bought: the pipe goes on {} beyond both ends; a"
-                                                + " basin at its inlet and the dam in the ditch"
-                                                + " are not counted"
-                                        : "none bought: the pipe goes on {} beyond the foot of each"
-                                                + " slope",
-                                Quantity.length(length.beyond())),
-                        null,
-                        null));
+        lines.add(ends(asked, laid, length));
         apron.ifPresent(each -> riprap(each, laid, lines));
         return lines;
+    }
+
+    private CostLine ends(Asked asked, Laid laid, PipeLength length) {
+        return switch (asked.ends()) {
+            case HEADWALL ->
+                    new CostLine(
+                            CostLine.What.ENDS,
+                            Saying.of(
+                                    "2 headwalls, one at each end, {} high over the bottom of the"
+                                            + " pipe and wide enough to hold the slope; their"
+                                            + " footings are dug besides",
+                                    Quantity.length(PipeJob.wall(asked.ends(), laid))),
+                            Quantity.count(2),
+                            work.headwallPrice());
+            case MITRED ->
+                    new CostLine(
+                            CostLine.What.ENDS,
+                            Saying.plain(
+                                    "both ends cut to the slope, which weakens them: bed the cut"
+                                            + " edge in stone or concrete"),
+                            null,
+                            null);
+            case PROJECTING, END_SECTION, OTHER ->
+                    new CostLine(
+                            CostLine.What.ENDS,
+                            Saying.of(
+                                    asked.need() == PipeJob.Need.RELIEF
+                                            ? "none bought: the pipe goes on {} beyond both ends; a"
+                                                    + " basin at its inlet and the dam in the ditch"
+                                                    + " are not counted"
+                                            : "none bought: both ends stick out, {} beyond the foot"
+                                                    + " of each slope",
+                                    Quantity.length(length.atInlet())),
+                            null,
+                            null);
+        };
     }
 
     private CostLine digging(Trench trench) {
@@ -398,12 +561,7 @@ public final class PipeJobs {
     }
 
     private List<PipeJob.Other> others(
-            PipeJob.Need need,
-            @Nullable Sized there,
-            CulvertLine line,
-            Laid laid,
-            PipeLength length,
-            PipeWay way) {
+            Asked asked, CulvertLine line, Laid laid, PipeLength length, PipeWay way) {
         List<Size> family =
                 Size.sold(laid.material()).stream()
                         .filter(size -> size.shape() == Inlet.Shape.ROUND == laid.isRound())
@@ -420,17 +578,16 @@ public final class PipeJobs {
         }
         List<PipeJob.Other> others = new ArrayList<>();
         if (smaller != null) {
-            others.add(other(need, there, line, smaller, laid, length, way, false));
+            others.add(other(asked, line, smaller, laid, length, way, false));
         }
         if (larger != null) {
-            others.add(other(need, there, line, larger, laid, length, way, true));
+            others.add(other(asked, line, larger, laid, length, way, true));
         }
         return others;
     }
 
     private PipeJob.Other other(
-            PipeJob.Need need,
-            @Nullable Sized there,
+            Asked asked,
             CulvertLine line,
             Size size,
             Laid like,
@@ -438,29 +595,29 @@ public final class PipeJobs {
             PipeWay way,
             boolean larger) {
         var laid = new Laid(size.barrel(), like.count(), like.stated());
-        Headwater water = headwater(there, line, laid);
+        Headwater water = headwater(asked, line, laid);
         Trench trench = Trench.of(way, laid, work.sideRoom(), work.bedding());
         PipeCover cover = PipeCover.of(way, laid, true, Load.ROAD);
         double money =
-                lines(need, laid, length, trench, apron(there, line, laid, water)).stream()
+                lines(asked, laid, length, trench, apron(asked, line, laid, water)).stream()
                         .mapToDouble(CostLine::money)
                         .sum();
-        return new PipeJob.Other(larger, laid, water, says(there, water, cover), money);
+        return new PipeJob.Other(larger, laid, water, says(asked.allowed(), water, cover), money);
     }
 
-    private static Saying says(@Nullable Sized there, @Nullable Headwater water, PipeCover cover) {
+    private static Saying says(double allowed, @Nullable Headwater water, PipeCover cover) {
         if (cover.isThin()) {
             return Double.isNaN(cover.needed())
                     ? Saying.plain("no cover is published for it")
                     : Saying.of("{} too little cover", Quantity.depth(cover.lacking()));
         }
-        if (there == null || water == null) {
+        if (water == null) {
             return Saying.plain("fits");
         }
-        return water.depth() <= there.allowed()
+        return water.depth() <= allowed
                 ? Saying.plain("fits, carries the storm")
                 : Saying.of(
                         "fits, but water would stand {} too high",
-                        Quantity.depth(water.depth() - there.allowed()));
+                        Quantity.depth(water.depth() - allowed));
     }
 }

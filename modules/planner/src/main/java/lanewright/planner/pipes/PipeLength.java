@@ -2,20 +2,30 @@ package lanewright.planner.pipes;
 
 /**
  * How long a pipe is ordered: from where one foreslope meets the line of its invert to where the
- * other does, with what it goes on beyond both, up to a length that is sold.
+ * other does, with what its ends add to that, up to a length that is sold.
  *
  * @param feet from foot to foot along the barrel, m
- * @param beyond what it goes on beyond each foot, m
+ * @param atInlet how far it goes on beyond the foot at its inlet, m: over zero where it sticks out,
+ *     zero where it is cut to the slope, negative where it ends at a headwall in the slope
+ * @param atOutlet the same at its outlet, before the length is rounded up, m
  * @param soldBy pipe is sold in multiples of this, m
+ * @param isCut whether what is left over of the sold length is cut off; else it sticks out at the
+ *     outlet
  */
-public record PipeLength(double feet, double beyond, double soldBy) {
+public record PipeLength(
+        double feet, double atInlet, double atOutlet, double soldBy, boolean isCut) {
 
     /** A length is not rounded up for less than this part of what it is sold by. */
     private static final double ROUNDING = 1e-6;
 
+    /** A pipe whose ends stick out so far beyond each foot, m. */
+    public PipeLength(double feet, double beyond, double soldBy) {
+        this(feet, beyond, beyond, soldBy, false);
+    }
+
     /** Foot to foot with both ends, m. */
     public double wanted() {
-        return feet + 2 * beyond;
+        return feet + atInlet + atOutlet;
     }
 
     /** The same up to a sold length, m. */
@@ -23,8 +33,13 @@ public record PipeLength(double feet, double beyond, double soldBy) {
         return Math.ceil(wanted() / soldBy - ROUNDING) * soldBy;
     }
 
-    /** How far the ordered pipe goes on beyond the foot at its outlet, m. */
+    /** What is cut off of the length that is ordered, m. */
+    public double waste() {
+        return isCut ? ordered() - wanted() : 0;
+    }
+
+    /** How far the pipe as it lies goes on beyond the foot at its outlet, m. */
     public double after() {
-        return ordered() - feet - beyond;
+        return ordered() - waste() - feet - atInlet;
     }
 }

@@ -50,7 +50,8 @@ final class LandInputs {
                             pipe.diameter(),
                             pipe.state() == WaterPart.PipeState.TO_LAY,
                             pipe.material().known(),
-                            pipe.tailwater()));
+                            pipe.tailwater(),
+                            pipe.ends().known()));
         }
         return pipes;
     }

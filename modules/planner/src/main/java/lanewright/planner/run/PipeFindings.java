@@ -23,6 +23,9 @@ final class PipeFindings {
 
     private static final String TRENCHES = "29 CFR 1926.651 and 652";
 
+    /** A wall that stands no farther off than this stands where the plan has the end, m: a foot. */
+    private static final double MOVED = 0.3048;
+
     private PipeFindings() {}
 
     static List<Finding> of(List<PipeJob> jobs) {
@@ -31,6 +34,7 @@ final class PipeFindings {
             finished(job, findings);
             building(job, findings);
             ends(job, findings);
+            nearer(job, findings);
             trench(job, findings);
         }
         return findings;
@@ -90,10 +94,10 @@ final class PipeFindings {
 
     private static void building(PipeJob job, List<Finding> findings) {
         PipeCover cover = job.building();
-        // The schedule says it of each relief culvert that is proposed: here it would drown the
-        // rest.
+        // The schedule says it of every pipe; here it is said of those that can be laid as drawn.
         if (!job.fits()
                 || job.need() == PipeJob.Need.RELIEF
+                || !job.first().isNothing()
                 || !cover.isThin()
                 || Double.isNaN(cover.needed())) {
             return;
@@ -144,7 +148,8 @@ final class PipeFindings {
         boolean inlet = in >= out;
         double most = Math.max(in, out);
         // An end that is covered whole is told of where the water is followed.
-        if (most > job.laid().rise() / 4 && most <= job.laid().rise()) {
+        // A headwall holds the slope back.
+        if (job.wall() == 0 && most > job.laid().rise() / 4 && most <= job.laid().rise()) {
             findings.add(
                     new Finding(
                             "pipe-end-in-slope",
@@ -167,6 +172,34 @@ final class PipeFindings {
                                     "Lay that end farther out, to where the slope comes down to the"
                                             + " bottom of the pipe, or build a headwall.")));
         }
+    }
+
+    /** Headwalls that stand elsewhere than the plan has the ends of the pipe. */
+    private static void nearer(PipeJob job, List<Finding> findings) {
+        double in = -job.length().atInlet();
+        double out = -job.length().atOutlet();
+        if (!job.planned() || !job.fits() || Math.max(in, out) < MOVED) {
+            return;
+        }
+        findings.add(
+                Finding.of(
+                        "headwall-nearer",
+                        Level.NOTE,
+                        Topic.WATER,
+                        where(job),
+                        Saying.of(
+                                "The headwalls of the pipe at {}, {} high over its bottom, stand"
+                                        + " where the slopes come down to their tops: {} nearer to"
+                                        + " the lane than the inlet in your plan, and {} nearer"
+                                        + " than its outlet. The pipe is ordered so.",
+                                Quantity.station(job.line().crossing()),
+                                Quantity.length(job.wall()),
+                                Quantity.length(in),
+                                Quantity.length(out)),
+                        Saying.plain(
+                                "Dig the slope away before each wall down to the bottom of the"
+                                        + " pipe. Stakes are set for the ends in your plan: move"
+                                        + " those ends there if you want stakes at the walls.")));
     }
 
     private static double over(PipeJob job, double along) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What cannot be built or paid for is refused in words that say what to write. */
@@ -43,6 +44,7 @@ class PipeWorkRefusedTest {
         refused("\"2.10 per yd2\"", "\"2.10 per ton\"", "area", "per yd2");
         refused("\"95.00 per h\"", "\"95.00 per ft\"", "hour", "per h");
         refused("\"95.00 per h\"", "\"-95.00 per h\"", "zero");
+        refused("\"450.00 per piece\"", "\"450.00 per ft\"", "piece");
     }
 
     @Test
@@ -53,11 +55,25 @@ class PipeWorkRefusedTest {
     }
 
     @Test
+    void endsThatNobodyMakesOrPublishedFiguresForAreRefused() {
+        refused("\"ends\": \"mitred\"", "\"ends\": \"square\"", "projecting, mitred, headwall");
+        refused(
+                "\"material\": \"plastic\", \"tailwater\": \"6 in\"",
+                "\"material\": \"concrete\", \"tailwater\": \"6 in\"",
+                "no published figures",
+                "headwall or projecting");
+    }
+
+    @Test
     void whatIsWrittenIsRead() throws PlanException {
         PipeWorkPart work = Samples.read(Samples.MOST).plan().water().pipeWork();
         assertEquals(0.254, work.sideRoom(), 1e-12);
         assertEquals(2, work.prices().size());
         assertEquals(WaterPart.PipeMaterial.METAL, work.prices().get(1).material());
+        assertEquals(450, work.headwallPrice().of(1), 1e-9);
+        List<WaterPart.Pipe> pipes = Samples.read(Samples.MOST).plan().water().pipes();
+        assertEquals(WaterPart.PipeEnds.PROJECTING, pipes.get(0).ends());
+        assertEquals(WaterPart.PipeEnds.MITRED, pipes.get(1).ends());
         assertEquals(21.50 / 0.3048, work.prices().get(0).price().of(1), 1e-9);
     }
 }

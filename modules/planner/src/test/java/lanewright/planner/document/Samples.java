@@ -136,7 +136,7 @@ final class Samples {
                   },
                   {
                     "name": "new one", "diameter": "18 in", "state": "to lay",
-                    "material": "plastic", "tailwater": "6 in",
+                    "material": "plastic", "tailwater": "6 in", "ends": "mitred",
                     "inlet": { "east": "400 ft", "north": "220 ft", "invert": "405 ft" },
                     "outlet": { "east": "400 ft", "north": "180 ft", "invert": "404.5 ft" }
                   }
@@ -151,7 +151,8 @@ final class Samples {
                     { "size": "21 in", "rise": "15 in", "material": "metal", "price": "30 per ft" }
                   ],
                   "beddingPrice": "22.00 per ton", "riprapPrice": "41.00 per ton",
-                  "fabricPrice": "2.10 per yd2", "trenchPrice": "95.00 per h"
+                  "fabricPrice": "2.10 per yd2", "trenchPrice": "95.00 per h",
+                  "headwallPrice": "450.00 per piece"
                 },
                 "rain": {
                   "years": "10", "periods": ["2", "10"],

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import lanewright.drainage.Crossing;
+import lanewright.drainage.culvert.Inlet;
 import lanewright.measure.Listing;
 import lanewright.measure.Progress;
 import lanewright.measure.UnitSystem;
@@ -143,8 +144,89 @@ class PipeJobsTest {
         assertTrue(stone.endsWith("with stone: 1,023.34."), stone);
     }
 
+    private static PipeJob ends(String ends, String more) throws Exception {
+        return of(text.replace(
+                                "\"state\": \"to lay\",",
+                                "\"state\": \"to lay\", \"ends\": \"" + ends + "\",")
+                        .replace("\"axle\": \"10 tons\",", "\"axle\": \"10 tons\"," + more))
+                .pipes()
+                .get(0);
+    }
+
     @Test
-    void aReliefCulvertIsOfferedWithItsMoneyAndNotBought() throws Exception {
+    @Tag("outside")
+    @DisplayName(
+            "headwater of a pipe cut to the slope or in headwalls | FHWA HDS-5, 2001, inlet"
+                    + " control, charts 2 scale 1 and 2, and Ke of table 12, worked anew | read")
+    void theEndsOfAPipeChangeTheWaterBeforeIt() throws Exception {
+        PipeJob mitred = ends("mitred", "");
+        PipeJob walled = ends("headwall", "");
+        assertEquals(Inlet.End.PROJECTING, job.ends(), "said by nobody");
+        double cfs = job.sized().peak().discharge() / Math.pow(FOOT, 3);
+        double full = Math.PI * 1.5 * 1.5 / 4;
+        double per = cfs / (full * Math.sqrt(1.5));
+        // Below 3.5 water at the inlet is not submerged: critical head and K (Q / A D^0.5)^M.
+        assertTrue(per < 3.5, "Q / A D^0.5 is " + per);
+        double slope = job.line().grade();
+        double critical = criticalHead(cfs, 1.5);
+        double mitredFeet = critical + 1.5 * (0.0210 * Math.pow(per, 1.33) + 0.7 * slope);
+        double walledFeet = critical + 1.5 * (0.0078 * Math.pow(per, 2.00) - 0.5 * slope);
+        assertEquals(mitredFeet, mitred.headwater().byInlet() / FOOT, 0.002);
+        assertEquals(walledFeet, walled.headwater().byInlet() / FOOT, 0.002);
+        // Outlet control: losses at the entrance are Ke of the velocity head.
+        double head = Math.pow(cfs / full, 2) / (2 * 32.174);
+        assertEquals(
+                (0.9 - 0.7) * head,
+                (job.headwater().byOutlet().head() - mitred.headwater().byOutlet().head()) / FOOT,
+                1e-3);
+        assertEquals(
+                (0.9 - 0.5) * head,
+                (job.headwater().byOutlet().head() - walled.headwater().byOutlet().head()) / FOOT,
+                1e-3);
+    }
+
+    /** Specific head of critical flow in a pipe, feet, by bisection. */
+    private static double criticalHead(double cfs, double d) {
+        double low = 1e-6;
+        double high = d - 1e-9;
+        double area = 0;
+        for (int i = 0; i < 200; i++) {
+            double y = (low + high) / 2;
+            double angle = 2 * Math.acos(1 - 2 * y / d);
+            area = d * d / 8 * (angle - Math.sin(angle));
+            double top = 2 * Math.sqrt(y * (d - y));
+            if (cfs * cfs * top > 32.174 * area * area * area) {
+                low = y;
+            } else {
+                high = y;
+            }
+        }
+        return low + cfs * cfs / (area * area * 2 * 32.174);
+    }
+
+    @Test
+    void theEndsOfAPipeChangeItsLengthAndWhatIsBought() throws Exception {
+        PipeJob mitred = ends("mitred", "");
+        assertEquals(mitred.line().length(), mitred.length().wanted(), 1e-12);
+        assertEquals(32, mitred.length().ordered() / FOOT, 1e-9, "31.6 ft from foot to foot");
+        assertEquals(32 - mitred.line().length() / FOOT, mitred.length().waste() / FOOT, 1e-9);
+        assertEquals(0, mitred.length().after(), 1e-12);
+        assertTrue(mitred.trench().bedding() < job.trench().bedding());
+        PipeJob unpaid = ends("headwall", "");
+        assertTrue(Double.isNaN(unpaid.money()), "a headwall without a price");
+        PipeJob paid = ends("headwall", "\"headwallPrice\": \"450.00 per piece\",");
+        assertEquals(900, paid.of(CostLine.What.ENDS).orElseThrow().money(), 1e-9);
+        assertEquals(1.5 + 1, paid.wall() / FOOT, 1e-9);
+        // Slopes of 3:1 come down to the top of a wall 2.5 ft high 7.5 ft inside their feet; the
+        // pipe lies a little askew and falls, so a little more and less than that.
+        assertEquals(-7.5, paid.length().atInlet() / FOOT, 0.8);
+        assertEquals(-7.5, paid.length().atOutlet() / FOOT, 0.8);
+        assertTrue(paid.length().ordered() < mitred.length().ordered());
+        assertEquals(0, paid.length().after() - paid.length().atOutlet(), 1e-12);
+        assertTrue(all(PipeListings.schedule(List.of(paid))).contains("headwalls"));
+    }
+
+    private static Outcome sideHill() throws Exception {
         Path at = Path.of("..", "..", "sample-surveys", "wickle-bank");
         String plan =
                 Files.readString(at.resolve("plan.json"))
@@ -153,7 +235,12 @@ class PipeJobsTest {
                                 "\"water\": { \"pipeWork\": { \"soldBy\": \"1 m\", \"prices\": ["
                                         + " { \"size\": \"12 in\", \"price\": \"30.00 per m\" } ] },");
         byte[] bytes = plan.getBytes(StandardCharsets.UTF_8);
-        Outcome side = new Run(at).outcome(PlanFile.read("plan.json", bytes), Progress.NONE);
+        return new Run(at).outcome(PlanFile.read("plan.json", bytes), Progress.NONE);
+    }
+
+    @Test
+    void aReliefCulvertIsOfferedWithItsMoneyAndNotBought() throws Exception {
+        Outcome side = sideHill();
         List<PipeJob> reliefs =
                 side.pipes().stream().filter(each -> each.need() == PipeJob.Need.RELIEF).toList();
         assertFalse(reliefs.isEmpty());
@@ -162,7 +249,7 @@ class PipeJobsTest {
             assertFalse(each.finished().isThin(), each.name());
             assertTrue(each.headwater().depth() <= each.sized().allowed(), each.name());
             CostLine barrel = each.of(CostLine.What.BARREL).orElseThrow();
-            double metres = Math.ceil(each.line().length() + 2 * each.length().beyond());
+            double metres = Math.ceil(each.line().length() + 2 * each.length().atInlet());
             assertEquals(30 * each.laid().count() * metres, barrel.money(), 1e-6);
         }
         assertTrue(PipeListings.also(side.pipes()).isEmpty(), "a proposal is not bought");
@@ -171,6 +258,50 @@ class PipeJobsTest {
                 "and says its sizes");
         assertEquals(
                 side.storm().reliefs().size(), StormListings.reliefs(side.storm()).rows().size());
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "a pipe that is offered once the lane is raised lies under the raised lane from foot to"
+                    + " foot | plane geometry of two foreslopes moved up | derived")
+    void aPipeThatFitsOnceTheLaneIsRaisedIsMeasuredThere() throws Exception {
+        Outcome side = sideHill();
+        List<PipeJob> raised =
+                side.pipes().stream().filter(each -> each.first().raise() > 0).toList();
+        assertFalse(raised.isEmpty());
+        for (PipeJob each : raised) {
+            double raise = each.first().raise();
+            PipeWay now =
+                    PipeWay.of(
+                            side.sections(),
+                            side.ground(),
+                            side.topsoil(),
+                            each.line(),
+                            0,
+                            each.length().after());
+            for (PipeWay.Stand stand : each.way().stands()) {
+                for (PipeWay.Stand old : now.stands()) {
+                    if (old.along() == stand.along() && old.driven()) {
+                        assertEquals(old.finished() + raise, stand.finished(), 1e-9);
+                        assertEquals(old.subgrade() + raise, stand.subgrade(), 1e-9);
+                    }
+                }
+                if (Math.abs(stand.along()) < 1e-9) {
+                    // The raised slope comes down to the bottom of the inlet, in a ditch perhaps to
+                    // the foot of its other bank.
+                    double over = stand.finished() - each.line().inlet().height();
+                    assertTrue(over > -0.01 && over < 0.1, each.name() + ": " + over);
+                }
+            }
+            assertFalse(each.planned());
+            assertFalse(each.finished().isThin(), each.name());
+            assertTrue(each.headwater().depth() <= each.allowed(), each.name());
+            assertTrue(each.of(CostLine.What.BEDDING).isPresent());
+            String told = all(PipeListings.schedule(List.of(each)));
+            assertTrue(told.contains("offered once the lane is"), told);
+        }
+        assertTrue(PipeListings.also(side.pipes()).isEmpty(), "nothing of it is bought");
     }
 
     @Test

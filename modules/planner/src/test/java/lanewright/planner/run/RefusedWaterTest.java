@@ -82,6 +82,18 @@ class RefusedWaterTest {
         pipe(rows, "a pipe as wide as a house", "\"18 in\"", "\"30 ft\"", "at most 16 ft");
         pipe(rows, "a pipe without an outlet", "\"outlet\"", "\"outfall\"", "incomplete");
         pipe(rows, "a pipe neither there nor to lay", "\"to lay\"", "\"maybe\"", "there, to lay");
+        pipe(
+                rows,
+                "ends that nobody makes",
+                "\"to lay\"",
+                "\"to lay\", \"ends\": \"open\"",
+                "projecting, mitred, headwall");
+        pipe(
+                rows,
+                "a concrete pipe cut to the slope",
+                "\"to lay\"",
+                "\"to lay\", \"material\": \"concrete\", \"ends\": \"mitred\"",
+                "no published figures");
         pipe(rows, "a height in words", "\"402.5 ft\"", "\"low\"", "begin with a number");
         pipe(rows, "a height without a unit", "\"402.5 ft\"", "\"402.5\"", "has no unit");
         pipe(rows, "a pipe higher than the lane", "402.5", "412", "under the lane's edge");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.Blocked;
+import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.storm.Sized;
 import lanewright.measure.LengthUnit;
 import lanewright.measure.Quantity;
@@ -44,6 +45,11 @@ public final class PipeDrawing {
     /** What is drawn is wished to be at least so tall, pt. */
     private static final double WISHED = 150;
 
+    /** A headwall is drawn so thick, and so far below the bed, m. Common practice. */
+    private static final double THICK = 0.25;
+
+    private static final double FOOTING = 0.3;
+
     /** It is drawn no taller than this, pt. */
     private static final double TALLEST = 300;
 
@@ -77,12 +83,14 @@ public final class PipeDrawing {
         bottom = Math.min(bottom, job.way().invert(end()) - under);
         bottom = Math.min(bottom, job.way().invert(begin()) - under);
         double level = level();
-        high = Double.isNaN(level) ? top : Math.max(top, level);
-        low = bottom - job.apron().map(Apron.Bed::depth).orElse(0.0);
+        double wall = job.way().invert(begin()) + job.wall();
+        high = Math.max(wall, Double.isNaN(level) ? top : Math.max(top, level));
+        double below = job.wall() > 0 ? FOOTING : 0;
+        low = bottom - Math.max(below, job.apron().map(Apron.Bed::depth).orElse(0.0));
     }
 
     private double begin() {
-        return -job.length().beyond() / job.way().slant();
+        return -job.length().atInlet() / job.way().slant();
     }
 
     private double end() {
@@ -181,11 +189,50 @@ public final class PipeDrawing {
                             ib - wall - bed));
         }
         double tall = job.laid().rise();
-        Outline outer =
-                ring(scale, b, ib + tall + wall, e, ie + tall + wall, e, ie - wall, b, ib - wall);
-        Outline inner = ring(scale, b, ib + tall, e, ie + tall, e, ie, b, ib);
+        Outline outer = barrel(scale, tall + wall, -wall);
+        Outline inner = barrel(scale, tall, 0);
         pen.area(Role.BAND, outer).line(Role.BARREL, outer);
         pen.area(Role.BARREL, inner).line(Role.LEADER, inner);
+        if (job.wall() > 0) {
+            headwall(pen, scale, b, b + THICK);
+            headwall(pen, scale, e - THICK, e);
+        }
+    }
+
+    /** The barrel between two heights over its invert; its ends lie in the slope where so cut. */
+    private Outline barrel(Scale scale, double top, double foot) {
+        double b = begin();
+        double e = end();
+        double bTop = b;
+        double eTop = e;
+        if (job.ends() == Inlet.End.MITRED) {
+            double in = job.way().reaches(top, true);
+            double out = job.way().reaches(top, false);
+            bTop += Double.isNaN(in) ? 0 : in;
+            eTop -= Double.isNaN(out) ? 0 : out;
+        }
+        return ring(
+                scale,
+                bTop,
+                job.way().invert(bTop) + top,
+                eTop,
+                job.way().invert(eTop) + top,
+                e,
+                job.way().invert(e) + foot,
+                b,
+                job.way().invert(b) + foot);
+    }
+
+    private void headwall(Pen pen, Scale scale, double from, double to) {
+        double invert = job.way().invert((from + to) / 2);
+        double top = invert + job.wall();
+        double foot = invert - job.laid().barrel().wall() - bed - FOOTING;
+        double crown = invert + job.laid().rise();
+        // In two parts, so that the bore stays open in it.
+        for (double[] part : new double[][] {{crown, top}, {foot, invert}}) {
+            Outline wall = ring(scale, from, part[1], to, part[1], to, part[0], from, part[0]);
+            pen.area(Role.BAND, wall).line(Role.FINISHED, wall);
+        }
     }
 
     private static Outline ring(Scale scale, double... xy) {
@@ -373,6 +420,12 @@ public final class PipeDrawing {
         say(
                 labels,
                 scale,
+                ends(),
+                begin(),
+                way.invert(begin()) + Math.max(job.laid().rise(), job.wall()));
+        say(
+                labels,
+                scale,
                 "falls " + Quantity.grade(job.line().grade()).in(units),
                 way.plan() * 0.36,
                 way.invert(way.plan() * 0.36) + job.laid().rise() / 2);
@@ -414,6 +467,15 @@ public final class PipeDrawing {
         if (top > crown + 0.05) {
             say(labels, scale, "trench", mid.along(), (top + crown) / 2);
         }
+    }
+
+    private String ends() {
+        return switch (job.ends()) {
+            case PROJECTING -> "end sticks out";
+            case MITRED -> "end cut to the slope";
+            case HEADWALL -> "headwall " + Quantity.length(job.wall()).in(units) + " high";
+            case END_SECTION, OTHER -> job.ends().words();
+        };
     }
 
     private void water(Pen pen, Scale scale, Places places, Labels labels) {

@@ -47,8 +47,9 @@ final class CulvertSheet {
                         answer(jobs, units));
         flow.table(
                 PipeListings.schedule(jobs),
-                "Order: from foot to foot of the slopes with what goes on beyond them, up to a"
-                        + " length that is sold. Cover: from the top of the pipe at the lowest"
+                "Order: from foot to foot of the slopes, with what goes on beyond them where the"
+                        + " ends stick out, up to a length that is sold; what is left over of"
+                        + " other ends is cut off. Cover: from the top of the pipe at the lowest"
                         + " wheel track, and what it needs there. The ends are staked as the"
                         + " stakes sheet lists them under \u201cSet these points first\u201d.");
         for (PipeJob job : drawn(jobs)) {
@@ -62,7 +63,15 @@ final class CulvertSheet {
                             + " relief culverts the longest is drawn: the others lie alike, as the"
                             + " schedule has them.");
         }
-        flow.table(PipeListings.work(jobs), money(jobs, currency));
+        boolean later = jobs.stream().anyMatch(job -> !job.first().isNothing());
+        flow.table(
+                PipeListings.work(jobs),
+                money(jobs, currency)
+                        + (later
+                                ? " A pipe that is offered once the lane is higher or the ground"
+                                        + " deeper is told as it lies then; what the raising and"
+                                        + " the digging take is not in it."
+                                : ""));
         flow.table(PipeListings.others(jobs));
         flow.table(PipeListings.lengths(jobs));
         flow.table(
@@ -110,7 +119,11 @@ final class CulvertSheet {
     }
 
     private static String answer(List<PipeJob> jobs, UnitSystem units) {
-        PipeJob first = jobs.get(0);
+        PipeJob first =
+                jobs.stream()
+                        .filter(job -> job.first().isNothing())
+                        .findFirst()
+                        .orElse(jobs.get(0));
         long planned = jobs.stream().filter(PipeJob::planned).count();
         String what =
                 planned == 0
@@ -125,7 +138,12 @@ final class CulvertSheet {
                 + first.laid().each().in(units)
                 + " at "
                 + Quantity.station(first.line().crossing()).in(units)
+                + (first.planned() ? "" : once(first, units))
                 + ".";
+    }
+
+    private static String once(PipeJob job, UnitSystem units) {
+        return job.first().isNothing() ? "" : ", once " + job.first().words().in(units);
     }
 
     private static String money(List<PipeJob> jobs, String currency) {
@@ -144,7 +162,8 @@ final class CulvertSheet {
         String title =
                 (job.planned() ? "" : "Offered: ")
                         + job.name()
-                        + (job.name().endsWith(at) ? "" : "," + at);
+                        + (job.name().endsWith(at) ? "" : "," + at)
+                        + once(job, units);
         String says =
                 "Cut along the barrel, seen from the side "
                         + (job.line().isSlanted() ? "of a slanted pipe" : "of the higher stations")

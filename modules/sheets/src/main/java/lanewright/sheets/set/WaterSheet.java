@@ -128,7 +128,8 @@ final class WaterSheet {
                         + storm.asked().words().in(units)
                         + ". Water may stand up to "
                         + Words.of(Quantity.depth(StormReport.FREEBOARD), units)
-                        + " below the lane's edge. Pipes stick out of the fill and run out freely;"
+                        + " below the lane's edge. Pipes stick out of the fill unless your plan makes their"
+                        + " ends otherwise, and run out freely;"
                         + " where water below the lane backs up into the outlet they carry less."
                         + " Before a pipe goes into a stream or a wetland ask for the permit, and"
                         + " speak with the neighbour below; have large ones designed by a licensed"
