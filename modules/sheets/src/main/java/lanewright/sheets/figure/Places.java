@@ -47,12 +47,60 @@ final class Places {
     private final List<Box> marks = new ArrayList<>();
     private final List<Outline> areas = new ArrayList<>();
 
-    /** A line that is kept free, the box round it, and what it is worth not to cross it, pt. */
-    private record Line(Outline path, Box round, double worth) {
+    /** So many straight pieces of a line have a box of their own, for contours are long. */
+    private static final int RUN = 16;
+
+    /**
+     * A line that is kept free, the boxes round it and round each run of its pieces, and what it is
+     * worth not to cross it, pt.
+     */
+    private record Line(Outline path, Box round, List<Box> runs, double worth) {
 
         static Line of(Outline path, double worth) {
-            return new Line(path, Box.around(List.of(path)), worth);
+            var runs = new ArrayList<Box>();
+            for (int from = 0; from < pieces(path); from += RUN) {
+                double[] xy = new double[2 * (Math.min(RUN, pieces(path) - from) + 1)];
+                for (int i = 0; i < xy.length / 2; i++) {
+                    xy[2 * i] = path.x((from + i) % path.size());
+                    xy[2 * i + 1] = path.y((from + i) % path.size());
+                }
+                runs.add(Box.around(List.of(Outline.open(xy))));
+            }
+            return new Line(path, Box.around(List.of(path)), runs, worth);
         }
+
+        private static int pieces(Outline path) {
+            return path.isClosed() ? path.size() : path.size() - 1;
+        }
+
+        /** Whether something holds of a straight piece that may reach into a box. */
+        boolean any(Box near, Piece what) {
+            if (!touch(round, near)) {
+                return false;
+            }
+            for (int run = 0; run < runs.size(); run++) {
+                if (touch(runs.get(run), near) && any(run, what)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private boolean any(int run, Piece what) {
+            int end = Math.min((run + 1) * RUN, pieces(path));
+            for (int i = run * RUN; i < end; i++) {
+                int k = (i + 1) % path.size();
+                if (what.holds(path.x(i), path.y(i), path.x(k), path.y(k))) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+
+    /** What is asked of a straight piece of a line. */
+    private interface Piece {
+        boolean holds(double x1, double y1, double x2, double y2);
     }
 
     /** Places inside a frame. */
@@ -143,7 +191,7 @@ final class Places {
                         Math.abs(toX - fromX),
                         Math.abs(toY - fromY));
         for (Line line : lines) {
-            if (touch(line.round(), reach) && meets(line.path(), fromX, fromY, toX, toY)) {
+            if (line.any(reach, (x1, y1, x2, y2) -> meet(fromX, fromY, toX, toY, x1, y1, x2, y2))) {
                 worse += line.worth();
             }
         }
@@ -186,20 +234,21 @@ final class Places {
         return inside ? last : 0;
     }
 
-    private static boolean meets(Outline line, double x1, double y1, double x2, double y2) {
-        int n = line.size();
-        int pieces = line.isClosed() ? n : n - 1;
-        for (int i = 0; i < pieces; i++) {
-            int k = (i + 1) % n;
-            double a = side(x1, y1, x2, y2, line.x(i), line.y(i));
-            double b = side(x1, y1, x2, y2, line.x(k), line.y(k));
-            double c = side(line.x(i), line.y(i), line.x(k), line.y(k), x1, y1);
-            double d = side(line.x(i), line.y(i), line.x(k), line.y(k), x2, y2);
-            if (a * b < 0 && c * d < 0) {
-                return true;
-            }
-        }
-        return false;
+    /** Whether two straight pieces cross, neither beginning or ending on the other. */
+    private static boolean meet(
+            double x1,
+            double y1,
+            double x2,
+            double y2,
+            double x3,
+            double y3,
+            double x4,
+            double y4) {
+        double a = side(x1, y1, x2, y2, x3, y3);
+        double b = side(x1, y1, x2, y2, x4, y4);
+        double c = side(x3, y3, x4, y4, x1, y1);
+        double d = side(x3, y3, x4, y4, x2, y2);
+        return a * b < 0 && c * d < 0;
     }
 
     private static double side(double x1, double y1, double x2, double y2, double x, double y) {
@@ -216,10 +265,12 @@ final class Places {
                 return false;
             }
         }
-        Box round = words.turn() == 0 ? box : anyTurn(words, box);
+        boolean level = words.turn() == 0;
+        Box near = level ? box : anyTurn(words, box);
+        Piece hidden =
+                level ? (x1, y1, x2, y2) -> crosses(x1, y1, x2, y2, box) : turned(words, box);
         for (Line line : lines) {
-            if (touch(line.round(), round)
-                    && crosses(words.turn() == 0 ? line.path() : turned(line.path(), words), box)) {
+            if (line.any(near, hidden)) {
                 return false;
             }
         }
@@ -235,19 +286,20 @@ final class Places {
         return new Box(words.x(), words.y(), 0, 0).inset(-reach);
     }
 
-    /** A line as seen from turned words, for which they lie level. */
-    private static Outline turned(Outline line, Mark.Words words) {
+    /** Whether turned words hide a piece, as seen from the words, for which they lie level. */
+    private static Piece turned(Mark.Words words, Box box) {
         double turn = StrictMath.toRadians(words.turn());
         double cos = StrictMath.cos(turn);
         double sin = StrictMath.sin(turn);
-        double[] xy = new double[2 * line.size()];
-        for (int i = 0; i < line.size(); i++) {
-            double dx = line.x(i) - words.x();
-            double dy = line.y(i) - words.y();
-            xy[2 * i] = words.x() + dx * cos + dy * sin;
-            xy[2 * i + 1] = words.y() - dx * sin + dy * cos;
-        }
-        return line.isClosed() ? Outline.closed(xy) : Outline.open(xy);
+        double x = words.x();
+        double y = words.y();
+        return (x1, y1, x2, y2) ->
+                crosses(
+                        x + (x1 - x) * cos + (y1 - y) * sin,
+                        y - (x1 - x) * sin + (y1 - y) * cos,
+                        x + (x2 - x) * cos + (y2 - y) * sin,
+                        y - (x2 - x) * sin + (y2 - y) * cos,
+                        box);
     }
 
     /** The box round level words, with some air. */
@@ -268,18 +320,6 @@ final class Places {
                 && b.x() <= a.right()
                 && a.y() <= b.bottom()
                 && b.y() <= a.bottom();
-    }
-
-    private static boolean crosses(Outline line, Box box) {
-        int n = line.size();
-        int pieces = line.isClosed() ? n : n - 1;
-        for (int i = 0; i < pieces; i++) {
-            int k = (i + 1) % n;
-            if (crosses(line.x(i), line.y(i), line.x(k), line.y(k), box)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Whether a straight piece meets a box: what is left of it after cutting at each side. */

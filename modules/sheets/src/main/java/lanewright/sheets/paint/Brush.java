@@ -28,9 +28,10 @@ public interface Brush {
             throws IOException {
         // A line just outside reaches in by half its width.
         Box box = rings.isEmpty() ? null : Box.around(rings).within(seen.inset(-width));
-        if (box != null) {
+        List<Outline> pieces = box == null ? List.of() : pattern.over(box);
+        if (!pieces.isEmpty()) {
             hold(rings);
-            stroke(pattern.over(box), colour, width, Style.Dash.NONE, true);
+            stroke(pieces, colour, width, Style.Dash.NONE, true);
             release();
         }
     }

@@ -87,6 +87,9 @@ class PaintersTest {
             assertArrayEquals(PngPicture.of(near, 300), PngPicture.of(far, 300), role.name());
             int more = SvgPicture.of("t", far).length() - SvgPicture.of("t", near).length();
             assertTrue(more < 100, role + " takes " + more + " letters more");
+            // Between two pieces of its pattern there is nothing to stroke.
+            Drawing thin = framed(role, new Box(30.1, 30.1, 0.05, 0.05), 0);
+            assertFalse(SvgPicture.of("t", thin).contains("d=\"\""), role.name());
         }
     }
 
