@@ -37,7 +37,7 @@ public final class Swatches {
                                 + ".");
         flow.entry(Flow.Sign.LOOK, "Sits 1.4 ft deep at 3+10: needs a pipe", "Put it there.");
         flow.entry(Flow.Sign.BOX, "Mark the buried lines", "A ½ ° ± — … × ² ³ and Ωß.");
-        flow.figure(340, Swatches::roles);
+        flow.figure(10 + 24 * ((Role.values().length + 3) / 4), Swatches::roles);
         flow.head("A long table");
         flow.table(listing(70));
         return Sheet.finished(
