@@ -70,6 +70,26 @@ class ContrastTest {
         }
     }
 
+    /** The steps of wet ground are told apart by how dark they are, whatever their hue. */
+    @Test
+    void tonesOfWetGround() {
+        for (Theme theme : Theme.values()) {
+            Color beside = theme.colour(Style.of(Role.PLATE).fill());
+            check(theme + " the wettest", tone(theme, Role.WET_MOST), beside, MARKS);
+            check(theme, Role.WET_MOST, Role.WET_NEXT);
+            check(theme, Role.WET_NEXT, Role.WET_DAMP);
+            check(theme + " damp", tone(theme, Role.WET_DAMP), beside, 1.3);
+        }
+    }
+
+    private static Color tone(Theme theme, Role role) {
+        return theme.colour(Style.of(role).fill());
+    }
+
+    private static void check(Theme theme, Role one, Role other) {
+        check(theme + " " + one + " " + other, tone(theme, one), tone(theme, other), 1.4);
+    }
+
     private static void check(String what, Color one, Color other, double least) {
         double ratio = ratio(one, other);
         assertTrue(ratio >= least, what + " has " + ratio + ", least is " + least);

@@ -34,6 +34,7 @@ final class BareGround {
     private final Last<FlowGrid> flow = new Last<>();
     private final Last<List<FlowGrid.Drained>> drained = new Last<>();
     private final Last<List<FlowPath>> paths = new Last<>();
+    private final Last<WetGround> wet = new Last<>();
     private final Last<BitSet> within = new Last<>();
     private @Nullable FlowGrid built;
 
@@ -114,6 +115,11 @@ final class BareGround {
         FlowGrid made = base.flow(heights, pipes, near, progress);
         built = made;
         return made;
+    }
+
+    /** Where it stays wet by its shape; worked out when that is asked for. */
+    WetGround wet(FlowGrid on) {
+        return wet.of(List.of(on), () -> WetGround.of(on));
     }
 
     /** Which cells lie within the owner's border. */

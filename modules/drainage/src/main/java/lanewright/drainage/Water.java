@@ -231,6 +231,7 @@ final class Water {
                 DitchWaters.of(ditches, sections, lane.line(), flowAfter, lane.typical()),
                 standingWater,
                 drainage,
+                bare.wet(flowBefore),
                 cells.size(),
                 findings,
                 WaterAssumptions.of(options, tables, cells.size(), cell));

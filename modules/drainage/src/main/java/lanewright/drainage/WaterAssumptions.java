@@ -95,6 +95,16 @@ final class WaterAssumptions {
                                 Quantity.length(DitchEnd.REACH))));
         all.add(
                 new Assumption(
+                        "Wet ground",
+                        Saying.of(
+                                "By the topographic wetness index, of squares at least {} wide, and"
+                                        + " ranked within the survey: by the shape of the land"
+                                        + " alone. Soil, springs and drains are not known.",
+                                Quantity.length(WetGround.LEAST_SIDE)),
+                        Mark.PUBLISHED,
+                        WetGround.SOURCE));
+        all.add(
+                new Assumption(
                         "Spacing of bars across the lane, and of gaps in berms",
                         Saying.plain(
                                 "By grade; a grade between two rows of the table takes the steeper"

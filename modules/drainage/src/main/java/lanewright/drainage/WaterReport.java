@@ -43,6 +43,7 @@ import org.jspecify.annotations.Nullable;
  * @param channels ditches as channels, with the land that drains through them
  * @param land water that stands in hollows and crosses the owner's boundary
  * @param drainage the lane's own drainage
+ * @param wet where the ground as it is stays wet by its shape
  * @param cell side of the grid's cells, m
  * @param findings what deserves a look: one for each wet place first, then along the lane by check
  * @param assumptions what the answers rest on
@@ -68,6 +69,7 @@ public record WaterReport(
         List<DitchWater> channels,
         LandWater land,
         LaneDrainage drainage,
+        WetGround wet,
         double cell,
         List<Finding> findings,
         List<Assumption> assumptions) {

@@ -11,6 +11,7 @@ import lanewright.drainage.PipeCourse;
 import lanewright.drainage.Pool;
 import lanewright.drainage.RoadEnd;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetGround;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.Descents;
@@ -278,6 +279,7 @@ public final class ToyPlan {
                         List.of(place(made)),
                         List.of(),
                         new LaneDrainage.RoadCatch(0, Double.NaN, null)),
+                WetGround.NONE,
                 0.5,
                 findings(),
                 List.of());

@@ -55,6 +55,7 @@ final class QuestionCard {
     private final VBox proposal = new VBox(6);
     private final @Nullable PipeRows pipes;
     private final @Nullable RainSteps rain;
+    private final @Nullable WetSwitch wet;
     private final @Nullable WaterRows water;
     private final VBox evidence = new VBox(8);
     private final VBox heaps = new VBox(3);
@@ -121,6 +122,7 @@ final class QuestionCard {
                 });
         pipes = topic == Topic.WATER ? new PipeRows(session) : null;
         rain = topic == Topic.WATER ? new RainSteps(session) : null;
+        wet = topic == Topic.WATER ? new WetSwitch(session) : null;
         water = topic == Topic.WATER ? new WaterRows(jump) : null;
         inside.getChildren().addAll(controls, proposal);
         if (pipes != null) {
@@ -128,6 +130,9 @@ final class QuestionCard {
         }
         if (rain != null) {
             inside.getChildren().add(rain.node());
+        }
+        if (wet != null) {
+            inside.getChildren().add(wet.node());
         }
         if (water != null) {
             inside.getChildren().add(water.node());

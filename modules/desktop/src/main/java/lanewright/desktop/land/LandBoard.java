@@ -48,6 +48,7 @@ public final class LandBoard extends Board implements AutoCloseable {
     private static final double REACH = 11;
 
     private final BareLand land = new BareLand(this::repaint);
+    private final WetLand wet = new WetLand(this::repaint);
     private final ReadOnlyStringWrapper readout = new ReadOnlyStringWrapper("");
     private final BooleanProperty taping = new SimpleBooleanProperty(false);
     private @Nullable Session session;
@@ -110,6 +111,7 @@ public final class LandBoard extends Board implements AutoCloseable {
         opened.marker().addListener((seen, was, now) -> repaint());
         opened.open().addListener((seen, was, now) -> repaint());
         opened.rainStep().addListener((seen, was, now) -> repaint());
+        opened.wetGround().addListener((seen, was, now) -> repaint());
         opened.ghost().addListener((seen, was, now) -> repaint());
         opened.land()
                 .addListener(
@@ -241,6 +243,9 @@ public final class LandBoard extends Board implements AutoCloseable {
     @Override
     protected void paint(GraphicsContext g, double width, double height) {
         Terrain.Painted seen = land.seen();
+        if (wetShown()) {
+            wet.paint(g, view, theme());
+        }
         var marks = new LandMarks(view, units);
         marks.keepFree(new lanewright.sheets.drawing.Box(0, height - 48, 230, 48));
         marks.keepFree(new lanewright.sheets.drawing.Box(width - 40, 0, 40, 70));
@@ -254,6 +259,19 @@ public final class LandBoard extends Board implements AutoCloseable {
             heights(pen, seen);
         }
         CanvasBrush.paint(g, theme(), pen.drawing(Math.max(1, width), Math.max(1, height)), 0.62);
+    }
+
+    /** Whether it is shown where the land stays wet; if so, that is asked for. */
+    private boolean wetShown() {
+        Session opened = session;
+        if (opened == null || !opened.wetGround().get() || opened.open().get() != Topic.WATER) {
+            return false;
+        }
+        Outcome outcome = opened.shown().get().outcome();
+        if (outcome != null) {
+            wet.show(outcome.water().wet());
+        }
+        return true;
     }
 
     private void heights(Pen pen, Terrain.Painted seen) {
@@ -552,12 +570,13 @@ public final class LandBoard extends Board implements AutoCloseable {
         return measured == null || made == null
                 ? ""
                 : Readout.of(
-                        measured,
-                        made,
-                        opened == null ? null : opened.shown().get().outcome(),
-                        east,
-                        north,
-                        units);
+                                measured,
+                                made,
+                                opened == null ? null : opened.shown().get().outcome(),
+                                east,
+                                north,
+                                units)
+                        + (wetShown() ? wet.words(east, north) : "");
     }
 
     private void scrolled(ScrollEvent event) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
@@ -11,6 +12,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -45,6 +47,7 @@ public final class Session implements AutoCloseable {
     private final ReadOnlyStringWrapper redoable = new ReadOnlyStringWrapper("");
     private final DoubleProperty marker = new SimpleDoubleProperty(0);
     private final IntegerProperty rainStep = new SimpleIntegerProperty(-1);
+    private final BooleanProperty wetGround = new SimpleBooleanProperty(false);
     private final ObjectProperty<Topic> open = new SimpleObjectProperty<>(Topic.LINE);
     private final ReadOnlyObjectWrapper<@Nullable Finding> pointed = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Run.@Nullable Land> land = new ReadOnlyObjectWrapper<>();
@@ -128,6 +131,11 @@ public final class Session implements AutoCloseable {
     public int rainStepOf(int steps) {
         int chosen = rainStep.get();
         return chosen < 0 || chosen >= steps ? steps - 1 : chosen;
+    }
+
+    /** Whether the land shows where it stays wet by its shape, under the question of water. */
+    public BooleanProperty wetGround() {
+        return wetGround;
     }
 
     /** The question that is open. */

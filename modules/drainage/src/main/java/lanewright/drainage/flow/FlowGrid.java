@@ -196,6 +196,11 @@ public final class FlowGrid {
         return downhill.drained(cell);
     }
 
+    /** Slope of the ground along the way down from a cell, rise over run; NaN without land. */
+    public double slope(int cell) {
+        return isLand(cell) ? downhill.slope(cell) : Double.NaN;
+    }
+
     /** The cells through which at least {@code area} m² drain, in the order of their numbers. */
     public int[] carrying(double area) {
         return downhill.carrying((int) Math.max(1, Math.ceil(area / cells.area())));

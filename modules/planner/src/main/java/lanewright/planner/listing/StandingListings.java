@@ -5,6 +5,7 @@ import java.util.List;
 import lanewright.drainage.LandWater;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
+import lanewright.drainage.WetGround;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.hollows.RainStep;
 import lanewright.drainage.runoff.Peak;
@@ -132,6 +133,30 @@ public final class StandingListings {
     private static Saying flow(LandWater.Border border, StormReport storm) {
         Peak peak = StormReport.peak(storm.asked(), border.most(), border.way());
         return Listing.cell(Quantity.flow(peak.discharge()));
+    }
+
+    /** Where the ground as it is stays wet by its shape, in steps. */
+    public static Listing wet(WaterReport water) {
+        WetGround.Squares squares = water.wet().squares();
+        var rows = new ArrayList<List<Saying>>();
+        for (WetGround.Step step : WetGround.Step.values()) {
+            if (!Double.isNaN(squares.from(step))) {
+                rows.add(
+                        List.of(
+                                Listing.cell(step.words()),
+                                Listing.cell(Quantity.count(squares.from(step))),
+                                Listing.cell(Quantity.land(squares.area(step)))));
+            }
+        }
+        return new Listing(
+                "wet-ground",
+                "Where the ground stays wet by its shape",
+                List.of(
+                        Column.words("Ground"),
+                        Column.of("Wetness index, from", Kind.COUNT),
+                        Column.words("Land")),
+                rows,
+                0);
     }
 
     /** The name of the wet place that the low spot makes, or where it lies. */

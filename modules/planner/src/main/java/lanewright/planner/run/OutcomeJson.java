@@ -182,6 +182,7 @@ public final class OutcomeJson {
         all.add(WaterListings.gone(outcome.water()));
         all.add(StandingListings.nests(outcome.water()));
         all.add(StandingListings.rain(outcome.water()));
+        all.add(StandingListings.wet(outcome.water()));
         all.add(StandingListings.border(outcome.water(), outcome.storm()));
         all.add(WaterListings.inflows(outcome.water()));
         all.add(WaterListings.ditches(outcome.water()));

@@ -191,6 +191,6 @@ final class SameBits {
 
     /** What a class works out when it is first asked is no part of what it says. */
     private static boolean remembers(Field field) {
-        return Set.of("hash", "hashCode").contains(field.getName());
+        return Set.of("hash", "hashCode", "worked").contains(field.getName());
     }
 }

@@ -84,6 +84,12 @@ public enum Role {
     BOUNDARY,
     /** A measured point. */
     SHOT,
+    /** The ground that stays wettest by its shape. */
+    WET_MOST,
+    /** Ground that stays wet by its shape. */
+    WET_NEXT,
+    /** Ground that stays damp by its shape. */
+    WET_DAMP,
     /** Water that sits with the lane built. */
     WATER,
     /** Water that sat before there was a lane. */

@@ -109,6 +109,9 @@ public record Style(
             case BOUNDARY -> line(SOFT_INK, 0.9, Dash.DASH_DOT_DOT);
             case SHOT -> words(BROWN);
             case WATER -> new Style(0x7DB9E0, Pattern.LEVEL, DEEP, 1.3, 0.6, Dash.NONE);
+            case WET_MOST -> words(0x5B7F95);
+            case WET_NEXT -> words(0x93AFBF);
+            case WET_DAMP -> words(0xC7D6DE);
             case WATER_BEFORE -> new Style(NOTHING, Pattern.NONE, BLUE, 1.0, 0, Dash.DOTS);
             case FLOW -> new Style(BLUE, Pattern.NONE, BLUE, 1.0, 0, Dash.NONE);
             case DIP, TURN_OUT -> new Style(DEEP, Pattern.NONE, DEEP, 1.3, 0, Dash.NONE);

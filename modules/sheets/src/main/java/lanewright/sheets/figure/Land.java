@@ -2,6 +2,7 @@ package lanewright.sheets.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import lanewright.sheets.drawing.Role;
 
 /**
@@ -30,6 +31,9 @@ public final class Land {
     /** A warning triangle, and the number of what it warns of. */
     record Look(double x, double y, String words) {}
 
+    /** An area with holes, under all others; rings of places in turn. */
+    record Patch(Role role, List<double[]> east, List<double[]> north) {}
+
     /** Height at a place, NaN where it is not known. */
     @FunctionalInterface
     public interface Heights {
@@ -38,6 +42,7 @@ public final class Land {
     }
 
     private final List<Feature> features = new ArrayList<>();
+    private final List<Patch> patches = new ArrayList<>();
     private final List<Label> labels = new ArrayList<>();
     private final List<Contour> contours = new ArrayList<>();
     private final List<Station> stations = new ArrayList<>();
@@ -63,6 +68,42 @@ public final class Land {
     /** A filled area. */
     public Land area(Role role, double[] x, double[] y) {
         features.add(new Feature(role, x.clone(), y.clone(), true, true));
+        return this;
+    }
+
+    /**
+     * An area of squares, under all other areas.
+     *
+     * @param west local easting of the western edge of all squares, m
+     * @param south local northing of their southern edge, m
+     * @param size side of a square, m
+     * @param columns squares from west to east
+     * @param rows squares from south to north
+     * @param inside whether a square, counted by rows from the south-west, belongs to the area
+     */
+    public Land squares(
+            Role role,
+            double west,
+            double south,
+            double size,
+            int columns,
+            int rows,
+            IntPredicate inside) {
+        List<double[]> east = new ArrayList<>();
+        List<double[]> north = new ArrayList<>();
+        for (int[] ring : SquareRings.of(columns, rows, inside)) {
+            double[] x = new double[ring.length / 2];
+            double[] y = new double[x.length];
+            for (int i = 0; i < x.length; i++) {
+                x[i] = west + ring[2 * i] * size;
+                y[i] = south + ring[2 * i + 1] * size;
+            }
+            east.add(x);
+            north.add(y);
+        }
+        if (!east.isEmpty()) {
+            patches.add(new Patch(role, east, north));
+        }
         return this;
     }
 
@@ -127,6 +168,10 @@ public final class Land {
 
     List<Spot> spots() {
         return spots;
+    }
+
+    List<Patch> patches() {
+        return patches;
     }
 
     List<Feature> features() {

@@ -46,9 +46,21 @@ final class LandLines {
     }
 
     void draw(Pen pen) {
+        patches(pen);
         areas(pen);
         contours(pen);
         lines(pen);
+    }
+
+    private void patches(Pen pen) {
+        for (Land.Patch patch : land.patches()) {
+            Outline[] rings = new Outline[patch.east().size()];
+            for (int i = 0; i < rings.length; i++) {
+                rings[i] = view.outline(patch.east().get(i), patch.north().get(i), true);
+                saw(patch.role(), rings[i]);
+            }
+            pen.area(patch.role(), rings);
+        }
     }
 
     private void areas(Pen pen) {

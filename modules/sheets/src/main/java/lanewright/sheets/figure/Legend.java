@@ -60,6 +60,7 @@ public final class Legend {
         switch (role) {
             case CUT, FILL, WATER, TOPSOIL, HEAP, STONE_FINE, STONE_MIDDLE, STONE_COARSE, LANE ->
                     pen.fill(role, area).frame(Role.HAIRLINE, area);
+            case WET_MOST, WET_NEXT, WET_DAMP -> pen.fill(role, area).frame(Role.HAIRLINE, area);
             case HAZARD -> pen.fill(role, area).frame(role, area);
             case LOOK -> pen.look(x + 10, middle, 9);
             case PIPE -> PipeSign.draw(pen, Outline.open(x + 1, middle, x + 19, middle));
@@ -127,6 +128,9 @@ public final class Legend {
         meaning.put(Role.OUTLET_PERMITTED, "outlet of a ditch, permitted");
         meaning.put(Role.OUTLET_FORBIDDEN, "outlet of a ditch, not permitted");
         meaning.put(Role.OUTLET_TO_ASK, "outlet of a ditch, still to be asked for");
+        meaning.put(Role.WET_MOST, "stays wet by its shape: the wettest tenth");
+        meaning.put(Role.WET_NEXT, "the next tenth");
+        meaning.put(Role.WET_DAMP, "the next fifth");
         meaning.put(Role.PIPE, "pipe");
         meaning.put(Role.BARREL, "pipe under the lane, its bottom at the heights written");
         meaning.put(Role.CENTRE, "lane's line");

@@ -87,7 +87,7 @@ public final class PlanSet {
                 List.of(
                         () -> List.of(land(beside, things)),
                         () -> along(lane),
-                        () -> List.of(waters(beside)),
+                        () -> List.of(waters(beside), wet(beside)),
                         () -> across(lane),
                         () -> lists(out));
         var made = new ArrayList<List<Sheet>>(Collections.nCopies(parts.size(), List.of()));
@@ -152,6 +152,10 @@ public final class PlanSet {
 
     private Sheet waters(Beside beside) {
         return WaterMapSheet.of(outcome, beside, units, says(Topic.WATER));
+    }
+
+    private Sheet wet(Beside beside) {
+        return WetGroundSheet.of(outcome, beside, units);
     }
 
     private List<Sheet> across(Unrolled lane) {
