@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,7 +15,6 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.CoordinateXY;
 import org.locationtech.jts.triangulate.DelaunayTriangulationBuilder;
 import org.locationtech.jts.triangulate.IncrementalDelaunayTriangulator;
 import org.locationtech.jts.triangulate.quadedge.QuadEdgeSubdivision;
@@ -27,64 +25,48 @@ class DelaunayTest {
     /** What the two ways of triangulating the same points have apart. */
     private record Apart(int onlyOurs, int onlyTheirs, int unexplained) {}
 
-    private static Set<Long> key(List<int[]> triangles, List<int[]> kept) {
-        Set<Long> keys = new HashSet<>();
-        for (int[] triangle : triangles) {
-            int[] sorted = triangle.clone();
-            Arrays.sort(sorted);
-            keys.add(((long) sorted[0] * 2_000_003 + sorted[1]) * 2_000_003 + sorted[2]);
-            kept.add(sorted);
-        }
-        return keys;
+    /** One number for three corners, whichever comes first. */
+    private static long key(int... corners) {
+        int[] sorted = corners.clone();
+        Arrays.sort(sorted);
+        return ((long) sorted[0] * 2_000_003 + sorted[1]) * 2_000_003 + sorted[2];
     }
 
     private static Apart compare(double[][] points) {
         Ground ground = Shots.wholeHull(points);
-        Map<Coordinate, Integer> numbers = new HashMap<>();
-        List<int[]> ours = new ArrayList<>();
-        for (int v = 0; v < ground.vertexCount(); v++) {
-            numbers.put(new CoordinateXY(ground.x(v), ground.y(v)), v);
+        long[] ours = new long[ground.triangleCount()];
+        for (int t = 0; t < ours.length; t++) {
+            ours[t] = key(ground.corner(t, 0), ground.corner(t, 1), ground.corner(t, 2));
         }
-        for (int t = 0; t < ground.triangleCount(); t++) {
-            ours.add(new int[] {ground.corner(t, 0), ground.corner(t, 1), ground.corner(t, 2)});
-        }
-        List<int[]> theirs = new ArrayList<>();
-        for (Vertex[] corners : library(ground)) {
-            Integer[] named =
-                    Arrays.stream(corners)
-                            .limit(3)
-                            .map(c -> numbers.get(new CoordinateXY(c.getX(), c.getY())))
-                            .toArray(Integer[]::new);
-            theirs.add(new int[] {named[0], named[1], named[2]});
-        }
-        Set<Long> ourKeys = key(ours, new ArrayList<>());
-        List<int[]> kept = new ArrayList<>();
-        Set<Long> theirKeys = key(theirs, kept);
-        int onlyOurs = 0;
-        for (long one : ourKeys) {
-            onlyOurs += theirKeys.contains(one) ? 0 : 1;
-        }
+        Arrays.sort(ours);
+        int both = 0;
         int onlyTheirs = 0;
         int unexplained = 0;
-        for (int[] triangle : kept) {
-            if (!ourKeys.contains(
-                    ((long) triangle[0] * 2_000_003 + triangle[1]) * 2_000_003 + triangle[2])) {
+        for (Vertex[] corners : library(ground)) {
+            int[] triangle = new int[3];
+            for (int k = 0; k < 3; k++) {
+                triangle[k] = (int) corners[k].getZ();
+            }
+            if (Arrays.binarySearch(ours, key(triangle)) >= 0) {
+                both++;
+            } else {
                 onlyTheirs++;
                 unexplained += isTied(ground, triangle) ? 0 : 1;
             }
         }
-        return new Apart(onlyOurs, onlyTheirs, unexplained);
+        return new Apart(ours.length - both, onlyTheirs, unexplained);
     }
 
     /**
      * The library's triangles. Large sets go to it point by point in our order, which keeps its
      * searches short; it loses its way on a grid fed like that, so small sets go by its own sort.
+     * The number of a point goes along as its height.
      */
     @SuppressWarnings("unchecked") // the library is older than generics here
     private static List<Vertex[]> library(Ground ground) {
         List<Coordinate> sites = new ArrayList<>();
         for (int v = 0; v < ground.vertexCount(); v++) {
-            sites.add(new CoordinateXY(ground.x(v), ground.y(v)));
+            sites.add(new Coordinate(ground.x(v), ground.y(v), v));
         }
         if (sites.size() < 10_000) {
             var builder = new DelaunayTriangulationBuilder();
