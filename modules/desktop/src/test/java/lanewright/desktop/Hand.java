@@ -1,5 +1,6 @@
 package lanewright.desktop;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -12,12 +13,12 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import javafx.application.Platform;
-import javafx.embed.swing.SwingFXUtils;
 import javafx.geometry.Bounds;
 import javafx.scene.Cursor;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.image.PixelFormat;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
@@ -194,12 +195,18 @@ final class Hand {
     void look(String name) {
         settle();
         WritableImage image = on(() -> stage.getScene().snapshot(null));
+        int columns = (int) image.getWidth();
+        int rows = (int) image.getHeight();
+        int[] pixels = new int[columns * rows];
+        image.getPixelReader()
+                .getPixels(
+                        0, 0, columns, rows, PixelFormat.getIntArgbInstance(), pixels, 0, columns);
+        // A window hides what is behind it, and a picture that cannot be seen through packs sooner.
+        var opaque = new BufferedImage(columns, rows, BufferedImage.TYPE_INT_RGB);
+        opaque.getRaster().setDataElements(0, 0, columns, rows, pixels);
         try {
             Files.createDirectories(PICTURES);
-            ImageIO.write(
-                    SwingFXUtils.fromFXImage(image, null),
-                    "png",
-                    PICTURES.resolve(name + ".png").toFile());
+            ImageIO.write(opaque, "png", PICTURES.resolve(name + ".png").toFile());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
