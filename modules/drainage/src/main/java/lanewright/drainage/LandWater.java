@@ -3,6 +3,7 @@ package lanewright.drainage;
 import java.util.List;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.hollows.RainStep;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Water that stands in the hollows of the land and water that crosses the owner's boundary, found
@@ -14,6 +15,7 @@ import lanewright.drainage.hollows.RainStep;
  * @param isOwn whether the border is the owner's own boundary; otherwise it is the survey's edge
  * @param before what crosses the border on the ground as it is
  * @param after the same with the lane built
+ * @param waysOut the largest ways out over the border, before or after, largest first
  */
 public record LandWater(
         List<InSpot> spots,
@@ -21,17 +23,20 @@ public record LandWater(
         double soaks,
         boolean isOwn,
         Border before,
-        Border after) {
+        Border after,
+        List<WayOut> waysOut) {
 
     /** Copies the lists. */
     public LandWater {
         spots = List.copyOf(spots);
         steps = List.copyOf(steps);
+        waysOut = List.copyOf(waysOut);
     }
 
     /** Nothing known of any low spot. */
     public static final LandWater NONE =
-            new LandWater(List.of(), List.of(), Double.NaN, false, Border.NONE, Border.NONE);
+            new LandWater(
+                    List.of(), List.of(), Double.NaN, false, Border.NONE, Border.NONE, List.of());
 
     /**
      * What stands in a low spot.
@@ -71,6 +76,7 @@ public record LandWater(
      * @param most land that drains there, m²
      * @param isLeast whether more land may drain there from beyond the survey
      * @param way the longest way of water to it
+     * @param exits the ways out that drain most, largest first; not all of them
      */
     public record Border(
             double enters,
@@ -80,9 +86,46 @@ public record LandWater(
             double y,
             double most,
             boolean isLeast,
-            FlowGrid.Way way) {
+            FlowGrid.Way way,
+            List<Exit> exits) {
+        /** Copies the list. */
+        public Border {
+            exits = List.copyOf(exits);
+        }
+
         /** Nothing crosses. */
         static final Border NONE =
-                new Border(0, 0, 0, Double.NaN, Double.NaN, 0, false, FlowGrid.Way.NONE);
+                new Border(0, 0, 0, Double.NaN, Double.NaN, 0, false, FlowGrid.Way.NONE, List.of());
     }
+
+    /**
+     * A place where water crosses a border outward.
+     *
+     * @param x local easting, m
+     * @param y local northing, m
+     * @param drained land that drains there, m²
+     * @param isLeast whether more land may drain there from beyond the survey
+     * @param way the longest way of water to it
+     */
+    public record Exit(double x, double y, double drained, boolean isLeast, FlowGrid.Way way) {}
+
+    /**
+     * A way out, before and after.
+     *
+     * @param name by which maps and tables call it, such as {@code B2}
+     * @param x local easting, m
+     * @param y local northing, m
+     * @param station nearest station of the lane, m; NaN past its ends
+     * @param offset from the lane's line, m, positive right; NaN past its ends
+     * @param before on the ground as it is; null if nothing worth telling goes out near there
+     * @param after with the lane built; null likewise
+     */
+    public record WayOut(
+            String name,
+            double x,
+            double y,
+            double station,
+            double offset,
+            @Nullable Exit before,
+            @Nullable Exit after) {}
 }

@@ -1,10 +1,13 @@
 package lanewright.drainage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import lanewright.drainage.along.LaneLine;
 import lanewright.drainage.flow.Cells;
 import lanewright.drainage.flow.FlowGrid;
 import lanewright.drainage.hollows.Hollow;
@@ -12,12 +15,23 @@ import lanewright.drainage.hollows.Hollows;
 import lanewright.drainage.hollows.Pooled;
 import lanewright.drainage.hollows.Rain;
 import lanewright.drainage.pond.LowSpot;
+import lanewright.lane.line.Place;
 import lanewright.measure.Progress;
 import lanewright.survey.Boundary;
 import org.jspecify.annotations.Nullable;
 
 /** Finds what stands where on the land and what crosses its border. */
 final class LandWaters {
+
+    /**
+     * Ways out that are told, and ways out that are kept to find the same one again. Our choice.
+     */
+    private static final int TOLD = 6;
+
+    private static final int KEPT = 24;
+
+    /** Ways out nearer than this to each other, before and after, are one, m. Our choice. */
+    private static final double SAME = 10;
 
     private final Cells cells;
     private final WaterOptions options;
@@ -55,6 +69,7 @@ final class LandWaters {
             LandWater.Border after,
             Hollows hollows,
             List<Pool> pools,
+            LaneLine line,
             Progress progress) {
         Wetting asked = options.wetting();
         return new LandWater(
@@ -63,7 +78,47 @@ final class LandWaters {
                 asked.soaks(),
                 asked.boundary() != null,
                 before,
-                after);
+                after,
+                waysOut(before, after, line));
+    }
+
+    /** The largest ways out, each with the one that is nearest to it on the other surface. */
+    private List<LandWater.WayOut> waysOut(
+            LandWater.Border before, LandWater.Border after, LaneLine line) {
+        List<LandWater.Exit> was = new ArrayList<>(before.exits());
+        List<LandWater.Exit> is = new ArrayList<>(after.exits());
+        List<LandWater.WayOut> ways = new ArrayList<>();
+        while (ways.size() < TOLD && !(was.isEmpty() && is.isEmpty())) {
+            boolean now =
+                    was.isEmpty() || (!is.isEmpty() && is.get(0).drained() > was.get(0).drained());
+            LandWater.Exit largest = (now ? is : was).remove(0);
+            if (largest.drained() < options.flowArea()) {
+                break;
+            }
+            LandWater.Exit other = near(now ? was : is, largest);
+            Place place = line.place(largest.x(), largest.y());
+            ways.add(
+                    new LandWater.WayOut(
+                            "B" + (ways.size() + 1),
+                            largest.x(),
+                            largest.y(),
+                            place == null ? Double.NaN : place.station(),
+                            place == null ? Double.NaN : place.offset(),
+                            now ? other : largest,
+                            now ? largest : other));
+        }
+        return ways;
+    }
+
+    /** Takes the largest way out near another out of a list; null if none is near. */
+    private static LandWater.@Nullable Exit near(List<LandWater.Exit> exits, LandWater.Exit to) {
+        for (int i = 0; i < exits.size(); i++) {
+            LandWater.Exit exit = exits.get(i);
+            if (Math.hypot(exit.x() - to.x(), exit.y() - to.y()) <= SAME) {
+                return exits.remove(i);
+            }
+        }
+        return null;
     }
 
     private List<LandWater.InSpot> spots(Hollows hollows, List<Pool> pools, Progress progress) {
@@ -144,7 +199,7 @@ final class LandWaters {
         double enters = 0;
         double leaves = 0;
         int ways = 0;
-        int largest = -1;
+        List<Integer> exits = new ArrayList<>();
         for (int cell = 0; cell < cells.count(); cell++) {
             if (Double.isNaN(flow.height(cell))) {
                 continue;
@@ -161,20 +216,50 @@ final class LandWaters {
             }
             leaves += flow.drained(cell);
             ways += flow.drained(cell) >= options.flowArea() ? 1 : 0;
-            if (largest < 0 || flow.drained(cell) > flow.drained(largest)) {
-                largest = cell;
-            }
+            exits.add(cell);
         }
-        return largest < 0
-                ? LandWater.Border.NONE
-                : new LandWater.Border(
-                        enters,
-                        leaves,
-                        ways,
-                        cells.x(largest),
-                        cells.y(largest),
-                        flow.drained(largest),
-                        flow.reachesRim(largest),
-                        flow.longest(largest));
+        exits.sort(
+                Comparator.comparingDouble((Integer cell) -> -flow.drained(cell))
+                        .thenComparingInt(cell -> cell));
+        List<LandWater.Exit> kept = exits(flow, exits.subList(0, Math.min(KEPT, exits.size())));
+        if (kept.isEmpty()) {
+            return LandWater.Border.NONE;
+        }
+        LandWater.Exit largest = kept.get(0);
+        return new LandWater.Border(
+                enters,
+                leaves,
+                ways,
+                largest.x(),
+                largest.y(),
+                largest.drained(),
+                largest.isLeast(),
+                largest.way(),
+                kept);
+    }
+
+    /** Ways out with the longest way of water to each that comes through no other of them. */
+    private List<LandWater.Exit> exits(FlowGrid flow, List<Integer> at) {
+        if (at.isEmpty()) {
+            return List.of();
+        }
+        int[] places = new int[cells.count()];
+        Arrays.fill(places, -1);
+        for (int i = 0; i < at.size(); i++) {
+            places[at.get(i)] = i;
+        }
+        List<FlowGrid.Gathered> gathered = flow.gathered(places, at.size());
+        List<LandWater.Exit> exits = new ArrayList<>();
+        for (int i = 0; i < at.size(); i++) {
+            int cell = at.get(i);
+            exits.add(
+                    new LandWater.Exit(
+                            cells.x(cell),
+                            cells.y(cell),
+                            flow.drained(cell),
+                            flow.reachesRim(cell),
+                            gathered.get(i).way()));
+        }
+        return exits;
     }
 }

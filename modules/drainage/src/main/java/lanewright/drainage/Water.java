@@ -207,6 +207,7 @@ final class Water {
                         built.border(),
                         flowAfter.hollows(),
                         pools,
+                        lane.line(),
                         progress);
         findings.addAll(DitchEnd.check(drainage.ends(), options.outlets()));
         findings.addAll(LaneDrainages.falls(drainage, tables.limits()));

@@ -646,10 +646,30 @@ class WaterTest {
         assertTrue(land.before().isLeast(), "the survey ends above");
         assertTrue(land.before().way().length() > 30);
         assertEquals(land.before().leaves(), land.after().leaves(), 0.02 * 124 * 30);
+        // The valley's bottom carries nearly all of it over the line y = 10 at x = 50; once the
+        // lane
+        // dams it, what runs through the pool does not all cross in one cell.
+        LandWater.WayOut largest = land.waysOut().get(0);
+        assertEquals("B1", largest.name());
+        assertEquals(50, largest.station(), 1);
+        assertEquals(-10, largest.offset(), 1.5);
+        assertEquals(land.before().most(), largest.before().drained());
+        assertEquals(land.after().most(), largest.after().drained());
+        assertEquals(land.before().way(), largest.before().way());
+        for (int i = 1; i < land.waysOut().size(); i++) {
+            assertTrue(drained(land.waysOut().get(i)) <= drained(land.waysOut().get(i - 1)));
+            assertTrue(drained(land.waysOut().get(i)) >= 500, "worth showing");
+        }
         LandWater survey = dam(Wetting.NONE, List.of()).land();
         assertFalse(survey.isOwn());
         assertEquals(124 * 80, survey.before().leaves(), 0.02 * 124 * 80);
         assertTrue(survey.spots().get(0).depths().isEmpty());
+    }
+
+    private static double drained(LandWater.WayOut way) {
+        return Math.max(
+                way.before() == null ? 0 : way.before().drained(),
+                way.after() == null ? 0 : way.after().drained());
     }
 
     @Test

@@ -69,6 +69,7 @@ final class WaterTold {
     static List<Group> of(Outcome outcome, UnitSystem units) {
         var told = new WaterTold(outcome.water(), outcome.storm(), units);
         Listing border = StandingListings.border(outcome.water(), outcome.storm());
+        Listing waysOut = StandingListings.waysOut(outcome.water(), outcome.storm());
         List<Group> groups =
                 List.of(
                         told.hollows(),
@@ -88,7 +89,12 @@ final class WaterTold {
                                 "Only land that was surveyed counts. Water that you send to a"
                                         + " neighbor where none or less went before may break the"
                                         + " law: ask before you build.",
-                                told.border(border)));
+                                told.border(border)),
+                        new Group(
+                                waysOut.name(),
+                                waysOut.title(),
+                                "As the land is, and with the lane.",
+                                told.waysOut(waysOut)));
         return groups.stream().filter(group -> !group.rows().isEmpty()).toList();
     }
 
@@ -199,6 +205,20 @@ final class WaterTold {
                             lines(listing, i, 2, 3, 4),
                             Where.station(end.outlet().station())
                                     .at(end.outlet().x(), end.outlet().y())));
+        }
+        return rows;
+    }
+
+    private List<Row> waysOut(Listing listing) {
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < listing.rows().size(); i++) {
+            LandWater.WayOut way = water.land().waysOut().get(i);
+            List<Saying> row = listing.rows().get(i);
+            rows.add(
+                    new Row(
+                            row.get(0).in(units) + ", " + row.get(1).in(units),
+                            lines(listing, i, 2),
+                            Where.map(way.x(), way.y())));
         }
         return rows;
     }

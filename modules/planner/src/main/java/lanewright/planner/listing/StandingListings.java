@@ -24,6 +24,9 @@ public final class StandingListings {
 
     private static final double DAY = 24 * HOUR;
 
+    /** Flows that differ by no more than this part are the same: cells say no more. */
+    private static final double LITTLE = 0.02;
+
     private StandingListings() {}
 
     /** Every low spot, with what lies inside it, how sure it is, and how much rain fills it. */
@@ -128,6 +131,74 @@ public final class StandingListings {
                 Listing.cell(Quantity.count(border.ways())),
                 WaterListings.land(border.most(), border.isLeast()),
                 storm == null ? Listing.cell("– no storm given") : flow(border, storm));
+    }
+
+    /** The largest ways out over the boundary, each as it is and with the lane. */
+    public static Listing waysOut(WaterReport water, @Nullable StormReport storm) {
+        var rows = new ArrayList<List<Saying>>();
+        for (LandWater.WayOut way : water.land().waysOut()) {
+            rows.add(
+                    List.of(
+                            Listing.cell(way.name()),
+                            Double.isNaN(way.station())
+                                    ? Listing.cell("past an end of the lane")
+                                    : Saying.of(
+                                            "{}, {} " + (way.offset() < 0 ? "left" : "right"),
+                                            Quantity.station(way.station()),
+                                            Quantity.offset(Math.abs(way.offset()))),
+                            drains(way.before()),
+                            drains(way.after()),
+                            flow(way.before(), storm),
+                            flow(way.after(), storm),
+                            change(way, storm)));
+        }
+        return new Listing(
+                "boundary-ways-out",
+                water.land().isOwn()
+                        ? "The largest ways out over your boundary"
+                        : "The largest ways out over the edge of the survey",
+                List.of(
+                        Column.words("Name"),
+                        Column.words("Where"),
+                        Column.words("Drains, as it is"),
+                        Column.words("Drains, with the lane"),
+                        Column.words("Storm's flow, as it is"),
+                        Column.words("Storm's flow, with the lane"),
+                        Column.words("Changes by")),
+                rows,
+                0);
+    }
+
+    private static Saying drains(LandWater.@Nullable Exit exit) {
+        return exit == null
+                ? Listing.cell("– little or none")
+                : WaterListings.land(exit.drained(), exit.isLeast());
+    }
+
+    private static Saying flow(LandWater.@Nullable Exit exit, @Nullable StormReport storm) {
+        return storm == null
+                ? Listing.cell("– no storm given")
+                : exit == null
+                        ? Listing.cell("– little or none")
+                        : Listing.cell(Quantity.flow(discharge(exit, storm)));
+    }
+
+    private static double discharge(LandWater.@Nullable Exit exit, StormReport storm) {
+        return exit == null
+                ? 0
+                : StormReport.peak(storm.asked(), exit.drained(), exit.way()).discharge();
+    }
+
+    private static Saying change(LandWater.WayOut way, @Nullable StormReport storm) {
+        if (storm == null) {
+            return Listing.cell("– no storm given");
+        }
+        double was = discharge(way.before(), storm);
+        double is = discharge(way.after(), storm);
+        if (Math.abs(is - was) <= LITTLE * Math.max(is, was)) {
+            return Listing.cell("as before");
+        }
+        return Saying.of(is > was ? "{} more" : "{} less", Quantity.flow(Math.abs(is - was)));
     }
 
     private static Saying flow(LandWater.Border border, StormReport storm) {

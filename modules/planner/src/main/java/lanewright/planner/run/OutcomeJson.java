@@ -184,6 +184,7 @@ public final class OutcomeJson {
         all.add(StandingListings.rain(outcome.water()));
         all.add(StandingListings.wet(outcome.water()));
         all.add(StandingListings.border(outcome.water(), outcome.storm()));
+        all.add(StandingListings.waysOut(outcome.water(), outcome.storm()));
         all.add(WaterListings.inflows(outcome.water()));
         all.add(WaterListings.ditches(outcome.water()));
         all.add(WaterListings.sags(outcome.water()));
@@ -233,6 +234,7 @@ public final class OutcomeJson {
         json.writeStringField("currency", outcome.plan().currency());
         frame();
         survey();
+        benchmark();
         json.writeFieldName("headline");
         saying(outcome.headline());
         answers();
@@ -316,6 +318,22 @@ public final class OutcomeJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    /** The point that all heights in the field are taken from. */
+    private void benchmark() throws IOException {
+        String name = outcome.stakes().benchmark();
+        json.writeFieldName("benchmark");
+        if (name == null) {
+            json.writeNull();
+            return;
+        }
+        Quantity height = Quantity.height(outcome.stakes().benchmarkHeight());
+        json.writeStartObject();
+        json.writeStringField("name", name);
+        number("height", height.value());
+        json.writeStringField("words", Words.fine(height, units));
         json.writeEndObject();
     }
 

@@ -63,7 +63,7 @@ final class LandWater {
         for (Pool pool : water.gone()) {
             outlines(Role.WATER_BEFORE, pool, false);
         }
-        after();
+        built();
     }
 
     /** Water on the land as it is. */
@@ -72,11 +72,17 @@ final class LandWater {
             pool(pool, "");
         }
         water.pathsBefore().forEach(path -> flow(path.line()));
+        waysOut();
         water.pipes().stream().filter(course -> !course.pipe().toLay()).forEach(this::pipe);
     }
 
-    /** Water on the land with the lane built. */
+    /** Water on the land with the lane built, and where it goes out. */
     void after() {
+        built();
+        waysOut();
+    }
+
+    private void built() {
         for (Pool pool : water.after()) {
             WetPlace place = water.placeOf(pool);
             pool(pool, place == null ? "" : place.name() + ": ");
@@ -100,6 +106,13 @@ final class LandWater {
         water.drainage().ends().forEach(this::end);
         water.pathsAfter().forEach(path -> flow(path.line()));
         water.pipes().forEach(this::pipe);
+    }
+
+    /** Names of the largest ways out over the border. */
+    private void waysOut() {
+        for (lanewright.drainage.LandWater.WayOut way : water.land().waysOut()) {
+            land.label(way.name(), way.x(), way.y(), Role.WATER_TEXT, true, 1);
+        }
     }
 
     private void pool(Pool pool, String name) {

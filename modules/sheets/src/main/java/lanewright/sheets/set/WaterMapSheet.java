@@ -82,7 +82,9 @@ final class WaterMapSheet {
                         "Water before and after",
                         "Where does water go?",
                         answer);
-        double legend = LEGEND + LandWater.room(outcome.water());
+        // On narrow paper the note takes a line more.
+        double legend =
+                LEGEND + LandWater.room(outcome.water()) + (stacked ? Type.NOTE * Type.LEAD : 0);
         double height = flow.left() - legend - 8;
         double mapWidth = stacked ? flow.width() : (flow.width() - APART) / 2;
         double mapHeight = (stacked ? (height - APART) / 2 : height) - TITLE;

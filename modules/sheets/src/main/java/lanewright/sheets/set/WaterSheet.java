@@ -200,9 +200,14 @@ final class WaterSheet {
         }
         Listing border = StandingListings.border(water, storm);
         table(flow, border);
+        Listing ways = StandingListings.waysOut(water, storm);
+        table(flow, ways);
         if (!border.rows().isEmpty()) {
             flow.note(
-                    "Only land that was surveyed counts. Water that you send to a neighbour where"
+                    (ways.rows().isEmpty()
+                                    ? ""
+                                    : "B1 and so on stand on the maps of water before and after, as far as those reach. ")
+                            + "Only land that was surveyed counts. Water that you send to a neighbour where"
                             + " none or less went before may break the law: ask before you build.");
         }
     }
