@@ -21,6 +21,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WetPlace;
+import lanewright.drainage.storm.Ford;
+import lanewright.drainage.storm.Sized;
 import lanewright.lane.section.Section;
 import lanewright.measure.Finding;
 import lanewright.measure.Listing;
@@ -48,11 +50,14 @@ import org.junit.jupiter.api.Test;
 /** The sheets of the samples, as an owner would get them. */
 class SamplePlansTest {
 
+    private static final String FORD = "marrow-fold/plan-with-ford.json";
+
     private static final List<String> SAMPLES =
             List.of(
                     "marrow-fold/plan.json",
                     "wickle-bank/plan.json",
-                    "marrow-fold/plan-with-pipe.json");
+                    "marrow-fold/plan-with-pipe.json",
+                    FORD);
 
     /** A station, or a number with commas and decimals. */
     private static final Pattern NUMBER =
@@ -153,6 +158,38 @@ class SamplePlansTest {
             }
             assertEquals(List.of(), missing, sample);
         }
+    }
+
+    /** The last sample lies low over a draw: its water sheet says the ford, and what it can do. */
+    @Test
+    void theWaterSheetSaysAFordAndItsCaution() throws Exception {
+        Outcome outcome = outcome(FORD);
+        Sized crossing =
+                outcome.storm().sized().stream()
+                        .filter(each -> each.ford().isPresent())
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(crossing.raised().isPresent(), "pipes do once the lane is raised");
+        double raise = crossing.crossing().raise() + crossing.raised().get().by();
+        assertTrue(raise > Ford.HIGH, "by more than a foot: " + raise);
+        String sheet =
+                leaves(FORD).stream()
+                        .map(
+                                leaf ->
+                                        words(leaf.drawing().marks()).stream()
+                                                .map(Mark.Words::text)
+                                                .collect(Collectors.joining(" ")))
+                        .filter(page -> page.contains("A ford of rock instead"))
+                        .findFirst()
+                        .orElse("");
+        assertTrue(sheet.contains("Water"), sheet);
+        assertTrue(sheet.contains(crossing.crossing().name()), sheet);
+        // US National Weather Service: 6 in knocks people off their feet, 12 in floats a car.
+        assertTrue(
+                sheet.contains("Never drive or walk through moving water: 6 in knocks people off"),
+                sheet);
+        assertTrue(sheet.contains("12 in floats a car"), sheet);
+        assertTrue(sheet.contains("US National Weather Service"), sheet);
     }
 
     /** The PDF itself: what a reader of text finds on its pages has no other number in it. */
