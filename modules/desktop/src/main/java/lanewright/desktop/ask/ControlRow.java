@@ -100,6 +100,9 @@ final class ControlRow {
         String said = session.file().said(control.path());
         TextField text = field;
         ComboBox<String> combo = choice;
+        if (text != null) {
+            text.setPromptText(Typed.example(control.path(), session.file().plan()));
+        }
         if (text != null && !text.isFocused()) {
             text.setText(said);
         }

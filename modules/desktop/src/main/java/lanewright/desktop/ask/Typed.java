@@ -3,6 +3,7 @@ package lanewright.desktop.ask;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lanewright.measure.Quantity;
+import lanewright.measure.UnitSystem;
 import lanewright.measure.Written;
 import lanewright.planner.document.Plan;
 
@@ -22,16 +23,29 @@ final class Typed {
     private Typed() {}
 
     /**
+     * What may be written into a field that is empty, such as {@code 30 per ton}; empty where the
+     * field's own words say it. It is shown in the field, and a number alone has its unit.
+     *
+     * @param path which value of the plan
+     */
+    static String example(String path, Plan plan) {
+        boolean us = plan.units() == UnitSystem.US;
+        return path.endsWith(".price")
+                ? us ? "30 per ton" : "30 per t"
+                : path.endsWith(".inHand") ? us ? "200 tons" : "200 t" : "";
+    }
+
+    /**
      * A number alone has the unit that the field shows; loads in hand are as many tons as trucks of
      * the plan bring. Anything else stays as it was typed.
      *
      * @param typed what stands in the field
-     * @param shown what the field showed before, such as {@code 12 %}
+     * @param shown what the field showed before, such as {@code 12 %}; empty if only its example
      * @param path which value of the plan
      */
     static String meant(String typed, String shown, String path, Plan plan) {
         Matcher bare = BARE.matcher(typed);
-        Matcher unit = WITH_UNIT.matcher(shown);
+        Matcher unit = WITH_UNIT.matcher(shown.isEmpty() ? example(path, plan) : shown);
         if (bare.matches() && unit.matches()) {
             return bare.group(1) + unit.group(1);
         }

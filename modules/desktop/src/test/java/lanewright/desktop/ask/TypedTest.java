@@ -43,6 +43,16 @@ class TypedTest {
     }
 
     @Test
+    void anEmptyFieldTakesTheUnitOfTheExampleThatItShows() {
+        String path = "stone.materials[0].price";
+        assertEquals("30 per ton", Typed.example(path, plan));
+        assertEquals("26.50 per ton", Typed.meant("26.50", "", path, plan));
+        assertEquals("400 per load", Typed.meant("400 per load", "", path, plan));
+        assertEquals("90 tons", Typed.meant("90", "", "stone.materials[0].inHand", plan));
+        assertEquals("", Typed.example("grade.steepest", plan));
+    }
+
+    @Test
     void loadsInHandAreAsManyTonsAsTrucksBring() {
         String path = "stone.materials[0].inHand";
         assertEquals("126 tons", Typed.meant("7 loads", "200 tons", path, plan));
