@@ -222,6 +222,23 @@ class DeskWindowTest {
     }
 
     @Test
+    void aTapeIsPulledByTwoClicksOrByADragAndBothReadTheSame() throws Exception {
+        Hand hand = hand();
+        Session session = session("marrow-fold");
+        DeskWindow window = show(hand, session);
+        Node land = hand.see("land");
+        hand.click("tape");
+        hand.drag(land, 300, 200, 500, 260, 6);
+        String dragged = ((Label) hand.see("readout")).getText();
+        hand.clickAt(land, 300, 200);
+        hand.clickAt(land, 500, 260);
+        assertEquals(dragged, ((Label) hand.see("readout")).getText());
+        assertTrue(dragged.matches("[\\d.,]+ ft"), dragged);
+        hand.look("tape");
+        close(window);
+    }
+
+    @Test
     void everyQuestionOfTheFirstSampleOpens() throws Exception {
         walk("marrow-fold");
     }

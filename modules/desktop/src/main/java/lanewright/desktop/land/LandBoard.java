@@ -374,8 +374,8 @@ public final class LandBoard extends Board implements AutoCloseable {
     }
 
     private void paintTape(LandMarks marks) {
-        if (tape.size() == 2) {
-            marks.tape(tape, length(tape));
+        if (!tape.isEmpty()) {
+            marks.tape(tape, tape.size() == 2 ? length(tape) : "");
         }
     }
 
@@ -434,8 +434,7 @@ public final class LandBoard extends Board implements AutoCloseable {
             return;
         }
         if (taping.get()) {
-            tape.clear();
-            tape.add(under(event));
+            pull(event);
             return;
         }
         if (drawing == null && editing()) {
@@ -447,6 +446,18 @@ public final class LandBoard extends Board implements AutoCloseable {
             }
         }
         panning = true;
+    }
+
+    /** Puts an end of the tape: by two clicks, or by a press and where it is let go. */
+    private void pull(MouseEvent event) {
+        if (tape.size() != 1) {
+            tape.clear();
+        }
+        tape.add(under(event));
+        if (tape.size() == 2) {
+            readout.set(length(tape));
+        }
+        repaint();
     }
 
     private double[] under(MouseEvent event) {
@@ -553,7 +564,11 @@ public final class LandBoard extends Board implements AutoCloseable {
     }
 
     private void moved(MouseEvent event) {
-        readout.set(read(view.east(event.getX()), view.north(event.getY())));
+        boolean pulling = taping.get() && tape.size() == 1;
+        readout.set(
+                pulling
+                        ? length(List.of(tape.get(0), under(event)))
+                        : read(view.east(event.getX()), view.north(event.getY())));
         if (drawing == null) {
             setCursor(
                     (editing() && cornerAt(event.getX(), event.getY()) >= 0)
