@@ -3,8 +3,6 @@ package lanewright.planner.run;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -17,13 +15,11 @@ import lanewright.drainage.storm.StormAsked;
 import lanewright.drainage.storm.StormReport;
 import lanewright.earthwork.EarthOptions;
 import lanewright.earthwork.EarthworkReport;
-import lanewright.earthwork.Soil;
 import lanewright.ground.Ground;
 import lanewright.ground.GroundOptions;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.DesignRefused;
 import lanewright.lane.line.IntersectionPoint;
-import lanewright.lane.line.Place;
 import lanewright.lane.line.Profile;
 import lanewright.lane.line.VerticalPoint;
 import lanewright.lane.section.KeptSections;
@@ -36,19 +32,14 @@ import lanewright.lane.surface.TrueSolid;
 import lanewright.lane.volume.LaneVolumes;
 import lanewright.measure.Assumption;
 import lanewright.measure.Finding;
-import lanewright.measure.Nearest;
 import lanewright.measure.Progress;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.SideBySide;
-import lanewright.measure.Where;
 import lanewright.planner.document.GradePart;
-import lanewright.planner.document.PipeWorkPart;
 import lanewright.planner.document.Plan;
 import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
-import lanewright.planner.document.StonePart;
-import lanewright.planner.document.Trouble;
 import lanewright.planner.listing.DigListings;
 import lanewright.planner.pipes.PipeJob;
 import lanewright.planner.pipes.PipeJobs;
@@ -61,7 +52,6 @@ import lanewright.planner.work.Stakes;
 import lanewright.planner.work.WorkFacts;
 import lanewright.planner.work.WorkOrder;
 import lanewright.stone.StoneReport;
-import lanewright.stone.StoneTables;
 import lanewright.survey.Frame;
 import lanewright.survey.Survey;
 import lanewright.survey.SurveyException;
@@ -202,7 +192,7 @@ public final class Run {
     private Draft drafted(PlanFile file, boolean moving, Progress progress)
             throws SurveyException, DesignRefused, PlanException {
         Plan plan = file.plan();
-        checkNames(file);
+        PlanNames.check(file);
         Survey measured = survey(plan, progress.part(0, 0.45));
         Ground land =
                 ground.of(
@@ -377,7 +367,7 @@ public final class Run {
         findings.addAll(stakes.findings());
         findings.addAll(heaps.findings());
         findings.addAll(met.findings());
-        List<Finding> sorted = sorted(findings, lane.alignment());
+        List<Finding> sorted = FindingOrder.sorted(findings, lane.alignment());
 
         List<Assumption> assumptions = new ArrayList<>(draft.assumptions());
         assumptions.addAll(dirt.assumptions());
@@ -791,89 +781,5 @@ public final class Run {
         SectionSet set = cutting.of(lane, land, depth.topsoil(), depth.bearing(), Progress.NONE);
         LaneVolumes amounts = LaneVolumes.of(set);
         return amounts.cut().corrected() + amounts.earthFill();
-    }
-
-    /** Refuses names that are in no table, all at once and with their places in the file. */
-    private static void checkNames(PlanFile file) throws PlanException {
-        List<Trouble> troubles = new ArrayList<>();
-        List<StonePart.Material> materials = file.plan().stone().materials();
-        for (int i = 0; i < materials.size(); i++) {
-            StonePart.Material material = materials.get(i);
-            String field = "stone.materials[" + i + "]";
-            if (Double.isNaN(material.density())) {
-                known(material.kind(), StoneTables.weighed(), file, field + ".kind", troubles);
-            }
-            known(material.loose(), StoneTables.spread(), file, field + ".loose", troubles);
-        }
-        known(file.plan().earth().soil(), Soil.names(), file, "earth.soil", troubles);
-        PipeWorkPart pipes = file.plan().water().pipeWork();
-        List<String> stones = StoneTables.weighed();
-        known(pipes.beddingKind(), stones, file, "water.pipeWork.beddingKind", troubles);
-        known(pipes.riprapKind(), stones, file, "water.pipeWork.riprapKind", troubles);
-        if (!troubles.isEmpty()) {
-            troubles.sort(
-                    Comparator.comparingLong(Trouble::line).thenComparingLong(Trouble::column));
-            throw new PlanException(file.name(), troubles);
-        }
-    }
-
-    private static void known(
-            String name, List<String> names, PlanFile file, String field, List<Trouble> troubles) {
-        if (!names.contains(name)) {
-            troubles.add(
-                    file.trouble(
-                            field,
-                            "\"" + name + "\" is not in the table",
-                            Nearest.to(name, names)
-                                            .map(near -> "Did you mean \"" + near + "\"? ")
-                                            .orElse("")
-                                    + "There are: "
-                                    + String.join("; ", names)
-                                    + "."));
-        }
-    }
-
-    /** Worst first, then by question, then by station; what is equal stays in the order found. */
-    private static List<Finding> sorted(List<Finding> findings, Alignment line) {
-        List<Finding> sorted = new ArrayList<>(new LinkedHashSet<>(findings));
-        sorted.replaceAll(finding -> placed(finding, line));
-        sorted.sort(
-                Comparator.comparing(Finding::level)
-                        .thenComparing(finding -> !finding.code().equals(DAM))
-                        .thenComparing(Finding::topic)
-                        .thenComparingDouble(Run::station));
-        return sorted;
-    }
-
-    /** What can fail at once and hurt somebody below comes before all else. */
-    private static final String DAM = "lane-is-a-dam";
-
-    private static double station(Finding finding) {
-        Double from = finding.where().from();
-        return from == null ? Double.POSITIVE_INFINITY : from;
-    }
-
-    /** A finding that knows its place on the map, with its place beside the lane. */
-    private static Finding placed(Finding finding, Alignment line) {
-        Where where = finding.where();
-        Double x = where.x();
-        Double y = where.y();
-        if (where.from() != null || x == null || y == null) {
-            return finding;
-        }
-        Place place = line.place(x, y);
-        if (place == null) {
-            return finding;
-        }
-        return new Finding(
-                finding.code(),
-                finding.level(),
-                finding.topic(),
-                Where.beside(place.station(), place.offset()).at(x, y),
-                finding.says(),
-                finding.measured(),
-                finding.limit(),
-                finding.source(),
-                finding.remedy());
     }
 }
