@@ -57,6 +57,17 @@ public final class WetGround {
         return known;
     }
 
+    /** Whether the same squares are as wet; works them out. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other || (other instanceof WetGround wet && squares().equals(wet.squares()));
+    }
+
+    @Override
+    public int hashCode() {
+        return squares().hashCode();
+    }
+
     /** How wet, by rank among all squares with land. */
     public enum Step {
         /** The wettest tenth. */
@@ -97,6 +108,19 @@ public final class WetGround {
             this.index = index.clone();
             this.sorted =
                     Arrays.stream(index).filter(each -> !Double.isNaN(each)).sorted().toArray();
+        }
+
+        /** Whether the squares are the same and every index is, to the last bit. */
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Squares squares
+                    && cells.equals(squares.cells)
+                    && Arrays.equals(index, squares.index);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * cells.hashCode() + Arrays.hashCode(index);
         }
 
         /** The squares as cells. */

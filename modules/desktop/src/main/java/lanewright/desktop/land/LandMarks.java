@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import lanewright.desktop.look.Type;
+import lanewright.drainage.LandWater;
 import lanewright.drainage.LaneDrainage;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
@@ -237,7 +238,7 @@ final class LandMarks {
      * Water that sits, where it runs, and pipes.
      *
      * @param all whether hollows of the land that the lane leaves alone are told too, where water
-     *     is led off, and where ditches end
+     *     is led off, where ditches end, and the largest ways out over the boundary
      * @param step of the plan's rain after which it is told what stands, from 0; -1 for none
      */
     void water(Outcome outcome, boolean all, int step) {
@@ -287,6 +288,11 @@ final class LandMarks {
         }
         reliefs.forEach(relief -> words(relief, line));
         ends.forEach(this::words);
+        if (all) {
+            for (LandWater.WayOut out : outcome.water().land().waysOut()) {
+                label(Role.WATER_TEXT, out.name(), view.px(out.x()), view.py(out.y()), true);
+            }
+        }
         for (Pool pool : outcome.water().after()) {
             if (all
                     && outcome.water().places().stream()

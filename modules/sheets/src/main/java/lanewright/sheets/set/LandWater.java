@@ -66,13 +66,18 @@ final class LandWater {
         built();
     }
 
-    /** Water on the land as it is. */
+    /** Water on the land as it is, and where it goes out. */
     void before() {
+        asItIs();
+        waysOut();
+    }
+
+    /** Water on the land as it is. */
+    void asItIs() {
         for (Pool pool : water.before()) {
             pool(pool, "");
         }
         water.pathsBefore().forEach(path -> flow(path.line()));
-        waysOut();
         water.pipes().stream().filter(course -> !course.pipe().toLay()).forEach(this::pipe);
     }
 

@@ -55,7 +55,7 @@ final class WetGroundSheet {
                     square -> wet.step(square) == step);
         }
         new LandLane(land, beside, units).line();
-        new LandWater(land, beside.alignment(), outcome.water(), units).before();
+        new LandWater(land, beside.alignment(), outcome.water(), units).asItIs();
         var measured = new LandGround(land, outcome.survey(), outcome.ground(), units);
         Paper paper = Paper.of(units);
         Flow flow =
