@@ -327,22 +327,35 @@ final class Hand {
         pause(350);
     }
 
-    /** Opens a list and takes one of its words with the keys. */
+    /**
+     * Opens a list and takes one of its words with the keys; again if the list was not opened, for
+     * what comes in meanwhile may move it away under the pointer.
+     */
     void choose(String id, String words) {
-        Node node = see(id);
-        robot.clickOn(node);
-        settle();
-        javafx.scene.control.ComboBox<?> box = (javafx.scene.control.ComboBox<?>) node;
+        var box = (javafx.scene.control.ComboBox<?>) see(id);
         int wanted = on(() -> indexOf(box, words));
-        int now = on(() -> box.getSelectionModel().getSelectedIndex());
-        for (int i = now; i < wanted; i++) {
-            robot.push(KeyCode.DOWN);
+        for (int i = 0; i < 5 && now(box) != wanted; i++) {
+            robot.clickOn(box);
+            settle();
+            if (on(box::isShowing)) {
+                int way = wanted - now(box);
+                for (int k = 0; k < Math.abs(way); k++) {
+                    robot.push(way > 0 ? KeyCode.DOWN : KeyCode.UP);
+                }
+                robot.push(KeyCode.ENTER);
+            } else {
+                robot.push(KeyCode.ESCAPE);
+            }
+            settle();
         }
-        for (int i = now; i > wanted; i--) {
-            robot.push(KeyCode.UP);
+        if (now(box) != wanted) {
+            look("not-chosen");
+            throw new AssertionError(words + " could not be chosen from " + id);
         }
-        robot.push(KeyCode.ENTER);
-        settle();
+    }
+
+    private static int now(javafx.scene.control.ComboBox<?> box) {
+        return on(() -> box.getSelectionModel().getSelectedIndex());
     }
 
     private static int indexOf(javafx.scene.control.ComboBox<?> box, String words) {
