@@ -1,7 +1,6 @@
 package lanewright.drainage.flow;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
@@ -81,7 +80,7 @@ public final class FlowGrid {
             }
             int out = cells.at(pipe.pipe().outletX(), pipe.pipe().outletY());
             boolean away = link.outletVertex() < 0 || out < 0 || Double.isNaN(heights[out]);
-            if (in == out) {
+            if (in == out && !away) {
                 continue; // both ends in one cell: water is there already
             }
             heights[in] = Math.min(heights[in], link.inletHeight());
@@ -302,14 +301,6 @@ public final class FlowGrid {
             all.add(new Gathered(supply.cells() * cells.area(), supply.rim() > 0, way));
         }
         return all;
-    }
-
-    /** The longest way of water to a cell with land. */
-    public Way longest(int cell) {
-        int[] places = new int[cells.count()];
-        Arrays.fill(places, -1);
-        places[cell] = 0;
-        return gathered(places, 1).get(0).way();
     }
 
     /**
