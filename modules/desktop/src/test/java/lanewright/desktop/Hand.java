@@ -228,40 +228,31 @@ final class Hand {
         settle();
     }
 
+    private final javafx.scene.robot.Robot wheel = on(javafx.scene.robot.Robot::new);
+
     /** Rolls the wheel over the panel that holds a part until the part is in sight. */
     private void roll(Node part) {
         Node panel = on(() -> scrolling(part));
         if (panel == null) {
             return;
         }
-        boolean turned = false;
-        double last = Double.NaN;
-        int notches = 3;
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < 100; i++) {
             double off = on(() -> outOfSight(panel, part));
             if (off == 0) {
                 return;
             }
-            double top = on(() -> part.localToScene(part.getBoundsInLocal()).getMinY());
-            double moved = Math.abs(top - last);
-            if (!Double.isNaN(last) && (top - last) * off > 0) {
-                turned = !turned;
-            } else if (moved > 0) {
-                // A part that is far away is rolled to by more notches, most of the way at once.
-                double far = on(() -> far(panel, part));
-                notches = (int) Math.max(1, Math.min(60, 0.7 * far * notches / moved));
-            }
-            last = top;
             Bounds bounds = on(() -> panel.localToScreen(panel.getBoundsInLocal()));
             robot.moveTo(
                     new javafx.geometry.Point2D(
                             bounds.getMinX() + bounds.getWidth() - 30,
                             bounds.getMinY() + bounds.getHeight() / 2));
-            robot.scroll(
-                    notches,
-                    off > 0 != turned
-                            ? javafx.geometry.VerticalDirection.DOWN
-                            : javafx.geometry.VerticalDirection.UP);
+            // The screen that is only in memory moves a pixel a notch.
+            int notches = (int) Math.max(1, Math.min(400, 0.8 * on(() -> far(panel, part))));
+            on(
+                    () -> {
+                        wheel.mouseWheel(off > 0 ? -notches : notches);
+                        return null;
+                    });
             pause(30);
         }
         look("not-rolled");
