@@ -318,31 +318,22 @@ final class Hand {
         pause(350);
     }
 
-    /**
-     * Opens a list and takes one of its words with the keys; again if the list was not opened, for
-     * what comes in meanwhile may move it away under the pointer.
-     */
+    /** Opens a list and takes one of its words with the keys. */
     void choose(String id, String words) {
         var box = (javafx.scene.control.ComboBox<?>) see(id);
-        int wanted = on(() -> indexOf(box, words));
-        for (int i = 0; i < 5 && now(box) != wanted; i++) {
-            robot.clickOn(box);
-            settle();
-            if (on(box::isShowing)) {
-                int way = wanted - now(box);
-                for (int k = 0; k < Math.abs(way); k++) {
-                    robot.push(way > 0 ? KeyCode.DOWN : KeyCode.UP);
-                }
-                robot.push(KeyCode.ENTER);
-            } else {
-                robot.push(KeyCode.ESCAPE);
-            }
-            settle();
+        int way = on(() -> indexOf(box, words)) - now(box);
+        roll(box);
+        robot.clickOn(box);
+        settle();
+        if (!on(box::isShowing)) {
+            look("not-opened");
+            throw new AssertionError(id + " did not open");
         }
-        if (now(box) != wanted) {
-            look("not-chosen");
-            throw new AssertionError(words + " could not be chosen from " + id);
+        for (int i = 0; i < Math.abs(way); i++) {
+            robot.push(way > 0 ? KeyCode.DOWN : KeyCode.UP);
         }
+        robot.push(KeyCode.ENTER);
+        settle();
     }
 
     private static int now(javafx.scene.control.ComboBox<?> box) {

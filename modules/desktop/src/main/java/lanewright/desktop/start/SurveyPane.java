@@ -54,11 +54,21 @@ final class SurveyPane implements AutoCloseable {
 
     private static final String AS_FILE = "as the file says";
 
+    /** Room for what is told, px: nothing below it moves when more is told or less. */
+    private static final double TELLING = 112;
+
+    /** Room below the land for what was understood, px. */
+    private static final double UNDERSTOOD = 178;
+
+    /** Least width of what was understood of one file, px. */
+    private static final double COLUMN = 300;
+
     private final StartPane.Opening opening;
     private final BorderPane root = new BorderPane();
     private final LandBoard land = new LandBoard();
     private final VBox side = new VBox(12);
     private final VBox files = new VBox(12);
+    private final HBox understood = new HBox(24);
     private final Label says = new Label();
     private final Label trouble = new Label();
     private final ProgressBar bar = new ProgressBar(0);
@@ -84,6 +94,7 @@ final class SurveyPane implements AutoCloseable {
         title.getStyleClass().add("plan-name");
         says.setId("survey-says");
         says.setWrapText(true);
+        says.managedProperty().bind(says.textProperty().isNotEmpty());
         trouble.setId("survey-trouble");
         trouble.getStyleClass().add("wrong");
         trouble.setWrapText(true);
@@ -102,27 +113,47 @@ final class SurveyPane implements AutoCloseable {
         Button other = new Button("Something else");
         other.setId("other");
         other.setOnAction(event -> back.run());
+        VBox told = new VBox(6, says, trouble);
+        ScrollPane telling = new ScrollPane(told);
+        telling.setFitToWidth(true);
+        telling.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        telling.setMinHeight(TELLING);
+        telling.setMaxHeight(TELLING);
+        telling.setPrefHeight(TELLING);
+        telling.setFocusTraversable(false);
+        telling.getStyleClass().add("start-scroll");
+        VBox head = new VBox(8, title, telling, bar, new HBox(8, draw, other));
+        head.getStyleClass().add("survey-head");
+        head.setMinHeight(Region.USE_PREF_SIZE);
+        // What comes in with the reading stands last, so that what can be clicked stays.
         side.getChildren()
                 .addAll(
-                        title,
-                        says,
-                        trouble,
-                        bar,
-                        draw,
                         files,
-                        codes,
                         named("The lane is called", name),
                         named("Answers in", units),
                         named("Flat map", frame),
-                        other);
+                        codes);
         side.getStyleClass().add("page");
         side.setPrefWidth(380);
         ScrollPane scroll = new ScrollPane(side);
         scroll.setFitToWidth(true);
-        scroll.setPrefWidth(400);
+        scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.ALWAYS);
         scroll.getStyleClass().add("questions-scroll");
-        root.setLeft(scroll);
-        root.setCenter(land);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        VBox panel = new VBox(head, scroll);
+        panel.setPrefWidth(400);
+        root.setLeft(panel);
+        ScrollPane strip = new ScrollPane(understood);
+        strip.setId("survey-understood");
+        strip.setFitToWidth(true);
+        strip.setMinHeight(UNDERSTOOD);
+        strip.setMaxHeight(UNDERSTOOD);
+        strip.setPrefHeight(UNDERSTOOD);
+        strip.getStyleClass().add("start-scroll");
+        understood.getStyleClass().add("survey-understood");
+        BorderPane seen = new BorderPane(land);
+        seen.setBottom(strip);
+        root.setCenter(seen);
         Label readout = new Label();
         readout.textProperty().bind(land.readout());
         readout.getStyleClass().add("readout");
@@ -174,6 +205,7 @@ final class SurveyPane implements AutoCloseable {
                 Row row = new Row(whole);
                 rows.add(row);
                 files.getChildren().add(row.box);
+                understood.getChildren().add(row.understood);
             }
         }
         read();
@@ -223,7 +255,9 @@ final class SurveyPane implements AutoCloseable {
             if (!isGeoJson(path) && guess(path) != Holds.GRID) {
                 box.getChildren().add(named("Its columns", columns));
             }
-            box.getChildren().add(understood);
+            understood.setMinWidth(COLUMN);
+            HBox.setHgrow(understood, Priority.ALWAYS);
+            understood.setMaxWidth(Double.MAX_VALUE);
         }
 
         /** One crew measures in one unit: what is said of one file is taken up for the others. */
@@ -289,6 +323,9 @@ final class SurveyPane implements AutoCloseable {
 
         void tell(List<Reading> readings) {
             understood.getChildren().clear();
+            Label file = new Label("Understood of " + path.getFileName());
+            file.getStyleClass().add("row-title");
+            understood.getChildren().add(file);
             for (Reading reading : readings) {
                 if (!path.endsWith(Path.of(reading.file()))) {
                     continue;
