@@ -132,7 +132,8 @@ final class PieceWalk {
     private GroundAcross follow(double station, boolean before, LaneAt lane, Reading reading) {
         boolean turned = turned(station, before);
         looks++;
-        for (double far = reach; ; far *= 2) {
+        boolean glance = reading == Reading.HEIGHTS || reading == Reading.HEIGHTS_ONCE;
+        for (double far = glance ? reach / 2 : reach; ; far *= 2) {
             GroundAcross ground =
                     switch (reading) {
                         case ALL -> source.across(station, turned, far);
