@@ -18,6 +18,7 @@ import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
+import lanewright.desktop.session.WaterRow;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
@@ -304,6 +305,11 @@ final class QuestionCard {
         Node text = evidence.getChildren().get(at);
         evidence.getChildren().forEach(each -> each.pseudoClassStateChanged(POINTED, each == text));
         return text;
+    }
+
+    /** Shows a row of what is told of water, place by place; null if there is none. */
+    @Nullable Node show(WaterRow row) {
+        return water == null ? null : water.show(row);
     }
 
     private void evidence(List<Finding> found, UnitSystem units) {

@@ -9,6 +9,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import lanewright.desktop.look.Seldom;
 import lanewright.desktop.session.Session;
+import lanewright.desktop.session.WaterRow;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Topic;
 import lanewright.measure.Where;
@@ -80,6 +81,13 @@ public final class Questions {
                                 Platform.runLater(() -> point(now));
                             }
                         });
+        session.pointedRow()
+                .addListener(
+                        (seen, was, now) -> {
+                            if (now != null) {
+                                Platform.runLater(() -> point(now));
+                            }
+                        });
         list.heightProperty()
                 .addListener((seen, was, now) -> stay(was.doubleValue(), now.doubleValue()));
         open(session.open().get());
@@ -127,6 +135,14 @@ public final class Questions {
         Node text = card == null ? null : card.textOf(finding);
         if (text != null) {
             reveal(text);
+        }
+    }
+
+    private void point(WaterRow row) {
+        QuestionCard card = cards.get(Topic.WATER);
+        Node told = card == null ? null : card.show(row);
+        if (told != null) {
+            reveal(told);
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -14,6 +15,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
 import lanewright.desktop.session.Shown;
+import lanewright.desktop.session.WaterRow;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Where;
 import lanewright.planner.run.Outcome;
@@ -27,6 +29,8 @@ final class WaterRows {
 
     /** Rows shown of a group before the rest is asked for. */
     private static final int FIRST = 8;
+
+    private static final PseudoClass POINTED = PseudoClass.getPseudoClass("pointed");
 
     private static final String CLOSED = "M4 1 L9 6 L4 11 Z";
     private static final String OPENED = "M1 3 L11 3 L6 8.5 Z";
@@ -69,6 +73,38 @@ final class WaterRows {
             shown = groups;
             fill();
         }
+    }
+
+    /** Opens the group of a row and marks the row; null if there is none. */
+    @Nullable Node show(WaterRow wanted) {
+        String name = wanted.group().id();
+        WaterTold.Group group =
+                shown.stream().filter(each -> each.name().equals(name)).findFirst().orElse(null);
+        if (group == null || wanted.number() >= group.rows().size()) {
+            return null;
+        }
+        open.add(name);
+        if (wanted.number() >= FIRST) {
+            whole.add(name);
+        }
+        fill();
+        VBox place = places.get(name);
+        String id = id(group, wanted.number());
+        Node row =
+                place == null
+                        ? null
+                        : place.getChildren().stream()
+                                .filter(each -> id.equals(each.getId()))
+                                .findFirst()
+                                .orElse(null);
+        if (row != null) {
+            row.pseudoClassStateChanged(POINTED, true);
+        }
+        return row;
+    }
+
+    private static String id(WaterTold.Group group, int number) {
+        return "row-" + group.name() + "-" + number;
     }
 
     private void fill() {
@@ -177,6 +213,7 @@ final class WaterRows {
             show.setOnAction(event -> jump.accept(row.where()));
             told.getChildren().add(show);
         }
+        told.setId(id(group, number));
         told.getStyleClass().add("evidence-note");
         return told;
     }

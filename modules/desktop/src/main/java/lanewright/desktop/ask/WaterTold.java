@@ -2,6 +2,7 @@ package lanewright.desktop.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanewright.desktop.session.WaterRow;
 import lanewright.drainage.LandWater;
 import lanewright.drainage.Pool;
 import lanewright.drainage.WaterReport;
@@ -75,23 +76,27 @@ final class WaterTold {
                         told.hollows(),
                         told.downAndAcross(),
                         new Group(
-                                "reliefs",
+                                WaterRow.Group.RELIEFS.id(),
                                 "Where to lead water off",
                                 "Proposals, from the top of each way down. A dip is driven through,"
                                         + " a bar stops cars. What leaves the lane comes to"
                                         + " somebody's land: lead it onto ground that bears it, and"
                                         + " ask first.",
                                 told.reliefs()),
-                        new Group("ditch-ends", "Where the ditches end", "", told.ends()),
                         new Group(
-                                border.name(),
+                                WaterRow.Group.DITCH_ENDS.id(),
+                                "Where the ditches end",
+                                "",
+                                told.ends()),
+                        new Group(
+                                WaterRow.Group.BOUNDARY.id(),
                                 border.title(),
                                 "Only land that was surveyed counts. Water that you send to a"
                                         + " neighbor where none or less went before may break the"
                                         + " law: ask before you build.",
                                 told.border(border)),
                         new Group(
-                                waysOut.name(),
+                                WaterRow.Group.WAYS_OUT.id(),
                                 waysOut.title(),
                                 "As the land is, and with the lane.",
                                 told.waysOut(waysOut)));
@@ -126,7 +131,7 @@ final class WaterTold {
                         ? " Nobody has said how fast the ground takes water in; here it takes none."
                         : "";
         return new Group(
-                nests.name(),
+                WaterRow.Group.HOLLOWS.id(),
                 "Where water stands",
                 "With the lane built. How likely: from the depth and from how far the survey's"
                         + " heights may be off; under nine in ten it may be no hollow at all: look"
@@ -157,7 +162,7 @@ final class WaterTold {
                             places.get(i)));
         }
         return new Group(
-                listing.name(),
+                WaterRow.Group.DOWN_AND_ACROSS.id(),
                 listing.title(),
                 LaneDrainageListings.counted(water).in(units),
                 rows);

@@ -17,7 +17,6 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import lanewright.desktop.look.Board;
 import lanewright.desktop.look.CanvasBrush;
-import lanewright.desktop.look.Type;
 import lanewright.desktop.session.Ghost;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
@@ -30,9 +29,9 @@ import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.run.Draft;
 import lanewright.planner.run.Outcome;
-import lanewright.sheets.drawing.Anchor;
+import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Drawing;
 import lanewright.sheets.drawing.Mark;
-import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.survey.Survey;
 import org.jspecify.annotations.Nullable;
@@ -46,6 +45,12 @@ public final class LandBoard extends Board implements AutoCloseable {
 
     /** How near the pointer must be to take hold of something, px. */
     private static final double REACH = 11;
+
+    /** How much areas over the land hide of it. */
+    private static final double SEEN_THROUGH = 0.62;
+
+    /** How much what words stand on hides of what is below. */
+    private static final double WORDS_COVER = 0.86;
 
     private final BareLand land = new BareLand(this::repaint);
     private final WetLand wet = new WetLand(this::repaint);
@@ -65,9 +70,11 @@ public final class LandBoard extends Board implements AutoCloseable {
     private boolean dragged;
     private boolean panning;
     private List<LandMarks.Sign> signs = List.of();
+    private @Nullable WaterMarks waterSigns;
+    private List<Mark> drawn = List.of();
     private double @Nullable [] ringed;
     private final List<double[]> tape = new ArrayList<>();
-    private final List<double[]> drawn = new ArrayList<>();
+    private final List<double[]> points = new ArrayList<>();
     private @Nullable Consumer<List<double[]>> drawing;
 
     /** An empty board. */
@@ -137,7 +144,7 @@ public final class LandBoard extends Board implements AutoCloseable {
      * @param done is handed the points, local metres
      */
     public void draw(Consumer<List<double[]>> done) {
-        drawn.clear();
+        points.clear();
         drawing = done;
         setCursor(Cursor.CROSSHAIR);
         repaint();
@@ -246,19 +253,29 @@ public final class LandBoard extends Board implements AutoCloseable {
         if (wetShown()) {
             wet.paint(g, view, theme());
         }
-        var marks = new LandMarks(view, units);
-        marks.keepFree(new lanewright.sheets.drawing.Box(0, height - 48, 230, 48));
-        marks.keepFree(new lanewright.sheets.drawing.Box(width - 40, 0, 40, 70));
-        paintPlan(marks);
+        var plates = new Plates(view);
+        plates.keepFree(new Box(0, height - 48, 230, 48));
+        plates.keepFree(new Box(width - 40, 0, 40, 70));
+        var marks = new LandMarks(plates, view, units);
+        paintPlan(plates, marks);
         if (land.ground() != null) {
             marks.furniture();
         }
-        var pen = new Pen();
-        marks.marks().forEach(pen::add);
         if (seen != null) {
-            heights(pen, seen);
+            heights(plates, seen);
         }
-        CanvasBrush.paint(g, theme(), pen.drawing(Math.max(1, width), Math.max(1, height)), 0.62);
+        drawn = plates.above();
+        CanvasBrush.paint(g, theme(), drawing(plates.below()), SEEN_THROUGH);
+        CanvasBrush.paint(g, theme(), drawing(drawn), WORDS_COVER);
+    }
+
+    private Drawing drawing(List<Mark> marks) {
+        return new Drawing(Math.max(1, getWidth()), Math.max(1, getHeight()), marks);
+    }
+
+    /** The words that are drawn over the land now, with what they stand on. */
+    public List<Mark> drawnWords() {
+        return drawn;
     }
 
     /** Whether it is shown where the land stays wet; if so, that is asked for. */
@@ -274,25 +291,21 @@ public final class LandBoard extends Board implements AutoCloseable {
         return true;
     }
 
-    private void heights(Pen pen, Terrain.Painted seen) {
+    private void heights(Plates plates, Terrain.Painted seen) {
         int decimals = seen.step() * 5 < 1 ? 2 : 0;
         for (Terrain.Label label : seen.labels()) {
             if (view.sees(label.x(), label.y())) {
-                pen.add(
-                        new Mark.Words(
-                                Role.NOTE,
-                                Words.fixed(label.height(), decimals),
-                                view.px(label.x()),
-                                view.py(label.y()) - 3,
-                                Type.NOTE,
-                                false,
-                                Anchor.MIDDLE,
-                                label.turn()));
+                plates.turned(
+                        Role.NOTE,
+                        Words.fixed(label.height(), decimals),
+                        view.px(label.x()),
+                        view.py(label.y()) - 3,
+                        label.turn());
             }
         }
     }
 
-    private void paintPlan(LandMarks marks) {
+    private void paintPlan(Plates plates, LandMarks marks) {
         Survey measured = land.survey();
         Shots sorted = land.shots();
         Session opened = session;
@@ -307,7 +320,7 @@ public final class LandBoard extends Board implements AutoCloseable {
                 marks.codes(measured, sorted);
             }
             if (drawing != null) {
-                marks.tape(drawn, drawn.size() > 1 ? length(drawn) : "");
+                marks.tape(points, points.size() > 1 ? length(points) : "");
             } else if (opened != null && corners().size() > 1) {
                 marks.tape(corners(), "");
                 corners(marks);
@@ -316,24 +329,32 @@ public final class LandBoard extends Board implements AutoCloseable {
             return;
         }
         Shown shown = opened.shown().get();
-        keepCornersFree(marks);
+        keepCornersFree(plates);
         marks.lane(draft);
         Outcome outcome = shown.outcome();
+        // What matters most comes first, and has its place: what can hurt, and where water stands.
+        WaterMarks told = null;
         if (outcome != null) {
+            told = water(plates, opened, outcome);
+            told.shapes();
+            marks.hazards(outcome.hazards());
+            told.places();
+        }
+        marks.stations(draft);
+        marks.keepMarkerFree(draft, opened.marker().get());
+        marks.looks(shown.findings(), draft.design().alignment());
+        signs = marks.signs();
+        if (outcome != null && told != null) {
+            told.rest();
             Topic asked = opened.open().get();
             if (asked == Topic.EARTH || asked == Topic.ORDER || asked == Topic.FIELD) {
-                marks.heaps(outcome.heaps().heaps());
+                new HeapMarks(plates, view, units).heaps(outcome.heaps().heaps());
             }
-            int steps = outcome.water().land().steps().size();
-            marks.water(
-                    outcome,
-                    asked == Topic.WATER || asked == Topic.GROUND,
-                    asked == Topic.WATER ? opened.rainStepOf(steps) : -1);
-            marks.hazards(outcome.hazards());
-            if (opened.open().get() == Topic.FIELD) {
+            if (asked == Topic.FIELD) {
                 marks.stakes(outcome.stakes().stakes());
             }
         }
+        waterSigns = told;
         if (named && measured != null && sorted != null) {
             marks.codes(measured, sorted);
         }
@@ -342,8 +363,6 @@ public final class LandBoard extends Board implements AutoCloseable {
         if (other != null) {
             marks.ghost(other);
         }
-        marks.looks(shown.findings(), draft.design().alignment());
-        signs = marks.signs();
         marks.marker(draft, opened.marker().get());
         double[] place = ringed;
         if (place != null) {
@@ -353,12 +372,24 @@ public final class LandBoard extends Board implements AutoCloseable {
         paintTape(marks);
     }
 
-    private void keepCornersFree(LandMarks marks) {
+    private WaterMarks water(Plates plates, Session opened, Outcome outcome) {
+        Topic asked = opened.open().get();
+        int steps = outcome.water().land().steps().size();
+        return new WaterMarks(
+                plates,
+                view,
+                units,
+                outcome,
+                asked == Topic.WATER || asked == Topic.GROUND,
+                asked == Topic.WATER ? opened.rainStepOf(steps) : -1);
+    }
+
+    private void keepCornersFree(Plates plates) {
         if (editing()) {
             for (double[] corner : corners()) {
                 double x = view.px(corner[0]);
                 double y = view.py(corner[1]);
-                marks.keepFree(new lanewright.sheets.drawing.Box(x - 8, y - 8, 16, 16));
+                plates.keepFree(new Box(x - 8, y - 8, 16, 16));
             }
         }
     }
@@ -516,14 +547,14 @@ public final class LandBoard extends Board implements AutoCloseable {
         }
         double[] at = under(event);
         if (drawing != null) {
-            if (event.getClickCount() > 1 && drawn.size() > 1) {
+            if (event.getClickCount() > 1 && points.size() > 1) {
                 finishDrawing();
             } else if (event.getClickCount() == 1) {
                 Ground made = land.ground();
                 if (made != null && Double.isNaN(made.heightAt(at[0], at[1]))) {
                     readout.set("No ground was measured there: click where there is some.");
                 } else {
-                    drawn.add(at);
+                    points.add(at);
                 }
                 repaint();
             }
@@ -536,6 +567,11 @@ public final class LandBoard extends Board implements AutoCloseable {
         LandMarks.Sign sign = signAt(event.getX(), event.getY());
         if (sign != null) {
             opened.pointTo(sign.finding());
+            return;
+        }
+        Consumer<Session> row = waterAt(event.getX(), event.getY());
+        if (row != null) {
+            row.accept(opened);
             return;
         }
         Alignment line = draft.design().alignment();
@@ -553,13 +589,19 @@ public final class LandBoard extends Board implements AutoCloseable {
         return signs.stream().filter(each -> each.box().holds(x, y)).findFirst().orElse(null);
     }
 
+    /** What the sign of water at a place of the board opens, or null if there is none. */
+    private @Nullable Consumer<Session> waterAt(double x, double y) {
+        WaterMarks told = waterSigns;
+        return told == null ? null : told.at(x, y);
+    }
+
     private void finishDrawing() {
         Consumer<List<double[]>> done = drawing;
-        if (done != null && drawn.size() > 1) {
+        if (done != null && points.size() > 1) {
             drawing = null;
             setCursor(Cursor.DEFAULT);
-            done.accept(List.copyOf(drawn));
-            drawn.clear();
+            done.accept(List.copyOf(points));
+            points.clear();
         }
     }
 
@@ -573,6 +615,7 @@ public final class LandBoard extends Board implements AutoCloseable {
             setCursor(
                     (editing() && cornerAt(event.getX(), event.getY()) >= 0)
                                     || signAt(event.getX(), event.getY()) != null
+                                    || waterAt(event.getX(), event.getY()) != null
                             ? Cursor.HAND
                             : Cursor.DEFAULT);
         }
@@ -634,7 +677,7 @@ public final class LandBoard extends Board implements AutoCloseable {
             held = -1;
         }
         tape.clear();
-        drawn.clear();
+        points.clear();
         ringed = null;
         repaint();
     }

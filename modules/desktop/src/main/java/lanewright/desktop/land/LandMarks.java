@@ -7,16 +7,6 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import lanewright.desktop.look.Type;
-import lanewright.drainage.LandWater;
-import lanewright.drainage.LaneDrainage;
-import lanewright.drainage.Pool;
-import lanewright.drainage.WaterReport;
-import lanewright.drainage.WetPlace;
-import lanewright.drainage.along.DitchEnd;
-import lanewright.drainage.along.NamedOutlet;
-import lanewright.drainage.along.Relief;
-import lanewright.drainage.flow.FlowPath;
-import lanewright.drainage.pond.Trace;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Place;
 import lanewright.lane.section.Section;
@@ -27,32 +17,32 @@ import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.run.Draft;
 import lanewright.planner.run.Numbered;
-import lanewright.planner.run.Outcome;
 import lanewright.planner.work.Hazard;
-import lanewright.planner.work.HeapPlace;
 import lanewright.planner.work.Stake;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Face;
-import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
-import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.figure.HazardLine;
-import lanewright.sheets.figure.WaterSigns;
 import lanewright.survey.Survey;
-import org.jspecify.annotations.Nullable;
 
 /** Puts the lane, its water and what must be minded on the board, in the roles of the sheets. */
 final class LandMarks {
 
     private static final double FOOT = 0.3048;
 
-    /** From line to line of words on a plate, px. */
-    private static final double LEAD = 13;
-
     /** Least distance between two points whose same code is written beside both, px. */
     private static final double ALIKE_APART = 130;
+
+    /** Findings nearer to each other than this share a sign, px. */
+    private static final double TOGETHER = 14;
+
+    /** Most findings that share a sign. */
+    private static final int MOST_TOGETHER = 6;
+
+    /** Between two numbers of one sign, px. */
+    private static final double BETWEEN = 7;
 
     /** Where the sign of a finding is tried, px from its place: on it, then round about it. */
     private static final double[][] LOOKS = {
@@ -73,15 +63,13 @@ final class LandMarks {
 
     private final View view;
     private final UnitSystem units;
-    private final Clip clip;
-    private final Pen pen = new Pen();
-    private final List<Box> taken = new ArrayList<>();
+    private final Plates plates;
     private final List<Sign> signs = new ArrayList<>();
 
-    LandMarks(View view, UnitSystem units) {
+    LandMarks(Plates plates, View view, UnitSystem units) {
+        this.plates = plates;
         this.view = view;
         this.units = units;
-        this.clip = new Clip(view.width(), view.height());
     }
 
     /**
@@ -97,10 +85,6 @@ final class LandMarks {
         return List.copyOf(signs);
     }
 
-    List<Mark> marks() {
-        return pen.marks();
-    }
-
     /** Probe holes. */
     void probes(Survey survey) {
         survey.probes()
@@ -108,7 +92,8 @@ final class LandMarks {
                         probe -> {
                             double x = view.px(probe.x());
                             double y = view.py(probe.y());
-                            pen.area(Role.PLATE, Outline.circle(x, y, 4, 12))
+                            plates.shapes()
+                                    .area(Role.PLATE, Outline.circle(x, y, 4, 12))
                                     .line(Role.BREAKLINE, Outline.circle(x, y, 4, 12));
                         });
     }
@@ -122,7 +107,7 @@ final class LandMarks {
         if (!common.isBlank()) {
             String words = "points without a word: " + common;
             double half = Face.of(false).width(words, Type.NOTE) / 2 + 6;
-            plate(Role.NOTE, words, view.width() - half, view.height() - 8, false);
+            plates.plate(Role.NOTE, words, view.width() - half, view.height() - 8, false);
         }
         Map<String, List<double[]>> written = new HashMap<>();
         shots.seen(
@@ -137,7 +122,7 @@ final class LandMarks {
                     }
                     List<double[]> there = written.computeIfAbsent(code, each -> new ArrayList<>());
                     if (there.stream().noneMatch(at -> near(at, x, y))
-                            && label(Role.NOTE, code, x, y, false)) {
+                            && plates.label(Role.NOTE, code, x, y, false) != null) {
                         there.add(new double[] {x, y});
                     }
                 });
@@ -155,23 +140,24 @@ final class LandMarks {
         sides(line, sections, Section::right);
         double[] left = path(line, sections, s -> s.left().edge().offset());
         double[] right = path(line, sections, s -> s.right().edge().offset());
-        area(Role.LANE, ringed(left, right));
-        lines(Role.LANE_EDGE, left);
-        lines(Role.LANE_EDGE, right);
-        lines(Role.CATCH, path(line, sections, s -> caught(s.left())));
-        lines(Role.CATCH, path(line, sections, s -> caught(s.right())));
-        lines(Role.LIMIT, path(line, sections, s -> s.left().limit()));
-        lines(Role.LIMIT, path(line, sections, s -> s.right().limit()));
-        lines(Role.CENTRE, path(line, sections, s -> 0));
-        stations(line, sections);
+        plates.area(Role.LANE, ringed(left, right));
+        plates.lines(Role.LANE_EDGE, left);
+        plates.lines(Role.LANE_EDGE, right);
+        plates.lines(Role.CATCH, path(line, sections, s -> caught(s.left())));
+        plates.lines(Role.CATCH, path(line, sections, s -> caught(s.right())));
+        plates.lines(Role.LIMIT, path(line, sections, s -> s.left().limit()));
+        plates.lines(Role.LIMIT, path(line, sections, s -> s.right().limit()));
+        plates.lines(Role.CENTRE, path(line, sections, s -> 0));
+        plates.keepOff(left);
+        plates.keepOff(right);
     }
 
     /** A lane that is only looked at: its two edges in the accent. */
     void ghost(Draft draft) {
         Alignment line = draft.design().alignment();
         List<Section> sections = draft.sections().sections();
-        lines(Role.ACCENT, path(line, sections, s -> s.left().edge().offset()));
-        lines(Role.ACCENT, path(line, sections, s -> s.right().edge().offset()));
+        plates.lines(Role.ACCENT, path(line, sections, s -> s.left().edge().offset()));
+        plates.lines(Role.ACCENT, path(line, sections, s -> s.right().edge().offset()));
     }
 
     private static double caught(SideResult side) {
@@ -192,7 +178,7 @@ final class LandMarks {
                             != role(which.apply(sections.get(from)))) {
                 List<Section> run = sections.subList(from, i + 1);
                 if (sections.get(i).station() > sections.get(from).station()) {
-                    area(
+                    plates.area(
                             role(which.apply(sections.get(from))),
                             ringed(
                                     path(line, run, s -> which.apply(s).edge().offset()),
@@ -204,7 +190,9 @@ final class LandMarks {
     }
 
     /** Stations of a hundred feet or twenty metres, farther apart where they would crowd. */
-    private void stations(Alignment line, List<Section> sections) {
+    void stations(Draft draft) {
+        Alignment line = draft.design().alignment();
+        List<Section> sections = draft.sections().sections();
         double step = units == UnitSystem.US ? 100 * FOOT : 20;
         while (step * view.scale() < 56) {
             step *= units == UnitSystem.US ? 5 : 2.5;
@@ -225,233 +213,19 @@ final class LandMarks {
             if (!view.sees(line.x(at), line.y(at))) {
                 continue;
             }
-            pen.line(Role.TICK, ax, ay, bx, by);
+            plates.shapes().line(Role.TICK, ax, ay, bx, by);
             double away = 18 / Math.max(1, Math.hypot(bx - ax, by - ay));
             String words = Words.fine(Quantity.station(at), units);
-            if (!plate(Role.TEXT, words, ax + (ax - bx) * away, ay + (ay - by) * away + 4, false)) {
-                plate(Role.TEXT, words, bx + (bx - ax) * away, by + (by - ay) * away + 4, false);
+            if (plates.plate(
+                            Role.TEXT,
+                            words,
+                            ax + (ax - bx) * away,
+                            ay + (ay - by) * away + 4,
+                            false)
+                    == null) {
+                plates.plate(
+                        Role.TEXT, words, bx + (bx - ax) * away, by + (by - ay) * away + 4, false);
             }
-        }
-    }
-
-    /**
-     * Water that sits, where it runs, and pipes.
-     *
-     * @param all whether hollows of the land that the lane leaves alone are told too, where water
-     *     is led off, where ditches end, and the largest ways out over the boundary
-     * @param step of the plan's rain after which it is told what stands, from 0; -1 for none
-     */
-    void water(Outcome outcome, boolean all, int step) {
-        for (Pool pool : outcome.water().gone()) {
-            for (Trace ring : pool.spot().outline()) {
-                lines(Role.WATER_BEFORE, closed(traced(ring)));
-            }
-        }
-        for (FlowPath path : outcome.water().pathsAfter()) {
-            flow(traced(path.line()));
-        }
-        for (Pool pool : outcome.water().after()) {
-            for (Trace ring : pool.spot().outline()) {
-                area(Role.WATER, traced(ring));
-                lines(Role.WATER, closed(traced(ring)));
-            }
-        }
-        for (var placed : outcome.water().pipes()) {
-            var pipe = placed.pipe();
-            pen.line(
-                    Role.PIPE,
-                    view.px(pipe.inletX()),
-                    view.py(pipe.inletY()),
-                    view.px(pipe.outletX()),
-                    view.py(pipe.outletY()));
-        }
-        LaneDrainage drainage = outcome.water().drainage();
-        List<Relief> reliefs =
-                drainage.reliefs().stream()
-                        .filter(relief -> all && relief.device() != Relief.Device.NONE)
-                        .toList();
-        List<DitchEnd> ends = all ? drainage.ends() : List.of();
-        Alignment line = outcome.design().alignment();
-        reliefs.forEach(relief -> sign(relief, line));
-        ends.forEach(this::sign);
-        for (WetPlace place : outcome.water().places()) {
-            String depth =
-                    place.pool() == null
-                            ? ""
-                            : ": " + Words.of(Quantity.depth(place.depth()), units) + " deep";
-            label(
-                    Role.WATER_TEXT,
-                    with(place.name() + depth, after(outcome.water(), place.pool(), step)),
-                    view.px(place.x()),
-                    view.py(place.y()),
-                    true);
-        }
-        reliefs.forEach(relief -> words(relief, line));
-        ends.forEach(this::words);
-        if (all) {
-            for (LandWater.WayOut out : outcome.water().land().waysOut()) {
-                label(Role.WATER_TEXT, out.name(), view.px(out.x()), view.py(out.y()), true);
-            }
-        }
-        for (Pool pool : outcome.water().after()) {
-            if (all
-                    && outcome.water().places().stream()
-                            .noneMatch(place -> pool.equals(place.pool()))) {
-                plate(
-                        Role.WATER_TEXT,
-                        with(
-                                Words.of(Quantity.depth(pool.spot().depth()), units) + " deep",
-                                after(outcome.water(), pool, step)),
-                        view.px(pool.spot().x()),
-                        view.py(pool.spot().y()) + 4,
-                        true);
-            }
-        }
-    }
-
-    /** What stands in a hollow after a step of the rain, in words; empty if that is not known. */
-    private String after(WaterReport water, @Nullable Pool pool, int step) {
-        int at = pool == null ? -1 : water.after().indexOf(pool);
-        if (at < 0 || step < 0 || at >= water.land().spots().size()) {
-            return "";
-        }
-        double stands = water.land().spots().get(at).depths().get(step);
-        String name = water.land().steps().get(step).name();
-        return stands > 0
-                ? Words.of(Quantity.depth(stands), units) + " after " + name
-                : "dry after " + name;
-    }
-
-    private static List<String> with(String words, String below) {
-        return below.isEmpty() ? List.of(words) : List.of(words, below);
-    }
-
-    /** A proposal to lead water off. */
-    private void sign(Relief relief, Alignment line) {
-        Place from = WaterSigns.from(relief);
-        Place to = WaterSigns.to(relief);
-        if (view.sees(line.x(to), line.y(to))) {
-            WaterSigns.along(
-                    pen,
-                    WaterSigns.role(relief.device()),
-                    Outline.open(
-                            view.px(line.x(from)),
-                            view.py(line.y(from)),
-                            view.px(line.x(to)),
-                            view.py(line.y(to))));
-        }
-    }
-
-    /** Its letters and its station, or the letters alone. */
-    private void words(Relief relief, Alignment line) {
-        Place to = WaterSigns.to(relief);
-        double x = view.px(line.x(to));
-        double y = view.py(line.y(to));
-        String sign = relief.sign();
-        String station = Words.fine(Quantity.station(relief.station()), units);
-        if (!label(Role.WATER_TEXT, sign + " " + station, x + 3, y, false)) {
-            label(Role.WATER_TEXT, sign, x + 3, y, false);
-        }
-        keepFree(new Box(x - 6, y - 6, 12, 12));
-    }
-
-    /** Where a ditch lets its water out. */
-    private void sign(DitchEnd end) {
-        if (view.sees(end.outlet().x(), end.outlet().y())) {
-            double x = view.px(end.outlet().x());
-            double y = view.py(end.outlet().y());
-            WaterSigns.outlet(pen, WaterSigns.role(end), x, y);
-        }
-    }
-
-    /** What its owner calls the place. */
-    private void words(DitchEnd end) {
-        double x = view.px(end.outlet().x());
-        double y = view.py(end.outlet().y());
-        NamedOutlet named = end.named();
-        if (named != null) {
-            label(Role.WATER_TEXT, named.name(), x + 3, y, false);
-        }
-        keepFree(new Box(x - 5, y - 5, 10, 10));
-    }
-
-    /** Heaps of topsoil, with their volume. */
-    void heaps(List<HeapPlace> heaps) {
-        for (HeapPlace heap : heaps) {
-            double[][] outline = heap.outline();
-            double[] xy = new double[2 * outline[0].length];
-            for (int i = 0; i < outline[0].length; i++) {
-                xy[2 * i] = view.px(outline[0][i]);
-                xy[2 * i + 1] = view.py(outline[1][i]);
-            }
-            area(Role.HEAP, xy);
-            lines(Role.HEAP, closed(xy));
-        }
-        for (HeapPlace heap : heaps) {
-            heapWords(heap);
-        }
-    }
-
-    /** A heap's number and volume: on it, else beside it, else its number alone. */
-    private void heapWords(HeapPlace heap) {
-        double x = view.px(heap.x());
-        double y = view.py(heap.y());
-        if (!view.sees(heap.x(), heap.y())) {
-            return;
-        }
-        String number = "topsoil " + heap.number();
-        String whole =
-                number + ": " + Words.of(Quantity.volume(heap.form().volume()), units) + " loose";
-        double out = heap.reach() * view.scale() + 12;
-        for (String words : List.of(whole, number)) {
-            double half = Face.of(false).width(words, Type.NOTE) / 2 + 3;
-            if (plate(Role.TEXT, words, x, y + 4, false)) {
-                return;
-            }
-            for (double away = out; away < out + 80; away += 13) {
-                double[][] tries = {
-                    {0, -away},
-                    {0, away},
-                    {half, -away},
-                    {-half, -away},
-                    {half, away},
-                    {-half, away}
-                };
-                for (double[] by : tries) {
-                    if (plate(Role.TEXT, words, x + by[0], y + by[1] + 4, false)) {
-                        pen.line(Role.TICK, x, y, x + by[0], y + by[1] + (by[1] < 0 ? 8 : -8));
-                        return;
-                    }
-                }
-            }
-        }
-    }
-
-    private void flow(double[] xy) {
-        lines(Role.FLOW, xy);
-        int n = xy.length / 2;
-        if (n < 2) {
-            return;
-        }
-        int i = n / 2;
-        double dx = xy[2 * i] - xy[2 * i - 2];
-        double dy = xy[2 * i + 1] - xy[2 * i - 1];
-        double length = Math.hypot(dx, dy);
-        if (length > 0) {
-            double ux = dx / length * 8;
-            double uy = dy / length * 8;
-            double x = xy[2 * i];
-            double y = xy[2 * i + 1];
-            area(
-                    Role.FLOW,
-                    new double[] {
-                        x,
-                        y,
-                        x - ux - uy * 0.45,
-                        y - uy + ux * 0.45,
-                        x - ux + uy * 0.45,
-                        y - uy - ux * 0.45
-                    });
         }
     }
 
@@ -469,26 +243,26 @@ final class LandMarks {
                             : hazard.kind().isBuried() ? Role.BURIED : Role.HAZARD;
             if (xy.length == 2) {
                 double radius = Math.max(5, hazard.around() * view.scale());
-                pen.line(Role.HAZARD, Outline.circle(xy[0], xy[1], radius, 24));
+                plates.shapes().line(Role.HAZARD, Outline.circle(xy[0], xy[1], radius, 24));
             } else if (HazardLine.isLettered(role)) {
-                clip.line(xy).stream()
+                plates.seen(xy).stream()
                         .filter(run -> run.length >= 4)
                         .forEach(run -> lettered(role, run));
             } else {
-                lines(role, closed(xy));
+                plates.lines(role, Plates.closed(xy));
             }
             int middle = xy.length / 4 * 2;
-            label(Role.TEXT, hazard.name(), xy[middle], xy[middle + 1], false);
+            plates.label(Role.TEXT, hazard.name(), xy[middle], xy[middle + 1], false);
         }
     }
 
     /** A wire or a buried line. */
     private void lettered(Role role, double[] run) {
-        pen.line(role, run);
+        plates.shapes().line(role, run);
         Outline line = Outline.open(run);
-        HazardLine.crosses(pen, role, line);
+        HazardLine.crosses(plates.shapes(), role, line);
         HazardLine.letters(
-                line, (x, y) -> plate(Role.TEXT, HazardLine.letter(role), x, y + 3, true));
+                line, (x, y) -> plates.plate(Role.TEXT, HazardLine.letter(role), x, y + 3, true));
     }
 
     /** Offset stakes. */
@@ -496,42 +270,86 @@ final class LandMarks {
         for (Stake stake : stakes) {
             double x = view.px(stake.x());
             double y = view.py(stake.y());
-            pen.line(Role.TICK, x - 3, y, x + 3, y).line(Role.TICK, x, y - 3, x, y + 3);
+            plates.shapes().line(Role.TICK, x - 3, y, x + 3, y).line(Role.TICK, x, y - 3, x, y + 3);
         }
     }
 
-    /** A triangle with its number at each finding that has a place and asks for a look. */
+    /**
+     * A triangle at each finding that has a place and asks for a look, with its number; findings at
+     * one place share a triangle, and each opens by its own number.
+     */
     void looks(List<Finding> findings, Alignment line) {
         List<Finding> numbered = Numbered.of(findings);
+        List<Together> groups = new ArrayList<>();
         for (int i = 0; i < numbered.size(); i++) {
             double[] at = LandPlaces.of(numbered.get(i).where(), line);
-            if (at != null && view.sees(at[0], at[1])) {
-                Box plate = look(view.px(at[0]), view.py(at[1]), Words.fixed(i + 1, 0));
-                if (plate != null) {
-                    signs.add(new Sign(plate, numbered.get(i)));
-                }
+            if (at == null || !view.sees(at[0], at[1])) {
+                continue;
             }
+            double x = view.px(at[0]);
+            double y = view.py(at[1]);
+            Together with =
+                    groups.stream()
+                            .filter(each -> each.takes(x, y))
+                            .findFirst()
+                            .orElseGet(
+                                    () -> {
+                                        var made = new Together(x, y, new ArrayList<>());
+                                        groups.add(made);
+                                        return made;
+                                    });
+            with.numbers().add(i + 1);
+        }
+        groups.forEach(each -> look(each, numbered));
+    }
+
+    /** Findings so near to each other that one triangle stands for all. */
+    private record Together(double x, double y, List<Integer> numbers) {
+        boolean takes(double otherX, double otherY) {
+            return numbers.size() < MOST_TOGETHER && Math.hypot(otherX - x, otherY - y) < TOGETHER;
         }
     }
 
-    /** A triangle and its number on a plate, as near to its place as there is room. */
-    private @Nullable Box look(double x, double y, String number) {
-        double wide = 19 + Face.of(true).width(number, Type.NOTE);
+    /** A triangle and its numbers on a plate, as near to its place as there is room. */
+    private void look(Together group, List<Finding> numbered) {
+        List<String> words = group.numbers().stream().map(each -> Words.fixed(each, 0)).toList();
+        Face face = Face.of(true);
+        double wide =
+                19
+                        + words.stream().mapToDouble(each -> face.width(each, Type.NOTE)).sum()
+                        + BETWEEN * (words.size() - 1);
         for (double[] by : LOOKS) {
-            Box plate = new Box(x + by[0] - wide / 2, y + by[1] - 8, wide, 16);
-            if (isFree(plate)) {
-                taken.add(plate);
-                if (Math.hypot(by[0], by[1]) > 12) {
-                    pen.line(Role.TICK, x, y, x + by[0], y + by[1]);
-                }
-                pen.fill(Role.PLATE, plate);
-                pen.look(plate.x() + 8, plate.y() + 8, 12);
-                pen.bold(
-                        Role.TEXT, number, plate.x() + 16, plate.y() + 12, Type.NOTE, Anchor.START);
-                return plate;
+            double middle = group.x() + by[0] * Math.max(1, wide / 38);
+            Box plate = new Box(middle - wide / 2, group.y() + by[1] - 8, wide, 16);
+            if (!plates.isFree(plate)) {
+                continue;
             }
+            plates.keepFree(plate);
+            if (Math.hypot(by[0], by[1]) > 12) {
+                plates.shapes().line(Role.TICK, group.x(), group.y(), middle, group.y() + by[1]);
+            }
+            plates.words().fill(Role.PLATE, plate).look(plate.x() + 8, plate.y() + 8, 12);
+            double from = plate.x();
+            double x = from + 16;
+            for (int i = 0; i < words.size(); i++) {
+                double end = x + face.width(words.get(i), Type.NOTE);
+                plates.words()
+                        .bold(Role.TEXT, words.get(i), x, plate.y() + 12, Type.NOTE, Anchor.START);
+                double to = i == words.size() - 1 ? plate.right() : end + BETWEEN / 2;
+                Finding finding = numbered.get(group.numbers().get(i) - 1);
+                signs.add(new Sign(new Box(from, plate.y(), to - from, 16), finding));
+                from = to;
+                x = end + BETWEEN;
+            }
+            return;
         }
-        return null;
+    }
+
+    /** Keeps words off the place marker's ring. */
+    void keepMarkerFree(Draft draft, double station) {
+        Alignment line = draft.design().alignment();
+        double at = Math.max(0, Math.min(line.length(), station));
+        plates.keepFree(new Box(view.px(line.x(at)) - 8, view.py(line.y(at)) - 8, 16, 16));
     }
 
     /** The one place marker: a line right across and a ring, white-rimmed. */
@@ -546,17 +364,18 @@ final class LandMarks {
         double ay = view.py(line.y(left));
         double bx = view.px(line.x(right));
         double by = view.py(line.y(right));
-        pen.line(Role.PLATE_LINE, ax, ay, bx, by).line(Role.PLACE, ax, ay, bx, by);
+        plates.top().line(Role.PLATE_LINE, ax, ay, bx, by).line(Role.PLACE, ax, ay, bx, by);
         double x = view.px(line.x(at));
         double y = view.py(line.y(at));
-        pen.area(Role.MARKER, Outline.circle(x, y, 6, 24))
+        plates.top()
+                .area(Role.MARKER, Outline.circle(x, y, 6, 24))
                 .line(Role.PLACE, Outline.circle(x, y, 6, 24));
     }
 
     /** A ring about a place that was asked for. */
     void ring(double east, double north) {
         Outline ring = Outline.circle(view.px(east), view.py(north), 17, 36);
-        pen.line(Role.PLATE_LINE, ring).line(Role.ACCENT, ring);
+        plates.top().line(Role.PLATE_LINE, ring).line(Role.ACCENT, ring);
     }
 
     /** Scale bar and north, kept free of words. */
@@ -569,32 +388,28 @@ final class LandMarks {
         double left = 22;
         double base = view.height() - 20;
         Box plate = new Box(left - 10, base - 22, bar + 70, 32);
-        pen.fill(Role.PLATE, plate).frame(Role.HAIRLINE, plate);
-        pen.line(Role.TICK, left, base, left + bar, base);
+        plates.top().fill(Role.PLATE, plate).frame(Role.HAIRLINE, plate);
+        plates.top().line(Role.TICK, left, base, left + bar, base);
         for (int i = 0; i <= 2; i++) {
-            pen.line(Role.TICK, left + bar * i / 2, base - 5, left + bar * i / 2, base);
+            plates.top().line(Role.TICK, left + bar * i / 2, base - 5, left + bar * i / 2, base);
         }
         String unit = units == UnitSystem.US ? " ft" : " m";
-        pen.words(Role.TEXT, "0", left, base - 8, Type.NOTE, Anchor.MIDDLE);
-        pen.words(
-                Role.TEXT,
-                Words.fixed(length, length < 1 ? 2 : 0) + unit,
-                left + bar,
-                base - 8,
-                Type.NOTE,
-                Anchor.MIDDLE);
+        plates.top().words(Role.TEXT, "0", left, base - 8, Type.NOTE, Anchor.MIDDLE);
+        plates.top()
+                .words(
+                        Role.TEXT,
+                        Words.fixed(length, length < 1 ? 2 : 0) + unit,
+                        left + bar,
+                        base - 8,
+                        Type.NOTE,
+                        Anchor.MIDDLE);
         double x = view.width() - 22;
         double y = 26;
         Box north = new Box(x - 13, y - 18, 26, 54);
-        pen.fill(Role.PLATE, north).frame(Role.HAIRLINE, north);
-        pen.line(Role.TICK, x, y, x, y + 16);
-        pen.area(Role.TICK, Outline.closed(x, y - 12, x + 5, y + 2, x - 5, y + 2));
-        pen.bold(Role.TEXT, "N", x, y + 30, Type.NOTE, Anchor.MIDDLE);
-    }
-
-    /** Keeps a part of the board free of words. */
-    void keepFree(Box box) {
-        taken.add(box);
+        plates.top().fill(Role.PLATE, north).frame(Role.HAIRLINE, north);
+        plates.top().line(Role.TICK, x, y, x, y + 16);
+        plates.top().area(Role.TICK, Outline.closed(x, y - 12, x + 5, y + 2, x - 5, y + 2));
+        plates.top().bold(Role.TEXT, "N", x, y + 30, Type.NOTE, Anchor.MIDDLE);
     }
 
     /** A round or square handle that can be dragged. */
@@ -604,7 +419,7 @@ final class LandMarks {
         double r = chosen ? 7 : 5.5;
         Outline shape =
                 square ? Outline.box(x - r, y - r, 2 * r, 2 * r) : Outline.circle(x, y, r, 20);
-        pen.area(Role.MARKER, shape).line(chosen ? Role.ACCENT : Role.PLACE, shape);
+        plates.top().area(Role.MARKER, shape).line(chosen ? Role.ACCENT : Role.PLACE, shape);
     }
 
     /** A line that is being measured or drawn, with its length. */
@@ -615,15 +430,15 @@ final class LandMarks {
             xy[2 * i + 1] = view.py(corners.get(i)[1]);
         }
         if (corners.size() > 1) {
-            pen.line(Role.PLATE_LINE, xy).line(Role.ACCENT, xy);
+            plates.top().line(Role.PLATE_LINE, xy).line(Role.ACCENT, xy);
         }
         for (int i = 0; i < corners.size(); i++) {
             Outline dot = Outline.circle(xy[2 * i], xy[2 * i + 1], 4, 16);
-            pen.area(Role.MARKER, dot).line(Role.ACCENT, dot);
+            plates.top().area(Role.MARKER, dot).line(Role.ACCENT, dot);
         }
         if (!words.isBlank()) {
             int last = 2 * corners.size() - 2;
-            plate(Role.TEXT, words, xy[last] + 40, xy[last + 1] - 12, true);
+            plates.plate(Role.TEXT, words, xy[last] + 40, xy[last + 1] - 12, true);
         }
     }
 
@@ -639,22 +454,6 @@ final class LandMarks {
         return xy;
     }
 
-    private double[] traced(Trace trace) {
-        double[] xy = new double[2 * trace.size()];
-        for (int i = 0; i < trace.size(); i++) {
-            xy[2 * i] = view.px(trace.x(i));
-            xy[2 * i + 1] = view.py(trace.y(i));
-        }
-        return xy;
-    }
-
-    private static double[] closed(double[] xy) {
-        double[] round = java.util.Arrays.copyOf(xy, xy.length + 2);
-        round[xy.length] = xy[0];
-        round[xy.length + 1] = xy[1];
-        return round;
-    }
-
     private static double[] ringed(double[] there, double[] back) {
         double[] ring = java.util.Arrays.copyOf(there, there.length + back.length);
         for (int i = 0; i < back.length; i += 2) {
@@ -662,81 +461,5 @@ final class LandMarks {
             ring[there.length + i + 1] = back[back.length - 1 - i];
         }
         return ring;
-    }
-
-    private void area(Role role, double[] xy) {
-        double[] seen = clip.ring(xy);
-        if (seen.length > 0) {
-            pen.area(role, Outline.closed(seen));
-        }
-    }
-
-    private void lines(Role role, double[] xy) {
-        for (double[] run : clip.line(xy)) {
-            pen.line(role, run);
-        }
-    }
-
-    private boolean label(Role role, String words, double x, double y, boolean bold) {
-        return label(role, List.of(words), x, y, bold);
-    }
-
-    /** Lines of words beside a place, if there is room. */
-    private boolean label(Role role, List<String> lines, double x, double y, boolean bold) {
-        double half = wide(lines, bold) / 2 + 6;
-        double up = -5 - LEAD * (lines.size() - 1);
-        double[][] tries = {{half, up}, {-half, up}, {half, 13}, {-half, 13}};
-        for (double[] by : tries) {
-            if (plate(role, lines, x + by[0], y + by[1], bold)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static double wide(List<String> lines, boolean bold) {
-        return lines.stream()
-                .mapToDouble(line -> Face.of(bold).width(line, Type.NOTE))
-                .max()
-                .orElse(0);
-    }
-
-    private boolean plate(Role role, String words, double x, double y, boolean bold) {
-        return plate(role, List.of(words), x, y, bold);
-    }
-
-    /** Lines of words on a plate, the first in the middle of a place, if there is room. */
-    private boolean plate(Role role, List<String> lines, double x, double y, boolean bold) {
-        double half = wide(lines, bold) / 2 + 3;
-        Box box = new Box(x - half, y - 11, 2 * half, 15 + LEAD * (lines.size() - 1));
-        if (lines.get(0).isBlank() || !isFree(box)) {
-            return false;
-        }
-        taken.add(box);
-        pen.fill(Role.PLATE, box);
-        for (int i = 0; i < lines.size(); i++) {
-            double base = y + LEAD * i;
-            pen.words(role, lines.get(i), x, base, Type.NOTE, bold, Anchor.MIDDLE, 0);
-        }
-        return true;
-    }
-
-    /** Whether a part of the board lies wholly on it and nothing was written there. */
-    private boolean isFree(Box box) {
-        if (box.x() < 2
-                || box.right() > view.width() - 2
-                || box.y() < 2
-                || box.bottom() > view.height() - 2) {
-            return false;
-        }
-        for (Box other : taken) {
-            if (box.x() < other.right()
-                    && other.x() < box.right()
-                    && box.y() < other.bottom()
-                    && other.y() < box.bottom()) {
-                return false;
-            }
-        }
-        return true;
     }
 }

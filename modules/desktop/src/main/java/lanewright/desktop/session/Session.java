@@ -50,6 +50,8 @@ public final class Session implements AutoCloseable {
     private final BooleanProperty wetGround = new SimpleBooleanProperty(false);
     private final ObjectProperty<Topic> open = new SimpleObjectProperty<>(Topic.LINE);
     private final ReadOnlyObjectWrapper<@Nullable Finding> pointed = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<@Nullable WaterRow> pointedRow =
+            new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Run.@Nullable Land> land = new ReadOnlyObjectWrapper<>();
     private @Nullable Gesture gesture;
 
@@ -153,6 +155,18 @@ public final class Session implements AutoCloseable {
         open.set(finding.topic());
         pointed.set(null);
         pointed.set(finding);
+    }
+
+    /** The row of the card of water that was pointed at last; null if none was. */
+    public ReadOnlyObjectProperty<@Nullable WaterRow> pointedRow() {
+        return pointedRow.getReadOnlyProperty();
+    }
+
+    /** Opens the question of water, and points at a row of its card. */
+    public void pointTo(WaterRow row) {
+        open.set(Topic.WATER);
+        pointedRow.set(null);
+        pointedRow.set(row);
     }
 
     /** What undo would take back, or empty. */
