@@ -14,15 +14,30 @@ final class Edges {
     /** In place of a cell and a tile: out of the survey. */
     static final int OUTSIDE = -1;
 
-    private double[] heights = new double[64];
-    private double[] lows = new double[64];
-    private int[] cells = new int[64];
-    private int[] others = new int[64];
-    private int[] tiles = new int[64];
-    private int[] roots = new int[64];
-    private int[] otherTiles = new int[64];
-    private int[] otherRoots = new int[64];
+    private double[] heights;
+    private double[] lows;
+    private int[] cells;
+    private int[] others;
+    private int[] tiles;
+    private int[] roots;
+    private int[] otherTiles;
+    private int[] otherRoots;
     private int size;
+
+    Edges() {
+        this(64);
+    }
+
+    private Edges(int room) {
+        heights = new double[room];
+        lows = new double[room];
+        cells = new int[room];
+        others = new int[room];
+        tiles = new int[room];
+        roots = new int[room];
+        otherTiles = new int[room];
+        otherRoots = new int[room];
+    }
 
     int size() {
         return size;
@@ -72,16 +87,12 @@ final class Edges {
         if (size == heights.length) {
             grow();
         }
-        put(size, height, low, cell, other);
-        tiles[size] = tile;
-        roots[size] = root;
-        otherTiles[size] = otherTile;
-        otherRoots[size] = otherRoot;
+        put(size, height, low, cell, other, tile, root, otherTile, otherRoot);
         return size++;
     }
 
     private void grow() {
-        int more = 2 * size;
+        int more = Math.max(64, 2 * size);
         heights = Arrays.copyOf(heights, more);
         lows = Arrays.copyOf(lows, more);
         cells = Arrays.copyOf(cells, more);
@@ -92,11 +103,24 @@ final class Edges {
         otherRoots = Arrays.copyOf(otherRoots, more);
     }
 
-    private void put(int at, double height, double low, int cell, int other) {
+    private void put(
+            int at,
+            double height,
+            double low,
+            int cell,
+            int other,
+            int tile,
+            int root,
+            int otherTile,
+            int otherRoot) {
         heights[at] = height;
         lows[at] = low;
         cells[at] = cell;
         others[at] = other;
+        tiles[at] = tile;
+        roots[at] = root;
+        otherTiles[at] = otherTile;
+        otherRoots[at] = otherRoot;
     }
 
     void clear() {
@@ -151,23 +175,18 @@ final class Edges {
 
     /** Only the chosen ones, in the order given. */
     Edges chosen(int[] which, int count) {
-        var kept = new Edges();
-        kept.heights = new double[count];
-        kept.lows = new double[count];
-        kept.cells = new int[count];
-        kept.others = new int[count];
-        kept.tiles = new int[count];
-        kept.roots = new int[count];
-        kept.otherTiles = new int[count];
-        kept.otherRoots = new int[count];
-        kept.size = count;
+        var kept = new Edges(count);
         for (int i = 0; i < count; i++) {
             int edge = which[i];
-            kept.put(i, heights[edge], lows[edge], cells[edge], others[edge]);
-            kept.tiles[i] = tiles[edge];
-            kept.roots[i] = roots[edge];
-            kept.otherTiles[i] = otherTiles[edge];
-            kept.otherRoots[i] = otherRoots[edge];
+            kept.add(
+                    heights[edge],
+                    lows[edge],
+                    cells[edge],
+                    others[edge],
+                    tiles[edge],
+                    roots[edge],
+                    otherTiles[edge],
+                    otherRoots[edge]);
         }
         return kept;
     }
@@ -208,11 +227,8 @@ final class Edges {
                 if (keys[at] == pair) {
                     int known = slots[at];
                     if (isBefore(height, low, cell, other, edges, known)) {
-                        edges.put(known, height, low, cell, other);
-                        edges.tiles[known] = tile;
-                        edges.roots[known] = root;
-                        edges.otherTiles[known] = otherTile;
-                        edges.otherRoots[known] = otherRoot;
+                        edges.put(
+                                known, height, low, cell, other, tile, root, otherTile, otherRoot);
                     }
                     return;
                 }

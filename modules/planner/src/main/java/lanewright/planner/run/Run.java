@@ -189,27 +189,36 @@ public final class Run {
         }
     }
 
-    private Draft drafted(PlanFile file, boolean moving, Progress progress)
-            throws SurveyException, DesignRefused, PlanException {
-        Plan plan = file.plan();
-        PlanNames.check(file);
-        Survey measured = survey(plan, progress.part(0, 0.45));
-        Ground land =
-                ground.of(
-                        List.of(measured),
-                        () -> Ground.of(measured, GroundOptions.USUAL, progress.part(0.45, 0.8)));
-        refuseEmpty(land);
+    /** What a lane lies on, and its line. */
+    private record Site(
+            Survey measured, Ground land, Places places, Depths depth, Alignment line) {}
+
+    private Site site(Plan plan, Progress progress) throws SurveyException, DesignRefused {
+        Survey measured = survey(plan, progress.part(0, 0.55));
+        Ground land = joined(measured, progress.part(0.55, 1));
         var places = new Places(measured.frame(), measured.originX(), measured.originY());
         Depths depth =
                 depths.of(
                         List.of(plan.earth(), land), () -> Depths.of(plan.earth(), measured, land));
         List<IntersectionPoint> corners = Designs.corners(plan.line(), places);
         Alignment line = alignment.of(List.of(corners), () -> Alignment.of(corners));
+        return new Site(measured, land, places, depth, line);
+    }
+
+    private Draft drafted(PlanFile file, boolean moving, Progress progress)
+            throws SurveyException, DesignRefused, PlanException {
+        Plan plan = file.plan();
+        PlanNames.check(file);
+        Site site = site(plan, progress.part(0, 0.8));
+        Survey measured = site.measured;
+        Ground land = site.land;
+        Depths depth = site.depth;
+        Alignment line = site.line;
         progress.check();
         GradeProposal laid = null;
         if (plan.grade().points().isEmpty()) {
             GradeProposal last = moving ? laidLast(line) : null;
-            laid = last == null ? lay(plan, line, land, depth, places, progress) : last;
+            laid = last == null ? lay(plan, site, progress) : last;
         }
         GradePart grade = laid == null ? plan.grade() : GradeLaying.written(plan, laid);
         LaneDesign lane = design(plan, line, grade);
@@ -527,32 +536,23 @@ public final class Run {
             throws SurveyException, DesignRefused {
         drafted.begin();
         Plan plan = file.plan();
-        Survey measured = survey(plan, progress.part(0, 0.4));
-        Ground land =
-                ground.of(
-                        List.of(measured),
-                        () -> Ground.of(measured, GroundOptions.USUAL, progress.part(0.4, 0.7)));
-        refuseEmpty(land);
-        var places = new Places(measured.frame(), measured.originX(), measured.originY());
-        Depths depth =
-                depths.of(
-                        List.of(plan.earth(), land), () -> Depths.of(plan.earth(), measured, land));
-        List<IntersectionPoint> corners = Designs.corners(plan.line(), places);
-        Alignment line = alignment.of(List.of(corners), () -> Alignment.of(corners));
-        GradeProposal laid = lay(plan, line, land, depth, places, progress);
+        Site site = site(plan, progress.part(0, 0.7));
+        Ground land = site.land;
+        Alignment line = site.line;
+        GradeProposal laid = lay(plan, site, progress);
         LaneDesign lane = design(plan, line, GradeLaying.written(plan, laid));
-        SectionSet cut = cut(lane, land, depth, progress.part(0.7, 0.75));
+        SectionSet cut = cut(lane, land, site.depth, progress.part(0.7, 0.75));
         WaterReport flows;
         synchronized (settlingOne) {
             BuiltSurface surface = built(lane, land, progress.part(0.75, 0.8));
             CompositeSurface whole = whole(surface, progress.part(0.8, 0.85));
-            List<GivenPipe> pipes = LandInputs.pipes(plan.water(), places);
-            WaterOptions asked = LandInputs.water(plan, measured, places);
+            List<GivenPipe> pipes = LandInputs.pipes(plan.water(), site.places);
+            WaterOptions asked = LandInputs.water(plan, site.measured, site.places);
             flows = flows(land, cut, whole, pipes, asked, progress.part(0.85, 1));
         }
         GradeProposal reasoned = reasoned(plan, laid, cut, flows);
         progress.report(1, "grade laid");
-        return new LaidGrade(measured, reasoned, GradeLaying.written(plan, reasoned));
+        return new LaidGrade(site.measured, reasoned, GradeLaying.written(plan, reasoned));
     }
 
     /**
@@ -587,12 +587,7 @@ public final class Run {
      */
     public Land land(PlanFile file, Progress progress) throws SurveyException {
         Survey measured = survey(file.plan(), progress.part(0, 0.6));
-        Ground made =
-                ground.of(
-                        List.of(measured),
-                        () -> Ground.of(measured, GroundOptions.USUAL, progress.part(0.6, 1)));
-        refuseEmpty(made);
-        return new Land(measured, made);
+        return new Land(measured, joined(measured, progress.part(0.6, 1)));
     }
 
     /**
@@ -612,10 +607,14 @@ public final class Run {
      */
     public Ground ground(PlanFile file, Progress progress) throws SurveyException {
         Survey measured = survey(file, progress.part(0, 0.5));
+        return joined(measured, progress.part(0.5, 1));
+    }
+
+    private Ground joined(Survey measured, Progress progress) throws SurveyException {
         Ground land =
                 ground.of(
                         List.of(measured),
-                        () -> Ground.of(measured, GroundOptions.USUAL, progress.part(0.5, 1)));
+                        () -> Ground.of(measured, GroundOptions.USUAL, progress));
         refuseEmpty(land);
         return land;
     }
@@ -715,17 +714,17 @@ public final class Run {
     }
 
     /** Lays a grade, and says what it moves beside a straight one. */
-    private GradeProposal lay(
-            Plan plan, Alignment line, Ground land, Depths depth, Places places, Progress progress)
+    private GradeProposal lay(Plan plan, Site site, Progress progress)
             throws DesignRefused, SurveyException {
-        List<GivenPipe> pipes = LandInputs.pipes(plan.water(), places);
+        List<GivenPipe> pipes = LandInputs.pipes(plan.water(), site.places);
+        Alignment line = site.line;
         return laying.of(
                 List.of(
                         plan.grade(),
                         plan.ends(),
                         line,
-                        land,
-                        depth,
+                        site.land,
+                        site.depth,
                         plan.shapes(),
                         plan.along(),
                         plan.work(),
@@ -735,10 +734,10 @@ public final class Run {
                             GradeLaying.lay(
                                     plan,
                                     line,
-                                    land,
-                                    depth.topsoil(),
+                                    site.land,
+                                    site.depth.topsoil(),
                                     Designs.typical(plan, line.length()),
-                                    grade -> judged(plan, line, land, depth, pipes, grade));
+                                    grade -> judged(plan, site, pipes, grade));
                     if (laid.points().size() < 3) {
                         return laid;
                     }
@@ -748,38 +747,39 @@ public final class Run {
                     var last = new GradePart.Point(Double.POSITIVE_INFINITY, end, 0);
                     LaneDesign straight =
                             design(plan, line, plan.grade().laid(List.of(first, last), List.of()));
-                    double plain = moved(straight, land, depth, progress);
+                    double plain = moved(straight, site, progress);
                     LaneDesign ours = design(plan, line, GradeLaying.written(plan, laid));
                     return laid.because(
                             Saying.of(
                                     "Digs and fills {} in all; one straight grade from end to end"
                                             + " would move {}.",
-                                    Quantity.volume(moved(ours, land, depth, progress)),
+                                    Quantity.volume(moved(ours, site, progress)),
                                     Quantity.volume(plain)));
                 });
     }
 
     private GradeLaying.Judged judged(
-            Plan plan,
-            Alignment line,
-            Ground land,
-            Depths depth,
-            List<GivenPipe> pipes,
-            GradeProposal grade)
-            throws DesignRefused {
-        LaneDesign lane = design(plan, line, GradeLaying.written(plan, grade));
-        SectionSet set = cutting.of(lane, land, depth.topsoil(), depth.bearing(), Progress.NONE);
-        LaneVolumes amounts = LaneVolumes.of(set);
+            Plan plan, Site site, List<GivenPipe> pipes, GradeProposal grade) throws DesignRefused {
+        LaneDesign lane = design(plan, site.line, GradeLaying.written(plan, grade));
+        SectionSet set = tried(lane, site);
         return new GradeLaying.Judged(
-                amounts.cut().corrected() + amounts.earthFill(),
+                moved(set),
                 DitchLook.of(lane, set.sections(), pipes, plan.grade().edgeAboveGround()));
     }
 
-    /** Cut and fill together, m³. */
-    private double moved(LaneDesign lane, Ground land, Depths depth, Progress progress) {
+    private double moved(LaneDesign lane, Site site, Progress progress) {
         progress.check();
-        SectionSet set = cutting.of(lane, land, depth.topsoil(), depth.bearing(), Progress.NONE);
-        LaneVolumes amounts = LaneVolumes.of(set);
+        return moved(tried(lane, site));
+    }
+
+    private SectionSet tried(LaneDesign lane, Site site) {
+        return cutting.of(
+                lane, site.land, site.depth.topsoil(), site.depth.bearing(), Progress.NONE);
+    }
+
+    /** Cut and fill together, m³. */
+    private static double moved(SectionSet sections) {
+        LaneVolumes amounts = LaneVolumes.of(sections);
         return amounts.cut().corrected() + amounts.earthFill();
     }
 }
