@@ -2,8 +2,12 @@ package lanewright.drainage.storm;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import lanewright.drainage.DitchWater;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.DitchReach;
@@ -47,6 +51,11 @@ final class DitchStorm {
     /** Lower ones are not worth building, m. */
     private static final double LOW_DAM = 0.1;
 
+    /**
+     * What comes out so little under the bottom of a ditch comes out in it, m: heights are rough.
+     */
+    private static final double BED = 0.01;
+
     /** A ditch steeper than this wants a lining and no dams (US Army, EN5465), rise over run. */
     private static final double LINED = 0.08;
 
@@ -54,6 +63,7 @@ final class DitchStorm {
     private final List<DitchWater> ditches;
     private final List<Run> runs = new ArrayList<>();
     private final List<Taken> taken = new ArrayList<>();
+    private final Function<AtRelief, SizedRelief> sizing;
     private final int[][] runOf;
 
     /** Water on its way: what it drained, in what time, and how much it was at its most. */
@@ -122,43 +132,87 @@ final class DitchStorm {
      *
      * @param run the run
      * @param at number of its piece
-     * @param leaves whether it is what leaves that piece, or what a proposal takes out of it
+     * @param by the proposal that takes it out of that piece; null if it is what leaves the piece
      */
-    private record Source(Run run, int at, boolean leaves) {}
+    private record Source(Run run, int at, @Nullable Taken by) {}
+
+    /** A proposal that takes water out of a run, if it can be built. */
+    private static final class Taken {
+        final Relief relief;
+        final Run run;
+        final int at;
+
+        /** The run beside which a pipe comes out on the other side, if there is one. */
+        final @Nullable Run into;
+
+        final int intoAt;
+
+        /** How a pipe is sized, once its water is known. */
+        @Nullable SizedRelief sized;
+
+        /** What it takes, as it comes out again; null if it is not built and takes nothing. */
+        @Nullable Water water;
+
+        Taken(Relief relief, Run run, int at, @Nullable Run into, int intoAt) {
+            this.relief = relief;
+            this.run = run;
+            this.at = at;
+            this.into = into;
+            this.intoAt = intoAt;
+        }
+    }
 
     /**
-     * A proposal that takes water out of a run.
+     * The storm with every proposal for the ditches built.
      *
-     * @param relief the proposal
-     * @param run where it takes it
-     * @param at number of the piece in that run
-     * @param into the run that a pipe leads it into, or null if it leads it away
-     * @param intoAt number of the piece in that run
+     * @param reliefs every relief culvert on a ditch, in the order of the proposals
+     * @param turnOuts every turn-out likewise
+     * @param ditches the ditches, in their own order
      */
-    private record Taken(Relief relief, Run run, int at, @Nullable Run into, int intoAt) {}
+    record Relieved(
+            List<SizedRelief> reliefs, List<TurnedOut> turnOuts, List<SizedDitch> ditches) {}
 
-    private DitchStorm(StormAsked asked, List<DitchWater> ditches) {
+    private DitchStorm(
+            StormAsked asked, List<DitchWater> ditches, Function<AtRelief, SizedRelief> sizing) {
         this.asked = asked;
         this.ditches = ditches;
+        this.sizing = sizing;
         runOf = new int[ditches.size()][];
-    }
-
-    static List<SizedDitch> of(StormAsked asked, List<DitchWater> ditches) {
-        return new DitchStorm(asked, ditches).sized();
-    }
-
-    /**
-     * What comes to each relief culvert with every other proposal for the ditches in place, in the
-     * order of the proposals; those that lie on no ditch are left out.
-     */
-    static List<AtRelief> at(StormAsked asked, List<DitchWater> ditches, List<Relief> reliefs) {
-        return new DitchStorm(asked, ditches).taken(reliefs);
-    }
-
-    private List<AtRelief> taken(List<Relief> reliefs) {
         for (int i = 0; i < ditches.size(); i++) {
             part(i);
         }
+    }
+
+    /** The ditches as they run with no proposal built. */
+    static List<SizedDitch> of(StormAsked asked, List<DitchWater> ditches) {
+        var storm =
+                new DitchStorm(
+                        asked,
+                        ditches,
+                        at -> {
+                            throw new IllegalStateException("no proposal was asked for");
+                        });
+        storm.lead();
+        return storm.sized();
+    }
+
+    /**
+     * The ditches with every proposal built that can be: a pipe that no size serves is not, and
+     * leaves its water in the ditch. A pipe is sized when the water has come to it, and what it
+     * carries goes on in the ditch that it comes out in, to the pipes there. Proposals that lie on
+     * no ditch are left out.
+     *
+     * @param sizing the pipe for what comes to a relief culvert
+     */
+    static Relieved relieved(
+            StormAsked asked,
+            List<DitchWater> ditches,
+            List<Relief> reliefs,
+            Function<AtRelief, SizedRelief> sizing) {
+        return new DitchStorm(asked, ditches, sizing).relieved(reliefs);
+    }
+
+    private Relieved relieved(List<Relief> reliefs) {
         for (Relief relief : reliefs) {
             Side side =
                     switch (relief.way()) {
@@ -171,13 +225,18 @@ final class DitchStorm {
             }
         }
         lead();
-        List<AtRelief> all = new ArrayList<>();
+        List<SizedRelief> pipes = new ArrayList<>();
+        List<TurnedOut> turnOuts = new ArrayList<>();
         for (Taken each : taken) {
-            if (each.relief().pipe() != null) {
-                all.add(arriving(each));
+            Water water = each.water;
+            if (each.sized != null) {
+                pipes.add(each.sized);
+            } else if (water != null) {
+                turnOuts.add(
+                        new TurnedOut(each.relief, flow(water), water.area(), water.isLeast()));
             }
         }
-        return all;
+        return new Relieved(List.copyOf(pipes), List.copyOf(turnOuts), sized());
     }
 
     private void take(Relief relief, Side side) {
@@ -197,9 +256,49 @@ final class DitchStorm {
                     intoAt = there;
                 }
             }
-            taken.add(new Taken(relief, run, at, into, intoAt));
+            boolean round = into != null && comesTo(into, intoAt, run, at, new HashSet<>());
+            taken.add(new Taken(relief, run, at, round ? null : into, intoAt));
             return;
         }
+    }
+
+    /**
+     * Whether water in a piece may come to another one, down ditches and through the proposals so
+     * far: a pipe that led it there again would lead it round.
+     */
+    private boolean comesTo(Run from, int piece, Run run, int at, Set<Source> seen) {
+        if (from == run && piece <= at) {
+            return true;
+        }
+        if (!seen.add(new Source(from, piece, null))) {
+            return false;
+        }
+        for (Taken each : taken) {
+            if (each.run == from
+                    && each.at >= piece
+                    && each.into != null
+                    && comesTo(each.into, each.intoAt, run, at, seen)) {
+                return true;
+            }
+        }
+        for (DitchWater.Onward onward : ditches.get(from.ditch).onward()) {
+            if (onward.outlet() == from.outlet) {
+                Run next = runs.get(runOf[onward.ditch()][onward.piece()]);
+                if (comesTo(next, place(next, onward.piece()), run, at, seen)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Number of a ditch's piece in a run that has it. */
+    private static int place(Run run, int piece) {
+        int i = 0;
+        while (run.pieces[i] != piece) {
+            i++;
+        }
+        return i;
     }
 
     /** Number of the first piece of a run, from its top, that a station lies in; else -1. */
@@ -213,10 +312,28 @@ final class DitchStorm {
         return -1;
     }
 
-    private AtRelief arriving(Taken each) {
-        Water water = each.run().at[each.at()];
-        DitchWater.Piece piece =
-                ditches.get(each.run().ditch).pieces().get(each.run().pieces[each.at()]);
+    /**
+     * Builds a proposal, if it can be, for the water that has come to it, and takes that out of the
+     * ditch; of several at one piece the first that can be built takes all.
+     */
+    private void build(Taken each) {
+        Run run = each.run;
+        Water water = run.cut[each.at] ? Water.NONE : run.at[each.at];
+        if (each.relief.pipe() == null) {
+            each.water = water;
+            run.cut[each.at] = true;
+            return;
+        }
+        SizedRelief sized = sizing.apply(arriving(each, water));
+        each.sized = sized;
+        if (sized.isBuilt()) {
+            each.water = timed(water, water.time() + sized.through());
+            run.cut[each.at] = true;
+        }
+    }
+
+    private AtRelief arriving(Taken each, Water water) {
+        DitchWater.Piece piece = ditches.get(each.run.ditch).pieces().get(each.run.pieces[each.at]);
         double runoff =
                 water.area() > 0
                         ? asked.peak(
@@ -226,22 +343,21 @@ final class DitchStorm {
                                         water.slope())
                                 .runoff()
                         : 0;
+        CulvertLine pipe = Objects.requireNonNull(each.relief.pipe());
         return new AtRelief(
-                each.relief(),
+                each.relief,
                 water.area(),
                 water.isLeast(),
                 new FlowGrid.Way(water.way(), water.fall()),
                 water.time(),
                 new Gathered(flow(water), runoff),
                 Double.isNaN(piece.bank()) ? piece.depth() : Math.min(piece.depth(), piece.bank()),
-                each.into() != null);
+                each.into == null
+                        ? Double.NaN
+                        : Sizing.bottom(ditches.get(each.into.ditch), pipe.outletStation()));
     }
 
     private List<SizedDitch> sized() {
-        for (int i = 0; i < ditches.size(); i++) {
-            part(i);
-        }
-        lead();
         List<SizedDitch> all = new ArrayList<>();
         for (int i = 0; i < ditches.size(); i++) {
             List<SizedReach> reaches = new ArrayList<>();
@@ -321,21 +437,16 @@ final class DitchStorm {
             for (DitchWater.Onward onward : ditches.get(source.ditch).onward()) {
                 if (onward.outlet() == source.outlet) {
                     Run run = runs.get(runOf[onward.ditch()][onward.piece()]);
-                    for (int i = 0; i < run.pieces.length; i++) {
-                        if (run.pieces[i] == onward.piece()) {
-                            run.sources
-                                    .get(i)
-                                    .add(new Source(source, source.pieces.length - 1, true));
-                        }
-                    }
+                    run.sources
+                            .get(place(run, onward.piece()))
+                            .add(new Source(source, source.pieces.length - 1, null));
                 }
             }
         }
         for (Taken each : taken) {
-            each.run().cut[each.at()] = true;
-            Run into = each.into();
+            Run into = each.into;
             if (into != null) {
-                into.sources.get(each.intoAt()).add(new Source(each.run(), each.at(), false));
+                into.sources.get(each.intoAt).add(new Source(each.run, each.at, each));
             }
         }
     }
@@ -357,10 +468,9 @@ final class DitchStorm {
             int i = run.done;
             for (Source source : run.sources.get(i)) {
                 lead(source.run(), source.at());
-                if (source.run().done > source.at()) {
-                    run.into
-                            .get(i)
-                            .add(source.leaves() ? source.run().out : source.run().at[source.at()]);
+                Water comes = source.run().done > source.at() ? comes(source) : null;
+                if (comes != null) {
+                    run.into.get(i).add(comes);
                 }
             }
             DitchWater.Piece piece = ditches.get(run.ditch).pieces().get(run.pieces[i]);
@@ -372,10 +482,24 @@ final class DitchStorm {
             water = water.with(beside(piece));
             water = down(water, Math.max(before, water.time()), piece);
             run.at[i] = water;
+            for (Taken each : taken) {
+                if (each.run == run && each.at == i) {
+                    build(each);
+                }
+            }
             run.out = run.cut[i] ? Water.NONE : water;
             run.done++;
             run.busy = false;
         }
+    }
+
+    /** What comes from a source; null if nothing of it is led here. */
+    private static @Nullable Water comes(Source source) {
+        Taken by = source.by();
+        if (by == null) {
+            return source.run().out;
+        }
+        return by.sized != null && by.sized.intoDitch() ? by.water : null;
     }
 
     /** What comes into a piece from beside it. */
@@ -433,7 +557,8 @@ final class DitchStorm {
      * @param time in which it gathers, s
      * @param peak the flow at its height
      * @param brim how deep water may stand in the ditch there before it runs out over a bank, m
-     * @param intoDitch whether the culvert comes out in the ditch across
+     * @param across height of the bottom of the ditch across, where the culvert comes to it, m; NaN
+     *     without one, or if that ditch led the water round to the culvert again
      */
     record AtRelief(
             Relief relief,
@@ -443,7 +568,13 @@ final class DitchStorm {
             double time,
             Peak peak,
             double brim,
-            boolean intoDitch) {}
+            double across) {
+
+        /** Whether a pipe comes out in the ditch across, and not under it on lower ground. */
+        boolean intoDitch(CulvertLine line) {
+            return line.outlet().height() >= across - BED;
+        }
+    }
 
     private static Water timed(Water water, double time) {
         return new Water(
@@ -492,6 +623,7 @@ final class DitchStorm {
                             && (Math.max(high, grade) - Math.min(low, grade) > GRADE_BREAK
                                     || length + piece.length() > LONGEST
                                     || comesIn
+                                    || run.cut[i - 1]
                                     || (grade > LEVEL) != (high > LEVEL)
                                     || !piece.shape()
                                             .equals(ditch.pieces().get(run.pieces[first]).shape()));

@@ -13,10 +13,28 @@ import lanewright.drainage.along.Relief;
  * @param sized the storm at it, and the pipes that carry it
  * @param brim how deep water may stand in the ditch there before it runs out over a bank, m
  * @param basin how much deeper than the bottom of the ditch its inlet lies, m
- * @param intoDitch whether it comes out in the ditch across, which then carries that water too
+ * @param intoDitch whether it comes out in the ditch across, which then carries that water too;
+ *     else it comes out on the ground: there is no ditch, or it lies higher, or it would lead the
+ *     water round to this culvert again
  */
 public record SizedRelief(
         Relief relief, Sized sized, double brim, double basin, boolean intoDitch) {
+
+    /**
+     * Whether it can be built: it lies in its place, and a pipe carries the storm, or none comes.
+     */
+    public boolean isBuilt() {
+        return relief.fits() && (sized.isDry() || sized.least().isPresent());
+    }
+
+    /** Time that water takes through it at the speed at which it leaves, s; zero if none runs. */
+    double through() {
+        return sized.least()
+                .map(each -> each.headwater().outletVelocity())
+                .filter(speed -> speed > 0)
+                .map(speed -> sized.crossing().line().length() / speed)
+                .orElse(0.0);
+    }
 
     /** Whether it is the ditch and not the lane that says how high water may stand. */
     public boolean isBrimful() {

@@ -74,7 +74,7 @@ final class Sizing {
     }
 
     /** Height of a ditch's bottom at a station between its ends, m. */
-    private static double bottom(DitchWater water, double station) {
+    static double bottom(DitchWater water, double station) {
         List<DitchReach.Point> points = water.ditch().points();
         DitchReach.Point before = points.get(0);
         for (DitchReach.Point point : points) {
@@ -94,7 +94,7 @@ final class Sizing {
         Peak peak = asked.peak(0, crossing.drained(), time, StormReport.slope(crossing.way()));
         double fall = fall(crossing);
         double tail = tail(tailwater(crossing, peak.discharge()));
-        Sized found = sized(crossing, time, peak, Double.POSITIVE_INFINITY);
+        Sized found = sized(crossing, time, peak, Double.POSITIVE_INFINITY, true);
         boolean none = !found.isDry() && found.least().isEmpty();
         Optional<Sized.Raised> higher =
                 none ? raised(crossing, peak.discharge(), fall, tail) : Optional.empty();
@@ -136,10 +136,10 @@ final class Sizing {
                         Crossing.Tailwater.FREE);
         return new SizedRelief(
                 at.relief(),
-                sized(crossing, at.time(), at.peak(), standing),
+                sized(crossing, at.time(), at.peak(), standing, at.intoDitch(line)),
                 at.brim(),
                 basin,
-                at.intoDitch());
+                at.intoDitch(line));
     }
 
     private static double fall(Crossing crossing) {
@@ -155,12 +155,13 @@ final class Sizing {
      *
      * @param brim how deep water may stand before it runs elsewhere than over the lane, m; infinite
      *     where it does not
+     * @param ditched whether a ditch below its outlet takes its water, if there is one
      */
-    private Sized sized(Crossing crossing, double time, Peak peak, double brim) {
+    private Sized sized(Crossing crossing, double time, Peak peak, double brim, boolean ditched) {
         double allowed = Math.min(brim, crossing.line().room() - StormReport.FREEBOARD);
         double fall = fall(crossing);
         double discharge = peak.discharge();
-        Crossing.Tailwater below = tailwater(crossing, discharge);
+        Crossing.Tailwater below = ditched ? tailwater(crossing, discharge) : crossing.tailwater();
         double tail = tail(below);
         if (!(discharge > 0) || allowed <= 0) {
             return new Sized(

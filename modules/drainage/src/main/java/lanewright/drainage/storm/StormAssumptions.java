@@ -105,7 +105,8 @@ final class StormAssumptions {
                     new Assumption(
                             "what a relief culvert carries",
                             Saying.of(
-                                    "what gathers in the ditch below the proposal above it; out of"
+                                    "what gathers in the ditch below the proposal above it, and"
+                                            + " what others lead into that ditch; out of"
                                             + " a basin deeper than the ditch where no pipe has"
                                             + " room higher; water may stand up to the brim of the"
                                             + " ditch, dammed below the inlet, and no nearer than"

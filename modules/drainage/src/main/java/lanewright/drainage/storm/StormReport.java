@@ -27,14 +27,19 @@ import lanewright.measure.Assumption;
  * @param sized every crossing, those that wet places want first
  * @param reliefs every relief culvert that is proposed, each with what gathers below the proposal
  *     above it
- * @param ditches every ditch that has land draining through it
+ * @param turnOuts every turn-out of a ditch that is proposed
+ * @param ditches every ditch that has land draining through it, with no proposal built
+ * @param relieved the same ditches with every proposal for them built that can be; empty if there
+ *     is none
  * @param assumptions what the answers rest on
  */
 public record StormReport(
         StormAsked asked,
         List<Sized> sized,
         List<SizedRelief> reliefs,
+        List<TurnedOut> turnOuts,
         List<SizedDitch> ditches,
+        List<SizedDitch> relieved,
         List<Assumption> assumptions) {
 
     /** Water is kept this far below the edge of the lane, m: half a foot. Our choice. */
@@ -50,7 +55,9 @@ public record StormReport(
     public StormReport {
         sized = List.copyOf(sized);
         reliefs = List.copyOf(reliefs);
+        turnOuts = List.copyOf(turnOuts);
         ditches = List.copyOf(ditches);
+        relieved = List.copyOf(relieved);
         assumptions = List.copyOf(assumptions);
     }
 
@@ -72,16 +79,18 @@ public record StormReport(
             List<Relief> reliefs) {
         var sizing = new Sizing(asked, channels);
         List<Sized> sized = crossings.stream().map(sizing::of).toList();
-        List<SizedRelief> relieved =
-                DitchStorm.at(asked, channels, reliefs).stream().map(sizing::of).toList();
+        DitchStorm.Relieved built = DitchStorm.relieved(asked, channels, reliefs, sizing::of);
+        boolean proposed = !built.reliefs().isEmpty() || !built.turnOuts().isEmpty();
         List<SizedDitch> ditches = DitchStorm.of(asked, channels);
         boolean none = sized.isEmpty() && ditches.isEmpty();
         return new StormReport(
                 asked,
                 sized,
-                relieved,
+                built.reliefs(),
+                built.turnOuts(),
                 ditches,
-                none ? List.of() : StormAssumptions.of(asked, !relieved.isEmpty()));
+                proposed ? built.ditches() : List.of(),
+                none ? List.of() : StormAssumptions.of(asked, !built.reliefs().isEmpty()));
     }
 
     /** The storm at a relief culvert; empty for any other proposal. */

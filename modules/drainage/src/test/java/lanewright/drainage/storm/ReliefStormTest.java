@@ -279,4 +279,167 @@ class ReliefStormTest {
         assertTrue(low.sized().least().isEmpty());
         assertFalse(low.isBrimful());
     }
+
+    /** The same rain however long it lasts: flows then add up. */
+    private static final StormAsked EVEN =
+            new StormAsked(
+                    Double.NaN,
+                    10,
+                    GraphicalPeak.Storm.II,
+                    STORM.lands(),
+                    "stiff clay",
+                    Optional.of(
+                            DesignRain.ofIntensities(
+                                    List.of(300.0, 86_400.0),
+                                    List.of(10.0),
+                                    List.of(List.of(HARD), List.of(HARD)))));
+
+    private static Relief pipe(int number, Side from, double station, double outlet) {
+        double sign = from == Side.LEFT ? 1 : -1;
+        var line =
+                new CulvertLine(
+                        station,
+                        station,
+                        from,
+                        new Corner(-3 * sign, 50),
+                        new Corner(4 * sign, outlet),
+                        7,
+                        0.8);
+        return new Relief(
+                Relief.Device.RELIEF_PIPE,
+                from == Side.LEFT ? Descents.Way.LEFT_DITCH : Descents.Way.RIGHT_DITCH,
+                station,
+                from.across(),
+                0.03,
+                75,
+                Saying.plain("lower"),
+                "a table",
+                number,
+                line,
+                true,
+                50,
+                List.of(line));
+    }
+
+    private static SizedReach endingAt(SizedDitch ditch, double foot) {
+        return ditch.reaches().stream()
+                .filter(reach -> Math.abs(reach.foot() - foot) < 1e-9)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    @Tag("outside")
+    @DisplayName(
+            "what comes into both ditches leaves by their outlets, turn-outs and pipes | mass"
+                    + " balance, rational method C·i·A under rain of one intensity, worked by hand"
+                    + " | derived")
+    void whatComesIntoBothDitchesLeavesThem() {
+        // A piece of 5 m: 0.70 of 9 m² of gravel and 0.30 of pasture, 50 m² left and 10 m² right.
+        double left = 0.70 * 9 + 0.30 * 50;
+        double right = 0.70 * 9 + 0.30 * 10;
+        StormReport report =
+                StormReport.of(
+                        EVEN,
+                        List.of(),
+                        List.of(ditch(Side.LEFT, 50, 0.4), ditch(Side.RIGHT, 10, 0.4)),
+                        List.of(
+                                pipe(1, Side.LEFT, 60, 49.8),
+                                turnOut(110),
+                                pipe(2, Side.LEFT, 150, 40),
+                                pipe(3, Side.RIGHT, 120, 49.8)));
+        List<SizedRelief> pipes = report.reliefs();
+        assertTrue(pipes.stream().allMatch(SizedRelief::isBuilt));
+        double[] flows = {12 * left, 8 * left + 24 * right + 12 * left, 24 * right + 12 * left};
+        for (int i = 0; i < 3; i++) {
+            assertEquals(HARD * flows[i], pipes.get(i).sized().peak().discharge(), 1e-9);
+        }
+        assertTrue(pipes.get(0).intoDitch() && pipes.get(2).intoDitch());
+        assertFalse(pipes.get(1).intoDitch(), "it comes out under the bottom of the ditch there");
+        TurnedOut turned = report.turnOuts().get(0);
+        assertEquals(HARD * 10 * left, turned.flow(), 1e-9);
+        SizedDitch.Arriving leftEnd = report.relieved().get(0).ends().get(0);
+        SizedDitch.Arriving rightEnd = report.relieved().get(1).ends().get(0);
+        assertEquals(HARD * 10 * left, leftEnd.flow(), 1e-9);
+        assertEquals(HARD * 16 * right, rightEnd.flow(), 1e-9);
+        assertEquals(
+                HARD * 40 * (left + right),
+                leftEnd.flow()
+                        + rightEnd.flow()
+                        + turned.flow()
+                        + pipes.get(1).sized().peak().discharge(),
+                1e-9);
+        assertEquals(
+                40 * 59 + 40 * 19,
+                leftEnd.drained()
+                        + rightEnd.drained()
+                        + turned.drained()
+                        + pipes.get(1).sized().crossing().drained(),
+                1e-9);
+    }
+
+    @Test
+    void theReachBelowTheMouthOfAPipeCarriesItsWaterToTheEnd() {
+        DitchWater from = ditch(Side.LEFT, 50, 0.4);
+        DitchWater to = ditch(Side.RIGHT, 10, 0.4);
+        StormReport report =
+                StormReport.of(
+                        EVEN, List.of(), List.of(from, to), List.of(pipe(1, Side.LEFT, 60, 49.8)));
+        SizedDitch plain = report.ditches().get(1);
+        SizedDitch relieved = report.relieved().get(1);
+        double more = HARD * 12 * (0.70 * 9 + 0.30 * 50);
+        assertEquals(plain.ends().get(0).flow() + more, relieved.ends().get(0).flow(), 1e-9);
+        SizedReach above = endingAt(relieved, 55);
+        assertEquals(HARD * 11 * (0.70 * 9 + 0.30 * 10), above.flow(), 1e-9);
+        SizedReach below = relieved.reaches().get(relieved.reaches().indexOf(above) + 1);
+        assertEquals(55, below.top(), 1e-9);
+        int pieces = (int) Math.round(below.foot() / 5);
+        assertEquals(
+                HARD * pieces * (0.70 * 9 + 0.30 * 10) + more, below.flow(), 1e-9, "and its own");
+        assertEquals(12 * 59 + pieces * 19, below.drained(), 1e-9);
+        double arrives = report.reliefs().get(0).sized().time();
+        assertTrue(below.time() > arrives, "it gathers in the time of the longer way");
+        SizedReach cut = endingAt(report.relieved().get(0), 60);
+        assertEquals(more, cut.flow(), 1e-9);
+        assertEquals(28 * 59, report.relieved().get(0).ends().get(0).drained(), 1e-9);
+    }
+
+    @Test
+    void aPipeThatNoSizeServesLeavesItsWaterInTheDitch() {
+        StormReport report =
+                StormReport.of(
+                        EVEN,
+                        List.of(),
+                        List.of(ditch(Side.LEFT, 50, 0.4), ditch(Side.RIGHT, 10, 0.4)),
+                        List.of(pipe(1, 60, 0.1), pipe(2, Side.LEFT, 150, 49.8)));
+        assertFalse(report.reliefs().get(0).isBuilt());
+        assertEquals(30 * 59, report.reliefs().get(1).sized().crossing().drained(), 1e-9);
+        assertEquals(10 * 59, report.relieved().get(0).ends().get(0).drained(), 1e-9);
+    }
+
+    @Test
+    void waterIsNotLedRoundInACircle() {
+        StormReport report =
+                StormReport.of(
+                        EVEN,
+                        List.of(),
+                        List.of(ditch(Side.LEFT, 50, 0.4), ditch(Side.RIGHT, 10, 0.4)),
+                        List.of(pipe(1, Side.LEFT, 60, 49.8), pipe(2, Side.RIGHT, 58, 49.8)));
+        assertTrue(report.reliefs().get(0).intoDitch());
+        assertFalse(report.reliefs().get(1).intoDitch());
+        double ends =
+                report.relieved().stream().mapToDouble(each -> each.ends().get(0).drained()).sum();
+        assertEquals(
+                40 * 59 + 40 * 19,
+                ends + report.reliefs().get(1).sized().crossing().drained(),
+                1e-9);
+    }
+
+    @Test
+    void withoutAProposalNothingIsToldAsRelieved() {
+        StormReport report =
+                StormReport.of(EVEN, List.of(), List.of(ditch(Side.LEFT, 50, 0.4)), List.of());
+        assertTrue(report.relieved().isEmpty() && report.turnOuts().isEmpty());
+        assertFalse(report.ditches().isEmpty());
+    }
 }
