@@ -1,5 +1,7 @@
 package lanewright.drainage.storm;
 
+import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Relief;
 
 /**
@@ -25,6 +27,26 @@ public record SizedRelief(
      */
     public boolean isBuilt() {
         return relief.fits() && (sized.isDry() || sized.least().isPresent());
+    }
+
+    /** Whether its water comes out in a ditch. */
+    public boolean comesOutIn(SizedDitch ditch) {
+        CulvertLine line = sized.crossing().line();
+        double at = line.outletStation();
+        DitchReach across = ditch.water().ditch();
+        return intoDitch
+                && isBuilt()
+                && across.side() == line.from().across()
+                && at >= across.from()
+                && at <= across.to();
+    }
+
+    /**
+     * Whether its water comes out in a reach of a ditch: at its foot, or between that and its top.
+     */
+    public boolean comesOutIn(SizedDitch ditch, SizedReach reach) {
+        double at = sized.crossing().line().outletStation();
+        return comesOutIn(ditch) && at != reach.top() && at >= reach.from() && at <= reach.to();
     }
 
     /** Time that water takes through it at the speed at which it leaves, s; zero if none runs. */

@@ -93,6 +93,29 @@ public record StormReport(
                 none ? List.of() : StormAssumptions.of(asked, !built.reliefs().isEmpty()));
     }
 
+    /** Of {@link #relieved} the ditches that a relief culvert leads water into. */
+    public List<SizedDitch> receiving() {
+        return relieved.stream()
+                .filter(ditch -> reliefs.stream().anyMatch(each -> each.comesOutIn(ditch)))
+                .toList();
+    }
+
+    /**
+     * The reach of a ditch, as it runs with no proposal built, at the foot of one that runs with
+     * them; empty where that ditch is dry.
+     */
+    public Optional<SizedReach> before(SizedDitch relieved, SizedReach reach) {
+        return ditches.stream()
+                .filter(each -> each.water().equals(relieved.water()))
+                .flatMap(each -> each.reaches().stream())
+                .filter(
+                        each ->
+                                reach.foot() >= each.from()
+                                        && reach.foot() <= each.to()
+                                        && reach.foot() != each.top())
+                .findFirst();
+    }
+
     /** The storm at a relief culvert; empty for any other proposal. */
     public Optional<SizedRelief> at(Relief relief) {
         return reliefs.stream().filter(each -> each.relief().equals(relief)).findFirst();

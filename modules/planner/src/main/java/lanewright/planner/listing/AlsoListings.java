@@ -3,6 +3,7 @@ package lanewright.planner.listing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.along.Descents.Descent;
 import lanewright.drainage.along.DitchReach;
@@ -204,35 +205,56 @@ public final class AlsoListings {
     /** A row for each stretch of each ditch that one lining holds. */
     private void linings(StormReport storm) {
         for (SizedDitch ditch : storm.ditches()) {
-            String lining = "";
-            double from = Double.NaN;
-            double to = Double.NaN;
-            double length = 0;
-            for (SizedReach reach : ditch.reaches()) {
-                String own =
-                        reach.wantsLining()
-                                ? reach.steep().map(each -> each.lining().name()).orElse("")
-                                : "";
-                if (!own.equals(lining) && !lining.isEmpty()) {
-                    lining(ditch, lining, from, to, length);
-                }
-                if (!own.equals(lining)) {
-                    lining = own;
-                    from = reach.from();
-                    length = 0;
-                }
-                to = reach.to();
-                length += reach.length();
-            }
-            if (!lining.isEmpty()) {
-                lining(ditch, lining, from, to, length);
-            }
+            linings(ditch, "Lining of the ditch", reach -> lining(reach));
+        }
+        for (SizedDitch ditch : storm.receiving()) {
+            linings(
+                    ditch,
+                    "Lining of the ditch once relief culverts come out in it, in place of what it"
+                            + " has",
+                    reach -> {
+                        String own = lining(reach);
+                        String before =
+                                storm.before(ditch, reach).map(AlsoListings::lining).orElse("");
+                        return own.equals(before) ? "" : own;
+                    });
         }
     }
 
-    private void lining(SizedDitch ditch, String lining, double from, double to, double length) {
+    /** What a reach is lined with; empty if its bare soil holds. */
+    private static String lining(SizedReach reach) {
+        return reach.wantsLining()
+                ? reach.steep().map(each -> each.lining().name()).orElse("")
+                : "";
+    }
+
+    private void linings(SizedDitch ditch, String what, Function<SizedReach, String> lined) {
+        String lining = "";
+        double from = Double.NaN;
+        double to = Double.NaN;
+        double length = 0;
+        for (SizedReach reach : ditch.reaches()) {
+            String own = lined.apply(reach);
+            if (!own.equals(lining) && !lining.isEmpty()) {
+                lining(what, ditch, lining, from, to, length);
+            }
+            if (!own.equals(lining)) {
+                lining = own;
+                from = reach.from();
+                length = 0;
+            }
+            to = reach.to();
+            length += reach.length();
+        }
+        if (!lining.isEmpty()) {
+            lining(what, ditch, lining, from, to, length);
+        }
+    }
+
+    private void lining(
+            String what, SizedDitch ditch, String lining, double from, double to, double length) {
         row(
-                "Lining of the ditch",
+                what,
                 from,
                 to,
                 ditch.water().ditch().side().word(),

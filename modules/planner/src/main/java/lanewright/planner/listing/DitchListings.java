@@ -3,9 +3,11 @@ package lanewright.planner.listing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import lanewright.drainage.along.Side;
 import lanewright.drainage.channel.Lining;
 import lanewright.drainage.storm.SizedDitch;
 import lanewright.drainage.storm.SizedReach;
+import lanewright.drainage.storm.SizedRelief;
 import lanewright.drainage.storm.StormReport;
 import lanewright.measure.Kind;
 import lanewright.measure.Listing;
@@ -107,6 +109,66 @@ public final class DitchListings {
                         Column.words("Or check dams")),
                 rows,
                 0);
+    }
+
+    /** The reaches again, with every proposal built, of each ditch that a relief culvert fills. */
+    public static Listing relieved(@Nullable StormReport storm) {
+        var rows = new ArrayList<List<Saying>>();
+        for (SizedDitch ditch : storm == null ? List.<SizedDitch>of() : storm.receiving()) {
+            Side side = ditch.water().ditch().side();
+            for (SizedReach reach : ditch.reaches()) {
+                Lining.Flow steep = reach.steep().orElse(null);
+                rows.add(
+                        List.of(
+                                Listing.cell(side.word()),
+                                Listing.cell(Quantity.station(reach.top())),
+                                Listing.cell(Quantity.station(reach.foot())),
+                                Listing.cell(comes(storm, ditch, reach)),
+                                WaterListings.land(reach.drained(), reach.isLeast()),
+                                Saying.of("{} min", Quantity.count(reach.time() / MINUTE)),
+                                Saying.of("{}", Quantity.flow(reach.flow())),
+                                steep == null
+                                        ? Listing.BLANK
+                                        : Listing.cell(Quantity.depth(reach.deep())),
+                                steep == null
+                                        ? Listing.BLANK
+                                        : Listing.cell(Quantity.depth(reach.left())),
+                                steep == null
+                                        ? Listing.BLANK
+                                        : Listing.cell(Quantity.speed(steep.velocity())),
+                                holds(reach),
+                                dams(reach)));
+            }
+        }
+        return new Listing(
+                "ditch-flows-relieved",
+                "The ditches into which relief culverts come out, with all proposals built",
+                List.of(
+                        Column.words("Side"),
+                        Column.of("From", Kind.STATION),
+                        Column.of("Down to", Kind.STATION),
+                        Column.words("Comes in"),
+                        Column.words("All, at its foot"),
+                        Column.words("Gathers in"),
+                        Column.words("Flow at its foot"),
+                        Column.of("Deep", Kind.DEPTH),
+                        Column.of("Left to the lane", Kind.DEPTH),
+                        Column.of("Speed", Kind.SPEED),
+                        Column.words("Bottom that holds"),
+                        Column.words("Or check dams")),
+                rows,
+                0);
+    }
+
+    /** The signs of the relief culverts that come out in a reach. */
+    private static String comes(@Nullable StormReport storm, SizedDitch ditch, SizedReach reach) {
+        List<String> signs = new ArrayList<>();
+        for (SizedRelief each : storm == null ? List.<SizedRelief>of() : storm.reliefs()) {
+            if (each.comesOutIn(ditch, reach)) {
+                signs.add(each.relief().sign());
+            }
+        }
+        return String.join(", ", signs);
     }
 
     private static Saying holds(SizedReach reach) {

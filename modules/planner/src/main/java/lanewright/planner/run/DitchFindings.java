@@ -1,7 +1,9 @@
 package lanewright.planner.run;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import lanewright.drainage.LaneDrainage;
@@ -53,7 +55,76 @@ final class DitchFindings {
             found.lining();
             all.addAll(found.findings);
         }
+        for (SizedDitch sized : storm.receiving()) {
+            received(storm, sized, all);
+        }
         return all;
+    }
+
+    /** What a ditch has to carry once relief culverts come out in it. */
+    private static void received(StormReport storm, SizedDitch ditch, List<Finding> all) {
+        List<String> signs =
+                storm.reliefs().stream()
+                        .filter(each -> each.comesOutIn(ditch) && !each.sized().isDry())
+                        .map(each -> each.relief().sign())
+                        .toList();
+        SizedReach most = null;
+        boolean holds = true;
+        Set<String> linings = new LinkedHashSet<>();
+        double first = Double.POSITIVE_INFINITY;
+        double last = Double.NEGATIVE_INFINITY;
+        for (SizedReach reach : ditch.reaches()) {
+            SizedReach before = storm.before(ditch, reach).orElse(null);
+            if (!reach.runs() || !(reach.flow() > (before == null ? 0 : before.flow()))) {
+                continue;
+            }
+            most = most == null || reach.flow() > most.flow() ? reach : most;
+            holds &= !reach.washes() && !over(reach);
+            if (reach.wantsLining()) {
+                linings.add(lining(reach));
+            }
+            first = Math.min(first, reach.from());
+            last = Math.max(last, reach.to());
+        }
+        if (signs.isEmpty() || most == null) {
+            return;
+        }
+        double before = storm.before(ditch, most).map(SizedReach::flow).orElse(0.0);
+        all.add(
+                new Finding(
+                        "relief-into-ditch",
+                        holds ? Level.NOTE : Level.LOOK,
+                        Topic.WATER,
+                        Where.stretch(first, last),
+                        Saying.of(
+                                "Once they are built, "
+                                        + String.join(", ", signs)
+                                        + (signs.size() == 1 ? " comes" : " come")
+                                        + " out in the "
+                                        + ditch.water().ditch().side().word()
+                                        + " ditch: in the storm of your plan it then carries up to"
+                                        + " {}, by {}, and not {}"
+                                        + (holds ? "" : ", which is more than it holds")
+                                        + (linings.isEmpty()
+                                                ? "."
+                                                : "; it wants " + String.join(", ", linings) + "."),
+                                Quantity.flow(most.flow()),
+                                Quantity.station(most.foot()),
+                                Quantity.flow(before)),
+                        Quantity.flow(most.flow()),
+                        Quantity.flow(before),
+                        MANNING,
+                        Saying.plain(
+                                holds
+                                        ? "Make that ditch ready before the pipe: its reaches with"
+                                                + " all proposals built stand on the water sheet."
+                                        : "Before the pipe make that ditch deeper or wider, or lead"
+                                                + " part of its water off; its reaches with all"
+                                                + " proposals built stand on the water sheet.")));
+    }
+
+    private static String lining(SizedReach reach) {
+        return reach.steep().map(each -> each.lining().name()).orElse("");
     }
 
     /** What arrives at the public road, and whether something catches it. */

@@ -174,6 +174,7 @@ public final class OutcomeJson {
         all.add(StormListings.reliefs(outcome.storm()));
         all.add(DitchListings.gathering(outcome.storm()));
         all.add(DitchListings.reaches(outcome.storm()));
+        all.add(DitchListings.relieved(outcome.storm()));
         all.add(LaneDrainageListings.downAndAcross(outcome.water()));
         all.add(LaneDrainageListings.reliefs(outcome.water()));
         all.add(LaneDrainageListings.ends(outcome.water()));

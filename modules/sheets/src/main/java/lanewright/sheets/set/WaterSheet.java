@@ -157,8 +157,10 @@ final class WaterSheet {
         table(flow, reliefs);
         if (!reliefs.rows().isEmpty()) {
             flow.note(
-                    "Each takes what gathers in the ditch below the proposal above it; leave one"
-                            + " out, and the next takes its water too. Water may stand to the brim"
+                    "Each takes what gathers in the ditch below the proposal above it, and what"
+                            + " others lead into that ditch; leave one out, and the next takes its"
+                            + " water too. Onto the ground: there is no ditch across, or the pipe"
+                            + " comes out lower than its bottom; have stone there. Water may stand to the brim"
                             + " of the ditch, dammed just below the inlet with packed earth or"
                             + " stone as high as it is deep, and no nearer to the lane's edge than"
                             + " other pipes. Their trench, stone and money stand on the culverts"
@@ -176,6 +178,14 @@ final class WaterSheet {
                             + " 10 in, D 2 to 6 in, E shorter (1 in is 25 mm). Until it stands,"
                             + " nets and straw hold the seed. Check dams are of stone, lowest in"
                             + " the middle; between them the bare soil holds.");
+        }
+        Listing relieved = DitchListings.relieved(storm);
+        table(flow, relieved);
+        if (!relieved.rows().isEmpty()) {
+            flow.note(
+                    "The table above has the ditches with no relief culvert and no turn-out built;"
+                            + " this one with all of them that a pipe serves. Build the ditch that"
+                            + " takes more first.");
         }
     }
 
