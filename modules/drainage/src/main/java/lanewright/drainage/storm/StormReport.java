@@ -51,6 +51,9 @@ public record StormReport(
     /** Ways shorter than this are taken as this long, m. Our choice: they gather in no time. */
     private static final double SHORTEST = 1;
 
+    /** Flows that differ by less are one, m³/s: a cupful in a second. */
+    private static final double LITTLE = 2e-4;
+
     /** Copies the lists. */
     public StormReport {
         sized = List.copyOf(sized);
@@ -110,10 +113,18 @@ public record StormReport(
                 .flatMap(each -> each.reaches().stream())
                 .filter(
                         each ->
-                                reach.foot() >= each.from()
+                                Double.compare(each.foot(), each.top())
+                                                == Double.compare(reach.foot(), reach.top())
+                                        && reach.foot() >= each.from()
                                         && reach.foot() <= each.to()
-                                        && reach.foot() != each.top())
+                                        && (reach.foot() != each.top()
+                                                || reach.foot() == reach.top()))
                 .findFirst();
+    }
+
+    /** Whether a reach with every proposal built carries more than it does with none. */
+    public boolean carriesMore(SizedDitch relieved, SizedReach reach) {
+        return reach.flow() > before(relieved, reach).map(SizedReach::flow).orElse(0.0) + LITTLE;
     }
 
     /** The storm at a relief culvert; empty for any other proposal. */

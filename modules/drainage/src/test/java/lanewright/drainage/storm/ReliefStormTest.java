@@ -397,6 +397,11 @@ class ReliefStormTest {
         assertEquals(
                 HARD * pieces * (0.70 * 9 + 0.30 * 10) + more, below.flow(), 1e-9, "and its own");
         assertEquals(12 * 59 + pieces * 19, below.drained(), 1e-9);
+        assertTrue(report.carriesMore(relieved, below));
+        assertFalse(report.carriesMore(relieved, above));
+        assertEquals(List.of(relieved), report.receiving());
+        assertTrue(report.reliefs().get(0).comesOutIn(relieved, below));
+        assertFalse(report.reliefs().get(0).comesOutIn(relieved, above));
         double arrives = report.reliefs().get(0).sized().time();
         assertTrue(below.time() > arrives, "it gathers in the time of the longer way");
         SizedReach cut = endingAt(report.relieved().get(0), 60);

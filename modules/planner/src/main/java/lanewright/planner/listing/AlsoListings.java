@@ -216,7 +216,7 @@ public final class AlsoListings {
                         String own = lining(reach);
                         String before =
                                 storm.before(ditch, reach).map(AlsoListings::lining).orElse("");
-                        return own.equals(before) ? "" : own;
+                        return own.equals(before) || !storm.carriesMore(ditch, reach) ? "" : own;
                     });
         }
     }

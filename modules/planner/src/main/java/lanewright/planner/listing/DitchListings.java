@@ -111,12 +111,18 @@ public final class DitchListings {
                 0);
     }
 
-    /** The reaches again, with every proposal built, of each ditch that a relief culvert fills. */
+    /**
+     * The reaches that carry more with every proposal built, of each ditch that a relief culvert
+     * comes out in.
+     */
     public static Listing relieved(@Nullable StormReport storm) {
         var rows = new ArrayList<List<Saying>>();
         for (SizedDitch ditch : storm == null ? List.<SizedDitch>of() : storm.receiving()) {
             Side side = ditch.water().ditch().side();
             for (SizedReach reach : ditch.reaches()) {
+                if (!storm.carriesMore(ditch, reach)) {
+                    continue;
+                }
                 Lining.Flow steep = reach.steep().orElse(null);
                 rows.add(
                         List.of(
@@ -142,7 +148,7 @@ public final class DitchListings {
         }
         return new Listing(
                 "ditch-flows-relieved",
-                "The ditches into which relief culverts come out, with all proposals built",
+                "Reaches that carry more with all proposals built, for relief culverts come out in them",
                 List.of(
                         Column.words("Side"),
                         Column.of("From", Kind.STATION),

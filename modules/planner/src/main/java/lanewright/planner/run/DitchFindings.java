@@ -74,8 +74,7 @@ final class DitchFindings {
         double first = Double.POSITIVE_INFINITY;
         double last = Double.NEGATIVE_INFINITY;
         for (SizedReach reach : ditch.reaches()) {
-            SizedReach before = storm.before(ditch, reach).orElse(null);
-            if (!reach.runs() || !(reach.flow() > (before == null ? 0 : before.flow()))) {
+            if (!reach.runs() || !storm.carriesMore(ditch, reach)) {
                 continue;
             }
             most = most == null || reach.flow() > most.flow() ? reach : most;
@@ -104,7 +103,7 @@ final class DitchFindings {
                                         + ditch.water().ditch().side().word()
                                         + " ditch: in the storm of your plan it then carries up to"
                                         + " {}, by {}, and not {}"
-                                        + (holds ? "" : ", which is more than it holds")
+                                        + (holds ? "" : "; it does not hold that")
                                         + (linings.isEmpty()
                                                 ? "."
                                                 : "; it wants " + String.join(", ", linings) + "."),

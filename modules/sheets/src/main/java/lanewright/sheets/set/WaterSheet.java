@@ -183,9 +183,9 @@ final class WaterSheet {
         table(flow, relieved);
         if (!relieved.rows().isEmpty()) {
             flow.note(
-                    "The table above has the ditches with no relief culvert and no turn-out built;"
-                            + " this one with all of them that a pipe serves. Build the ditch that"
-                            + " takes more first.");
+                    "The other tables have the ditches with no relief culvert and no turn-out built;"
+                            + " this one with all of them that can be. Build the ditch that takes"
+                            + " more before the pipe.");
         }
     }
 
