@@ -117,7 +117,31 @@ public final class DitchListings {
      */
     public static Listing relieved(@Nullable StormReport storm) {
         var rows = new ArrayList<List<Saying>>();
-        for (SizedDitch ditch : storm == null ? List.<SizedDitch>of() : storm.receiving()) {
+        if (storm != null) {
+            relieved(storm, rows);
+        }
+        return new Listing(
+                "ditch-flows-relieved",
+                "Reaches that carry more with all proposals built, for relief culverts come out in them",
+                List.of(
+                        Column.words("Side"),
+                        Column.of("From", Kind.STATION),
+                        Column.of("Down to", Kind.STATION),
+                        Column.words("Comes in"),
+                        Column.words("All, at its foot"),
+                        Column.words("Gathers in"),
+                        Column.words("Flow at its foot"),
+                        Column.of("Deep", Kind.DEPTH),
+                        Column.of("Left to the lane", Kind.DEPTH),
+                        Column.of("Speed", Kind.SPEED),
+                        Column.words("Bottom that holds"),
+                        Column.words("Or check dams")),
+                rows,
+                0);
+    }
+
+    private static void relieved(StormReport storm, List<List<Saying>> rows) {
+        for (SizedDitch ditch : storm.receiving()) {
             Side side = ditch.water().ditch().side();
             for (SizedReach reach : ditch.reaches()) {
                 if (!storm.carriesMore(ditch, reach)) {
@@ -146,30 +170,12 @@ public final class DitchListings {
                                 dams(reach)));
             }
         }
-        return new Listing(
-                "ditch-flows-relieved",
-                "Reaches that carry more with all proposals built, for relief culverts come out in them",
-                List.of(
-                        Column.words("Side"),
-                        Column.of("From", Kind.STATION),
-                        Column.of("Down to", Kind.STATION),
-                        Column.words("Comes in"),
-                        Column.words("All, at its foot"),
-                        Column.words("Gathers in"),
-                        Column.words("Flow at its foot"),
-                        Column.of("Deep", Kind.DEPTH),
-                        Column.of("Left to the lane", Kind.DEPTH),
-                        Column.of("Speed", Kind.SPEED),
-                        Column.words("Bottom that holds"),
-                        Column.words("Or check dams")),
-                rows,
-                0);
     }
 
     /** The signs of the relief culverts that come out in a reach. */
-    private static String comes(@Nullable StormReport storm, SizedDitch ditch, SizedReach reach) {
+    private static String comes(StormReport storm, SizedDitch ditch, SizedReach reach) {
         List<String> signs = new ArrayList<>();
-        for (SizedRelief each : storm == null ? List.<SizedRelief>of() : storm.reliefs()) {
+        for (SizedRelief each : storm.reliefs()) {
             if (each.comesOutIn(ditch, reach)) {
                 signs.add(each.relief().sign());
             }
