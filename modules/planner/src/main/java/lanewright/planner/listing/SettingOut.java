@@ -4,16 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
-import lanewright.drainage.PipeCourse;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.CulvertLine;
+import lanewright.drainage.along.Relief;
 import lanewright.drainage.along.Sags;
+import lanewright.ground.Ground;
 import lanewright.lane.line.Alignment;
 import lanewright.lane.line.Arc;
 import lanewright.lane.line.IntersectionPoint;
-import lanewright.lane.line.Place;
-import lanewright.lane.section.Corner;
 import lanewright.measure.Kind;
 import lanewright.measure.LengthUnit;
 import lanewright.measure.Listing;
@@ -22,6 +21,8 @@ import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
+import lanewright.planner.pipes.PipeJob;
+import lanewright.planner.pipes.PipeStake;
 import lanewright.planner.work.Stakes;
 import lanewright.survey.Survey;
 import org.jspecify.annotations.Nullable;
@@ -55,14 +56,13 @@ public final class SettingOut {
 
     /**
      * The few points from which all else follows: the ends of the lane, where it bends and the
-     * corners in which its straight parts would meet, low points of the grade, and the ends of
-     * pipes that fit under the lane as drawn.
+     * corners in which its straight parts would meet, and low points of the grade.
      *
      * @param line the lane's line, local metres
      * @param survey whose coordinates the points get
      * @param units of the plan
      * @param stakes which know the benchmark, if there is one
-     * @param water which knows low points and pipes
+     * @param water which knows low points
      */
     public static Listing first(
             Alignment line, Survey survey, UnitSystem units, Stakes stakes, WaterReport water) {
@@ -76,7 +76,7 @@ public final class SettingOut {
      * @param survey whose coordinates the points get
      * @param units of the plan
      * @param stakes which know the benchmark, if there is one
-     * @param water which knows low points and pipes
+     * @param water which knows low points
      */
     public static Listing between(
             Alignment line, Survey survey, UnitSystem units, Stakes stakes, WaterReport water) {
@@ -89,19 +89,135 @@ public final class SettingOut {
         for (int i = 1; i + 1 < corners.size(); i++) {
             row(null, "corner of a bend", corners.get(i).x(), corners.get(i).y(), Double.NaN);
         }
-        for (PipeCourse course : water.pipes()) {
-            CulvertLine under = course.under();
-            if (course.isToLay() && course.isFit() && under != null) {
-                pipe(course.pipe().name(), under);
+        return listing("setting-out", "Set these points first");
+    }
+
+    /**
+     * The ends of every pipe that is to be laid or offered, and, without a place, those pipes that
+     * have none yet.
+     *
+     * @param line the lane's line, local metres
+     * @param survey whose coordinates the points get
+     * @param units of the plan
+     * @param stakes which know the benchmark, if there is one
+     * @param water which knows where pipes are wanted
+     * @param ground as it is
+     * @param jobs the pipes
+     */
+    public static Listing pipes(
+            Alignment line,
+            Survey survey,
+            UnitSystem units,
+            Stakes stakes,
+            WaterReport water,
+            Ground ground,
+            List<PipeJob> jobs) {
+        return new SettingOut(line, survey, units, stakes, water).pipes(ground, jobs);
+    }
+
+    private Listing pipes(Ground ground, List<PipeJob> jobs) {
+        double sight = sight();
+        for (PipeStake stake : PipeStake.of(line, ground, jobs)) {
+            Saying[] reached = reached(stake.x(), stake.y());
+            rows.add(
+                    List.of(
+                            Listing.cell(
+                                    plain(stake.job().name())
+                                            + (stake.inlet() ? ", inlet" : ", outlet")),
+                            when(stake.job()),
+                            Listing.cell(Quantity.station(stake.station())),
+                            Listing.cell(stake.offset() < 0 ? "left" : "right"),
+                            Listing.cell(Quantity.offset(Math.abs(stake.offset()))),
+                            Listing.cell(Quantity.height(stake.invert())),
+                            height(stake.up()),
+                            height(Stakes.rod(sight, stake.invert())),
+                            coordinate(stake.x() + survey.originX()),
+                            coordinate(stake.y() + survey.originY()),
+                            reached[0],
+                            reached[1]));
+        }
+        for (PipeJob job : jobs) {
+            if (!job.fits()) {
+                unplaced(job.name(), job.line(), "no stakes: it does not fit as drawn");
             }
         }
         for (WetPlace place : water.places()) {
-            CulvertLine under = place.cure().pipe();
-            if (under != null && place.cure().hasPipeNow()) {
-                pipe("proposed pipe for " + place.name(), under);
+            CulvertLine pipe = place.cure().pipe();
+            if (pipe != null && jobs.stream().noneMatch(job -> job.name().equals(place.name()))) {
+                unplaced(
+                        place.name(),
+                        pipe,
+                        "no stakes: no pipe that is sold has room and carries the storm");
             }
         }
-        return listing("setting-out", "Set these points first");
+        for (Relief relief : water.drainage().reliefs()) {
+            CulvertLine pipe = relief.pipe();
+            if (pipe != null && jobs.stream().noneMatch(job -> job.name().equals(relief.name()))) {
+                unplaced(
+                        relief.name(),
+                        pipe,
+                        relief.fits()
+                                ? "no stakes: no pipe that is sold carries the storm there"
+                                : "no stakes: it has too little fall or room as drawn");
+            }
+        }
+        String unit = unit().symbol();
+        return new Listing(
+                "pipe-stakes",
+                "The ends of pipes",
+                List.of(
+                        Column.words("End"),
+                        Column.words("When"),
+                        Column.of("Station", Kind.STATION),
+                        Column.words("Side"),
+                        Column.of("From line", Kind.OFFSET),
+                        Column.of("Invert", Kind.HEIGHT),
+                        Column.of("Invert above ground", Kind.HEIGHT),
+                        Column.of("Rod at invert", Kind.HEIGHT),
+                        Column.words("East, " + unit),
+                        Column.words("North, " + unit),
+                        Column.of("From the benchmark", Kind.LENGTH),
+                        Column.words("That way, from north")),
+                rows,
+                0);
+    }
+
+    private void unplaced(String name, CulvertLine pipe, String why) {
+        List<Saying> row =
+                new ArrayList<>(
+                        List.of(
+                                Listing.cell(plain(name)),
+                                Listing.cell(why),
+                                Listing.cell(Quantity.station(pipe.crossing()))));
+        while (row.size() < 12) {
+            row.add(Listing.BLANK);
+        }
+        rows.add(List.copyOf(row));
+    }
+
+    private static Saying when(PipeJob job) {
+        Saying first = job.first().words();
+        String offered = job.planned() ? "in the plan" : "offered";
+        return job.first().isNothing()
+                ? Listing.cell(offered)
+                : new Saying(offered + ", once " + first.pattern(), first.quantities());
+    }
+
+    private static String plain(String name) {
+        return name.replace("{", "(").replace("}", ")");
+    }
+
+    private static Saying height(double metres) {
+        return Double.isNaN(metres) ? Listing.BLANK : Listing.cell(Quantity.height(metres));
+    }
+
+    /** Height of the instrument's line of sight, m, which the rods on the lane tell; or NaN. */
+    private double sight() {
+        return stakes.marks().stream()
+                .mapToDouble(mark -> mark.rod() + mark.finished())
+                .filter(height -> !Double.isNaN(height))
+                .findFirst()
+                .orElse(Double.NaN);
     }
 
     private Listing between() {
@@ -141,16 +257,6 @@ public final class SettingOut {
                 line.azimuth(station));
     }
 
-    private void pipe(String name, CulvertLine under) {
-        mouth(name + ", inlet", under.station(), under.inlet());
-        mouth(name + ", outlet", under.outletStation(), under.outlet());
-    }
-
-    private void mouth(String name, double station, Corner corner) {
-        var place = new Place(station, corner.offset());
-        row(Quantity.station(station), name, line.x(place), line.y(place), Double.NaN);
-    }
-
     private Listing listing(String name, String title) {
         String unit = unit().symbol();
         return new Listing(
@@ -169,15 +275,7 @@ public final class SettingOut {
     }
 
     private void row(@Nullable Quantity station, String name, double x, double y, double onward) {
-        Saying away = Listing.BLANK;
-        Saying way = Listing.BLANK;
-        if (stakes.benchmark() != null) {
-            double dx = x - stakes.benchmarkX();
-            double dy = y - stakes.benchmarkY();
-            away = Listing.cell(Quantity.length(Math.hypot(dx, dy)));
-            double turn = StrictMath.atan2(dx, dy);
-            way = angle(turn < 0 ? turn + 2 * Math.PI : turn);
-        }
+        Saying[] reached = reached(x, y);
         rows.add(
                 List.of(
                         station == null ? Listing.BLANK : Listing.cell(station),
@@ -185,8 +283,22 @@ public final class SettingOut {
                         coordinate(x + survey.originX()),
                         coordinate(y + survey.originY()),
                         Double.isNaN(onward) ? Listing.BLANK : angle(onward),
-                        away,
-                        way));
+                        reached[0],
+                        reached[1]));
+    }
+
+    /** How far it is from the benchmark and which way, blank without one. */
+    private Saying[] reached(double x, double y) {
+        if (stakes.benchmark() == null) {
+            return new Saying[] {Listing.BLANK, Listing.BLANK};
+        }
+        double dx = x - stakes.benchmarkX();
+        double dy = y - stakes.benchmarkY();
+        double turn = StrictMath.atan2(dx, dy);
+        return new Saying[] {
+            Listing.cell(Quantity.length(Math.hypot(dx, dy))),
+            angle(turn < 0 ? turn + 2 * Math.PI : turn)
+        };
     }
 
     /** Coordinates stand in the survey's own unit, so that an instrument takes them as they are. */

@@ -219,6 +219,15 @@ public final class OutcomeJson {
                         outcome.plan().units(),
                         outcome.stakes(),
                         outcome.water()));
+        all.add(
+                SettingOut.pipes(
+                        outcome.design().alignment(),
+                        outcome.survey(),
+                        outcome.plan().units(),
+                        outcome.stakes(),
+                        outcome.water(),
+                        outcome.ground(),
+                        outcome.pipes()));
         all.add(WorkListings.stakes(outcome.stakes()));
         all.add(WorkListings.laneStakes(outcome.stakes()));
         all.add(WorkListings.loadMarks(outcome.stakes()));

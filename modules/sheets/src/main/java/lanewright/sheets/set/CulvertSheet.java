@@ -50,11 +50,8 @@ final class CulvertSheet {
                 "Order: from foot to foot of the slopes, with what goes on beyond them where the"
                         + " ends stick out, up to a length that is sold; what is left over of"
                         + " other ends is cut off. Cover: from the top of the pipe at the lowest"
-                        + " wheel track, and what it needs there. The ends of pipes that can be laid"
-                        + " as drawn are staked: \u201cSet these points first\u201d"
-                        + (reliefs(jobs) > 0
-                                ? "; those of relief culverts only once they are in the plan."
-                                : "."));
+                        + " wheel track, and what it needs there. The stakes sheet lists the ends of"
+                        + " each pipe.");
         for (PipeJob job : drawn(jobs)) {
             draw(flow, job, work, units);
         }

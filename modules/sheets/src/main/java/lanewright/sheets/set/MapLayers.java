@@ -11,6 +11,7 @@ import lanewright.drainage.along.Side;
 import lanewright.drainage.pond.Trace;
 import lanewright.lane.section.Corner;
 import lanewright.lane.section.Section;
+import lanewright.planner.pipes.PipeStake;
 import lanewright.planner.work.HeapPlace;
 import lanewright.planner.work.HeapPlaces;
 import lanewright.planner.work.LaneMark;
@@ -170,9 +171,25 @@ final class MapLayers {
         return features;
     }
 
-    /** The offset stakes, the stakes on the lane and the load marks, by {@code kind}. */
-    static List<Feature> stakes(Stakes stakes) {
+    /**
+     * The offset stakes, the stakes on the lane, the load marks and the ends of pipes, by {@code
+     * kind}.
+     */
+    static List<Feature> stakes(Stakes stakes, List<PipeStake> pipes) {
         var features = new ArrayList<Feature>();
+        for (PipeStake stake : pipes) {
+            Map<String, Object> says = new TreeMap<>();
+            says.put("kind", stake.inlet() ? "pipe inlet" : "pipe outlet");
+            says.put("pipe", stake.job().name());
+            says.put("inPlan", stake.job().planned());
+            says.put("raiseFirst", stake.job().first().raise());
+            says.put("digFirst", stake.job().first().dig());
+            says.put("station", stake.station());
+            says.put("offset", stake.offset());
+            says.put("invert", stake.invert());
+            says.put("invertAbove", stake.up());
+            features.add(Feature.point(stake.x(), stake.y(), says));
+        }
         for (Stake stake : stakes.stakes()) {
             Map<String, Object> says = new TreeMap<>();
             says.put("kind", "offset stake");

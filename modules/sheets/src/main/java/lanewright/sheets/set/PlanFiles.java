@@ -7,6 +7,7 @@ import java.util.Locale;
 import lanewright.measure.Listing;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.listing.FindingListings;
+import lanewright.planner.pipes.PipeStake;
 import lanewright.planner.run.DrawnSheet;
 import lanewright.planner.run.Outcome;
 import lanewright.planner.run.OutcomeJson;
@@ -113,7 +114,15 @@ public final class PlanFiles {
                 map("wet-places", survey, MapLayers.wetPlaces(outcome.water())),
                 map("low-spots", survey, MapLayers.lowSpots(outcome.water())),
                 map("heaps", survey, MapLayers.heaps(outcome.heaps())),
-                map("stakes", survey, MapLayers.stakes(outcome.stakes())));
+                map(
+                        "stakes",
+                        survey,
+                        MapLayers.stakes(
+                                outcome.stakes(),
+                                PipeStake.of(
+                                        outcome.design().alignment(),
+                                        outcome.ground(),
+                                        outcome.pipes()))));
     }
 
     private static Entry map(String name, Survey survey, List<GeoJson.Feature> features)

@@ -83,13 +83,22 @@ public final class PlanSet {
                                 line, outcome.survey(), units, outcome.stakes(), outcome.water()),
                         SettingOut.between(
                                 line, outcome.survey(), units, outcome.stakes(), outcome.water()));
+        Listing ends =
+                SettingOut.pipes(
+                        line,
+                        outcome.survey(),
+                        units,
+                        outcome.stakes(),
+                        outcome.water(),
+                        outcome.ground(),
+                        outcome.pipes());
         List<Supplier<List<Sheet>>> parts =
                 List.of(
                         () -> List.of(land(beside, things)),
                         () -> along(lane),
                         () -> List.of(waters(beside), wet(beside)),
                         () -> across(lane),
-                        () -> lists(out));
+                        () -> lists(out, ends));
         var made = new ArrayList<List<Sheet>>(Collections.nCopies(parts.size(), List.of()));
         SideBySide.each(
                 parts.size(), () -> made, (into, part) -> into.set(part, parts.get(part).get()));
@@ -180,7 +189,7 @@ public final class PlanSet {
         return List.of(across, volumes);
     }
 
-    private List<Sheet> lists(List<Listing> out) {
+    private List<Sheet> lists(List<Listing> out, Listing ends) {
         Sheet stone =
                 StoneSheet.of(
                         outcome.stone(),
@@ -204,7 +213,7 @@ public final class PlanSet {
                         units,
                         says(Topic.ORDER),
                         stone);
-        Sheet stakes = StakeSheet.of(outcome.stakes(), out, units, says(Topic.FIELD));
+        Sheet stakes = StakeSheet.of(outcome.stakes(), out, ends, units, says(Topic.FIELD));
         Sheet findings = FindingsSheet.of(outcome.findings(), units);
         Sheet assumptions = AssumptionsSheet.of(outcome.assumptions(), units, findings);
         return List.of(

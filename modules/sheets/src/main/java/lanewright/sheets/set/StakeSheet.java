@@ -21,8 +21,14 @@ final class StakeSheet {
      * The sheet.
      *
      * @param settingOut points of the line: those to be set first, then those between them
+     * @param pipes the ends of pipes
      */
-    static Sheet of(Stakes stakes, List<Listing> settingOut, UnitSystem units, String answer) {
+    static Sheet of(
+            Stakes stakes,
+            List<Listing> settingOut,
+            Listing pipes,
+            UnitSystem units,
+            String answer) {
         var flow =
                 new Flow(
                         rods(stakes) ? Paper.of(units).lying() : Paper.of(units),
@@ -44,6 +50,9 @@ final class StakeSheet {
         Listing first = settingOut.get(0);
         flow.table(first, settingOutNote(flow.heads(first)));
         settingOut.stream().skip(1).filter(each -> !each.rows().isEmpty()).forEach(flow::table);
+        if (!pipes.rows().isEmpty()) {
+            flow.table(pipes, pipesNote(flow.heads(pipes)));
+        }
         Listing offset = WorkListings.stakes(stakes);
         flow.head("Beside the lane", offsetNote(flow.heads(offset)), offset);
         Listing lane = WorkListings.laneStakes(stakes);
@@ -79,6 +88,25 @@ final class StakeSheet {
                 + (distances ? "" : "not")
                 + " be found on the ground the stakes below cannot be set: ask whoever made the"
                 + " survey.";
+    }
+
+    /**
+     * What the columns of the ends of pipes mean.
+     *
+     * @param heads of the columns that are shown
+     */
+    static String pipesNote(List<String> heads) {
+        return "Where each barrel begins and ends as it will lie: beyond the foot of the slope where"
+                + " its ends stick out, at the face of the wall where there are headwalls. Invert:"
+                + " the bottom of the bore; dig deeper by its wall and bed."
+                + (any(heads, "above ground")
+                        ? " Above ground: over the ground as it was surveyed; with a minus, below"
+                                + " it."
+                        : "")
+                + (any(heads, "Rod ") ? " Rod: what a rod reads on the invert." : "")
+                + " Digging destroys these stakes: set two more in line with each pipe, beyond the"
+                + " work at either end. Set those that are offered only once the pipe is in the"
+                + " plan, and those that wait for the lane or the ground once that is done.";
     }
 
     /**

@@ -155,6 +155,14 @@ public final class ToySet {
                                         units,
                                         stakes,
                                         toy.water)),
+                        SettingOut.pipes(
+                                toy.design.alignment(),
+                                toy.survey,
+                                units,
+                                stakes,
+                                toy.water,
+                                toy.ground,
+                                List.of()),
                         units,
                         "Two stakes at every section."));
         sheets.add(
