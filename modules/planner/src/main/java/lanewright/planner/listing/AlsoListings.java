@@ -69,7 +69,7 @@ public final class AlsoListings {
         } else {
             made.linings(storm);
         }
-        made.reliefs(water, storm);
+        made.reliefs(water, storm, pipes);
         return new Listing(
                 "also-needed",
                 "Also needed, and not in the stone to order",
@@ -262,7 +262,7 @@ public final class AlsoListings {
     }
 
     /** A row for each way down, of what leads its water off. */
-    private void reliefs(WaterReport water, @Nullable StormReport storm) {
+    private void reliefs(WaterReport water, @Nullable StormReport storm, List<PipeJob> pipes) {
         for (Descent descent : water.descents()) {
             double from = Math.min(descent.top(), descent.foot());
             double to = Math.max(descent.top(), descent.foot());
@@ -287,12 +287,34 @@ public final class AlsoListings {
                 quantities.add(Quantity.count(own.size()));
                 quantities.add(Quantity.length(own.get(0).spacing()));
                 quantities.addAll(sizes.quantities());
+                double stone =
+                        pipes.stream()
+                                .filter(
+                                        job ->
+                                                own.stream()
+                                                        .anyMatch(
+                                                                each ->
+                                                                        each.name()
+                                                                                .equals(
+                                                                                        job
+                                                                                                .name())))
+                                .mapToDouble(job -> job.works().stone())
+                                .sum();
+                if (stone > 0) {
+                    quantities.add(Quantity.volume(stone));
+                }
                 row(
                         named(device),
                         from,
                         to,
                         side,
-                        new Saying("{}, no farther apart than {}" + sizes.pattern(), quantities));
+                        new Saying(
+                                "{}, no farther apart than {}"
+                                        + sizes.pattern()
+                                        + (stone > 0
+                                                ? "; {} of stone in basins and in dams below them"
+                                                : ""),
+                                quantities));
             }
         }
     }

@@ -358,7 +358,7 @@ public final class PipeListings {
                 continue;
             }
             for (CostLine line : job.lines()) {
-                if (!line.isPaid() || line.what() == CostLine.What.TRENCH) {
+                if (!line.isPaid() || line.isDigging()) {
                     continue;
                 }
                 Saying amount =
@@ -390,7 +390,9 @@ public final class PipeListings {
             case RIPRAP -> "Riprap below the pipe";
             case FABRIC -> "Filter fabric under the riprap";
             case ENDS -> "Headwalls of the pipe";
-            case TRENCH, BACKFILL -> what.words();
+            case BASIN_STONE -> "Stone in the basin of the pipe";
+            case DAM -> "Stone of the dam below the pipe's inlet";
+            case TRENCH, FOOTINGS, BASIN, BACKFILL -> what.words();
         };
     }
 

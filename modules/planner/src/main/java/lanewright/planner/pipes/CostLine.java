@@ -28,6 +28,14 @@ public record CostLine(What what, Saying amount, @Nullable Quantity paid, @Nulla
         BARREL("barrel"),
         /** What is done at its ends. */
         ENDS("end treatment"),
+        /** Digging for what its headwalls stand on. */
+        FOOTINGS("footings of its headwalls, dug"),
+        /** Digging the pit that it begins in. */
+        BASIN("catch basin at its inlet, dug"),
+        /** Stone in that. */
+        BASIN_STONE("stone in the basin"),
+        /** Stone across the ditch below its inlet. */
+        DAM("dam in the ditch below its inlet"),
         /** Stone at its outlet. */
         RIPRAP("riprap at the outlet"),
         /** Filter fabric under that. */
@@ -43,6 +51,11 @@ public record CostLine(What what, Saying amount, @Nullable Quantity paid, @Nulla
         public String words() {
             return words;
         }
+    }
+
+    /** Whether it is digging, so that nothing of it is bought. */
+    public boolean isDigging() {
+        return what == What.TRENCH || what == What.FOOTINGS || what == What.BASIN;
     }
 
     /** Whether it costs something. */

@@ -30,6 +30,7 @@ import org.jspecify.annotations.Nullable;
  * @param sized the storm there; null if the plan does not say how much it rains
  * @param allowed greatest depth of water over the inlet's invert, m; NaN without a storm
  * @param headwater of this pipe in that storm; null likewise, or if nothing runs
+ * @param works what is built at its ends besides
  * @param apron stone at its outlet, where a published class holds
  * @param lines what is bought and done, in the order of the work
  * @param others the next smaller and the next larger pipe of the same kind
@@ -51,6 +52,7 @@ public record PipeJob(
         @Nullable Sized sized,
         double allowed,
         @Nullable Headwater headwater,
+        EndWorks works,
         Optional<Apron.Bed> apron,
         List<CostLine> lines,
         List<Other> others) {

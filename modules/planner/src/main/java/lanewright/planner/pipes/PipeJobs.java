@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import lanewright.drainage.Cure;
+import lanewright.drainage.DitchWater;
 import lanewright.drainage.PipeCourse;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
@@ -41,6 +42,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Works out every pipe that the plan has to lay, and every one that is offered. */
 public final class PipeJobs {
+
+    /** Depths closer than this are one, m. */
+    private static final double SAME = 1e-6;
 
     private static final double GRAVITY = 9.80665;
 
@@ -112,6 +116,13 @@ public final class PipeJobs {
                                         + " needs, take more"),
                         Assumption.Mark.COMMON_PRACTICE,
                         "common practice, no source"));
+        if (jobs.stream()
+                .anyMatch(
+                        job ->
+                                job.need() == PipeJob.Need.RELIEF
+                                        || job.works().walls().isPresent())) {
+            all.add(EndWorks.assumption());
+        }
         return List.copyOf(all);
     }
 
@@ -146,7 +157,13 @@ public final class PipeJobs {
                 jobs.add(
                         job(
                                 relief.name(),
-                                asked(PipeJob.Need.RELIEF, Inlet.End.PROJECTING, pipe),
+                                new Asked(
+                                        PipeJob.Need.RELIEF,
+                                        PipeJob.First.NOTHING,
+                                        Inlet.End.PROJECTING,
+                                        sized(pipe),
+                                        allowed(sized(pipe)),
+                                        Begins.of(relief, pipe, water.channels())),
                                 true,
                                 pipe,
                                 offered(pipe, wide, usual)));
@@ -287,13 +304,49 @@ public final class PipeJobs {
      * @param ends how its ends are made
      * @param there the storm there; null without one
      * @param allowed greatest depth of water over its inlet's invert, m; NaN without a storm
+     * @param begins how it begins in a ditch; null for anything but a relief culvert
      */
     private record Asked(
             PipeJob.Need need,
             PipeJob.First first,
             Inlet.End ends,
             @Nullable Sized there,
-            double allowed) {}
+            double allowed,
+            @Nullable Begins begins) {
+
+        /** Of a pipe that begins in no ditch. */
+        Asked(
+                PipeJob.Need need,
+                PipeJob.First first,
+                Inlet.End ends,
+                @Nullable Sized there,
+                double allowed) {
+            this(need, first, ends, there, allowed, null);
+        }
+    }
+
+    /**
+     * How a relief culvert begins.
+     *
+     * @param basin how much deeper than the bottom of the ditch, m
+     * @param ditch the ditch there, if it is known
+     */
+    private record Begins(double basin, Optional<DitchWater.Piece> ditch) {
+
+        /** Of a proposal whose pipe lies so. */
+        static Begins of(Relief relief, CulvertLine pipe, List<DitchWater> ditches) {
+            return new Begins(
+                    relief.bottom() - pipe.inlet().height(),
+                    ditches.stream()
+                            .filter(each -> each.ditch().side() == pipe.from())
+                            .flatMap(each -> each.pieces().stream())
+                            .filter(
+                                    each ->
+                                            pipe.station() >= each.from()
+                                                    && pipe.station() <= each.to())
+                            .findFirst());
+        }
+    }
 
     private Asked asked(PipeJob.Need need, Inlet.End ends, CulvertLine line) {
         Sized there = sized(line);
@@ -306,8 +359,9 @@ public final class PipeJobs {
         PipeWay way =
                 PipeWay.of(
                         sections, ground, topsoil, line, length.atInlet(), length.after(), raise);
-        Headwater water = headwater(asked, line, laid);
-        Optional<Apron.Bed> apron = apron(asked, line, laid, water);
+        Headwater water = headwater(asked, line, laid, length);
+        Optional<Apron.Bed> apron = apron(asked, line, laid, length, water);
+        EndWorks works = works(asked, laid);
         Trench trench = Trench.of(way, laid, work.sideRoom(), work.bedding());
         return new PipeJob(
                 name,
@@ -336,8 +390,9 @@ public final class PipeJobs {
                 asked.there(),
                 asked.allowed(),
                 water,
+                works,
                 apron,
-                lines(asked, laid, length, trench, apron),
+                lines(asked, laid, length, trench, works, apron),
                 others(asked, line, laid, length, way));
     }
 
@@ -346,41 +401,41 @@ public final class PipeJobs {
         if (ends == Inlet.End.PROJECTING) {
             return new PipeLength(line.length(), work.beyond(), work.soldBy());
         }
-        double in = 0;
-        double out = 0;
-        if (ends == Inlet.End.HEADWALL) {
-            PipeWay feet = PipeWay.of(sections, ground, topsoil, line, 0, 0, raise);
-            in = feet.reaches(PipeJob.wall(ends, laid), true) * feet.slant();
-            out = feet.reaches(PipeJob.wall(ends, laid), false) * feet.slant();
-        }
-        // Where a wall would stand under the travelled way it stands where the plan has the end.
-        return new PipeLength(
-                line.length(),
-                Double.isNaN(in) ? 0 : -in,
-                Double.isNaN(out) ? 0 : -out,
-                work.soldBy(),
-                true);
+        return ends == Inlet.End.HEADWALL
+                ? PipeLength.walled(
+                        line.length(),
+                        PipeWay.of(sections, ground, topsoil, line, 0, 0, raise),
+                        PipeJob.wall(ends, laid),
+                        work.soldBy())
+                : new PipeLength(line.length(), 0, 0, work.soldBy(), true);
     }
 
-    private static @Nullable Headwater headwater(Asked asked, CulvertLine line, Laid laid) {
+    private static @Nullable Headwater headwater(
+            Asked asked, CulvertLine line, Laid laid, PipeLength length) {
         Sized there = asked.there();
         return there == null
                 ? null
                 : Headwater.of(
-                        culvert(line, laid, asked.ends()), there.tail(), there.peak().discharge());
+                        culvert(line, laid, asked.ends(), length),
+                        there.tail(),
+                        there.peak().discharge());
     }
 
-    private static Culvert culvert(CulvertLine line, Laid laid, Inlet.End ends) {
+    private static Culvert culvert(CulvertLine line, Laid laid, Inlet.End ends, PipeLength length) {
         return new Culvert(
                 laid.barrel(),
                 Inlet.of(laid.barrel(), ends),
-                line.length(),
+                length.walls(),
                 Math.max(0, Math.min(1, line.grade())),
                 laid.count());
     }
 
     private static Optional<Apron.Bed> apron(
-            Asked asked, CulvertLine line, Laid laid, @Nullable Headwater water) {
+            Asked asked,
+            CulvertLine line,
+            Laid laid,
+            PipeLength length,
+            @Nullable Headwater water) {
         Sized there = asked.there();
         if (there == null || water == null) {
             return Optional.empty();
@@ -389,12 +444,21 @@ public final class PipeJobs {
                 Double.isNaN(there.tailwater().depth())
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(there.tail());
-        return Apron.of(culvert(line, laid, asked.ends()), tail, there.peak().discharge(), water)
+        return Apron.of(
+                        culvert(line, laid, asked.ends(), length),
+                        tail,
+                        there.peak().discharge(),
+                        water)
                 .bed();
     }
 
     private List<CostLine> lines(
-            Asked asked, Laid laid, PipeLength length, Trench trench, Optional<Apron.Bed> apron) {
+            Asked asked,
+            Laid laid,
+            PipeLength length,
+            Trench trench,
+            EndWorks works,
+            Optional<Apron.Bed> apron) {
         List<CostLine> lines = new ArrayList<>();
         lines.add(digging(trench));
         double bed = trench.bedding();
@@ -434,23 +498,31 @@ public final class PipeJobs {
                                         Quantity.length(whole)),
                         Quantity.length(whole),
                         price(laid)));
-        lines.add(ends(asked, laid, length));
+        lines.add(ends(asked, length, works));
+        works.walls().ifPresent(each -> lines.add(footings(each)));
+        if (asked.begins() != null) {
+            basin(works, lines);
+            lines.add(dam(works));
+        }
         apron.ifPresent(each -> riprap(each, laid, lines));
         return lines;
     }
 
-    private CostLine ends(Asked asked, Laid laid, PipeLength length) {
+    private CostLine ends(Asked asked, PipeLength length, EndWorks works) {
         return switch (asked.ends()) {
-            case HEADWALL ->
-                    new CostLine(
-                            CostLine.What.ENDS,
-                            Saying.of(
-                                    "2 headwalls, one at each end, {} high over the bottom of the"
-                                            + " pipe and wide enough to hold the slope; their"
-                                            + " footings are dug besides",
-                                    Quantity.length(PipeJob.wall(asked.ends(), laid))),
-                            Quantity.count(2),
-                            work.headwallPrice());
+            case HEADWALL -> {
+                EndWorks.Walls walls = works.walls().orElseThrow();
+                yield new CostLine(
+                        CostLine.What.ENDS,
+                        Saying.of(
+                                "2 headwalls, one at each end, {} high over the bottom of the pipe"
+                                        + " and {} long: {} of concrete, footings and all",
+                                Quantity.length(walls.high()),
+                                Quantity.length(walls.length()),
+                                Quantity.volume(walls.concrete())),
+                        Quantity.count(2),
+                        work.headwallPrice());
+            }
             case MITRED ->
                     new CostLine(
                             CostLine.What.ENDS,
@@ -463,12 +535,8 @@ public final class PipeJobs {
                     new CostLine(
                             CostLine.What.ENDS,
                             Saying.of(
-                                    asked.need() == PipeJob.Need.RELIEF
-                                            ? "none bought: the pipe goes on {} beyond both ends; a"
-                                                    + " basin at its inlet and the dam in the ditch"
-                                                    + " are not counted"
-                                            : "none bought: both ends stick out, {} beyond the foot"
-                                                    + " of each slope",
+                                    "none bought: both ends stick out, {} beyond the foot of each"
+                                            + " slope",
                                     Quantity.length(length.atInlet())),
                             null,
                             null);
@@ -485,26 +553,106 @@ public final class PipeJobs {
                     null,
                     null);
         }
+        return dug(
+                CostLine.What.TRENCH,
+                trench.dug(),
+                Saying.of(
+                        "{} as it lies, {} wide, up to {} deep",
+                        Quantity.volume(trench.dug()),
+                        Quantity.length(trench.width()),
+                        Quantity.length(trench.deepest())));
+    }
+
+    /** What is dug, with its hours where the plan says how much is dug in one. */
+    private CostLine dug(CostLine.What what, double volume, Saying says) {
         Price price = work.trenchPrice();
         boolean paced = !Double.isNaN(work.trenchPerHour());
-        double hours = trench.dug() / work.trenchPerHour();
+        double hours = volume / work.trenchPerHour();
         boolean byHour = price == null || price.kind() == Kind.HOURS;
-        Saying amount =
-                paced
-                        ? Saying.of(
-                                "{} as it lies, {} wide, up to {} deep: {}",
-                                Quantity.volume(trench.dug()),
-                                Quantity.length(trench.width()),
-                                Quantity.length(trench.deepest()),
-                                Quantity.hours(hours))
-                        : Saying.of(
-                                "{} as it lies, {} wide, up to {} deep",
-                                Quantity.volume(trench.dug()),
-                                Quantity.length(trench.width()),
-                                Quantity.length(trench.deepest()));
-        Quantity paid = byHour && paced ? Quantity.hours(hours) : Quantity.volume(trench.dug());
+        List<Quantity> quantities = new ArrayList<>(says.quantities());
+        if (paced) {
+            quantities.add(Quantity.hours(hours));
+        }
+        Quantity paid = byHour && paced ? Quantity.hours(hours) : Quantity.volume(volume);
         // A price by the hour says nothing as long as nobody says how much is dug in one.
-        return new CostLine(CostLine.What.TRENCH, amount, paid, byHour && !paced ? null : price);
+        return new CostLine(
+                what,
+                new Saying(says.pattern() + (paced ? ": {}" : ""), quantities),
+                paid,
+                byHour && !paced ? null : price);
+    }
+
+    private CostLine footings(EndWorks.Walls walls) {
+        return dug(
+                CostLine.What.FOOTINGS,
+                walls.dug(),
+                Saying.of(
+                        "2 of {}, {} as it lies",
+                        Quantity.length(walls.length()),
+                        Quantity.volume(walls.dug())));
+    }
+
+    private void basin(EndWorks works, List<CostLine> lines) {
+        EndWorks.Basin basin = works.basin().orElse(null);
+        if (basin == null) {
+            lines.add(
+                    new CostLine(
+                            CostLine.What.BASIN,
+                            Saying.plain("none: the pipe begins at the bottom of the ditch"),
+                            null,
+                            null));
+            return;
+        }
+        lines.add(
+                dug(
+                        CostLine.What.BASIN,
+                        basin.dug(),
+                        Saying.of(
+                                "1, {} deeper than the ditch, its bottom {} square: {} as it lies",
+                                Quantity.depth(basin.deep()),
+                                Quantity.length(basin.bottom()),
+                                Quantity.volume(basin.dug()))));
+        lines.add(stone(CostLine.What.BASIN_STONE, "{} as laid: {}", basin.stone()));
+    }
+
+    private CostLine dam(EndWorks works) {
+        EndWorks.Dam dam = works.dam().orElse(null);
+        return dam == null
+                ? new CostLine(
+                        CostLine.What.DAM,
+                        Saying.plain("1, as high as the ditch is deep, which is not known there"),
+                        Quantity.count(1),
+                        null)
+                : stone(
+                        CostLine.What.DAM,
+                        "1 of stone, as high as the ditch is deep: {} as laid, {}",
+                        dam.stone());
+    }
+
+    private CostLine stone(CostLine.What what, String says, double volume) {
+        return new CostLine(
+                what,
+                Saying.of(says, Quantity.volume(volume), Quantity.mass(volume * riprap)),
+                rock(work.riprapPrice(), volume, volume * riprap),
+                work.riprapPrice());
+    }
+
+    private static EndWorks works(Asked asked, Laid laid) {
+        Begins begins = asked.begins();
+        double wall = PipeJob.wall(asked.ends(), laid);
+        return new EndWorks(
+                begins == null || !(begins.basin() > SAME)
+                        ? Optional.empty()
+                        : Optional.of(EndWorks.Basin.of(begins.basin(), laid)),
+                begins == null
+                        ? Optional.empty()
+                        : begins.ditch().map(at -> EndWorks.Dam.of(brim(at), at.shape())),
+                wall > 0 ? Optional.of(EndWorks.Walls.of(wall, laid)) : Optional.empty());
+    }
+
+    /** Depth of a ditch up to where water runs out of it, m. */
+    private static double brim(DitchWater.Piece at) {
+        return Double.isNaN(at.bank()) ? at.depth() : Math.min(at.depth(), at.bank());
     }
 
     private void riprap(Apron.Bed bed, Laid laid, List<CostLine> lines) {
@@ -595,11 +743,18 @@ public final class PipeJobs {
             PipeWay way,
             boolean larger) {
         var laid = new Laid(size.barrel(), like.count(), like.stated());
-        Headwater water = headwater(asked, line, laid);
+        Headwater water = headwater(asked, line, laid, length);
         Trench trench = Trench.of(way, laid, work.sideRoom(), work.bedding());
         PipeCover cover = PipeCover.of(way, laid, true, Load.ROAD);
         double money =
-                lines(asked, laid, length, trench, apron(asked, line, laid, water)).stream()
+                lines(
+                                asked,
+                                laid,
+                                length,
+                                trench,
+                                works(asked, laid),
+                                apron(asked, line, laid, length, water))
+                        .stream()
                         .mapToDouble(CostLine::money)
                         .sum();
         return new PipeJob.Other(larger, laid, water, says(asked.allowed(), water, cover), money);

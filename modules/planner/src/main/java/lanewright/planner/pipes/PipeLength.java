@@ -23,6 +23,25 @@ public record PipeLength(
         this(feet, beyond, beyond, soldBy, false);
     }
 
+    /**
+     * A pipe that ends at the faces of headwalls, where each foreslope comes down to the top of its
+     * wall. Where a wall would stand under the travelled way it stands at the foot.
+     *
+     * @param way from foot to foot
+     * @param wall height of the walls over the invert, m
+     */
+    static PipeLength walled(double feet, PipeWay way, double wall, double soldBy) {
+        double in = way.reaches(wall, true) * way.slant();
+        double out = way.reaches(wall, false) * way.slant();
+        return new PipeLength(
+                feet, Double.isNaN(in) ? 0 : -in, Double.isNaN(out) ? 0 : -out, soldBy, true);
+    }
+
+    /** Length of the barrel between its headwalls or, with other ends, from foot to foot, m. */
+    public double walls() {
+        return feet + Math.min(0, atInlet) + Math.min(0, atOutlet);
+    }
+
     /** Foot to foot with both ends, m. */
     public double wanted() {
         return feet + atInlet + atOutlet;
