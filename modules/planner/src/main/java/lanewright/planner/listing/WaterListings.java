@@ -19,6 +19,7 @@ import lanewright.measure.Listing;
 import lanewright.measure.Listing.Column;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
+import lanewright.planner.pipes.PipeJob;
 import org.jspecify.annotations.Nullable;
 
 /** Where water goes, as rows. */
@@ -126,8 +127,10 @@ public final class WaterListings {
     /**
      * What each pipe is that the plan says is to be laid, as lines of the order of work; one that
      * does not fit is not to be bought.
+     *
+     * @param jobs the pipes as they are bought
      */
-    public static List<Saying> toLay(WaterReport water) {
+    public static List<Saying> toLay(WaterReport water, List<PipeJob> jobs) {
         List<Saying> lines = new ArrayList<>();
         for (PipeCourse course : water.pipes()) {
             CulvertLine under = course.under();
@@ -145,7 +148,13 @@ public final class WaterListings {
                                 "Buy and lay the "
                                         + course.pipe().called()
                                         + ": {} long, {} wide, at {}",
-                                Quantity.length(under.length()),
+                                Quantity.length(
+                                        jobs.stream()
+                                                .filter(job -> job.planned())
+                                                .filter(job -> job.line().equals(under))
+                                                .findFirst()
+                                                .map(job -> job.length().ordered())
+                                                .orElse(under.length())),
                                 Quantity.depth(course.pipe().diameter()),
                                 Quantity.station(under.crossing())));
             }
@@ -187,7 +196,7 @@ public final class WaterListings {
                         Column.of("Outlet", Kind.HEIGHT),
                         Column.of("Fall", Kind.DEPTH),
                         Column.of("Fall", Kind.GRADE),
-                        Column.of("Length", Kind.LENGTH),
+                        Column.of("Foot to foot", Kind.LENGTH),
                         Column.of("Room, bottom to lane edge", Kind.LENGTH),
                         Column.words("Does it fit?")),
                 rows,

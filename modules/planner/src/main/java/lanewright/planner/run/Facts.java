@@ -72,7 +72,7 @@ final class Facts {
 
     /** What each pipe of the plan is, and what is dug, bedded and laid for it. */
     private static List<Saying> toLay(WaterReport water, List<PipeJob> pipes) {
-        List<Saying> lines = new ArrayList<>(WaterListings.toLay(water));
+        List<Saying> lines = new ArrayList<>(WaterListings.toLay(water, pipes));
         for (PipeJob job : pipes) {
             if (job.planned() && job.fits()) {
                 lines.addAll(PipeListings.steps(job));

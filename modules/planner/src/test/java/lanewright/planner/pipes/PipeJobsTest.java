@@ -157,7 +157,8 @@ class PipeJobsTest {
     @Tag("outside")
     @DisplayName(
             "headwater of a pipe cut to the slope or in headwalls | FHWA HDS-5, 2001, inlet"
-                    + " control, charts 2 scale 1 and 2, and Ke of table 12, worked anew | read")
+                    + " control, charts 2 scale 1 and 2, Ke of table 12 and friction 29 n² L / R^1.33"
+                    + " of the shorter barrel, worked anew | read")
     void theEndsOfAPipeChangeTheWaterBeforeIt() throws Exception {
         PipeJob mitred = ends("mitred", "");
         PipeJob walled = ends("headwall", "");
@@ -179,8 +180,11 @@ class PipeJobsTest {
                 (0.9 - 0.7) * head,
                 (job.headwater().byOutlet().head() - mitred.headwater().byOutlet().head()) / FOOT,
                 1e-3);
+        // Between headwalls the barrel is shorter: 29 n² L / R^1.33 of that head less.
+        double shorter = -(walled.length().atInlet() + walled.length().atOutlet()) / FOOT;
+        double friction = 29 * 0.024 * 0.024 * shorter / Math.pow(1.5 / 4, 1.33);
         assertEquals(
-                (0.9 - 0.5) * head,
+                (0.9 - 0.5 + friction) * head,
                 (job.headwater().byOutlet().head() - walled.headwater().byOutlet().head()) / FOOT,
                 1e-3);
     }
@@ -253,6 +257,11 @@ class PipeJobsTest {
             assertEquals(30 * each.laid().count() * metres, barrel.money(), 1e-6);
         }
         assertTrue(PipeListings.also(side.pipes()).isEmpty(), "a proposal is not bought");
+        List<List<String>> ends = ReliefWorkTest.ends(side);
+        for (PipeJob each : reliefs) {
+            assertEquals(
+                    2, ends.stream().filter(row -> row.get(0).startsWith(each.name())).count());
+        }
         assertTrue(
                 side.findings().stream().anyMatch(each -> each.code().equals("relief-size")),
                 "and says its sizes");
@@ -300,6 +309,10 @@ class PipeJobsTest {
             assertTrue(each.of(CostLine.What.BEDDING).isPresent());
             String told = all(PipeListings.schedule(List.of(each)));
             assertTrue(told.contains("offered once the lane is"), told);
+            assertTrue(
+                    ReliefWorkTest.ends(side).stream()
+                            .filter(row -> row.get(0).startsWith(each.name() + ", "))
+                            .allMatch(row -> row.get(1).startsWith("offered, once the lane is")));
         }
         assertTrue(PipeListings.also(side.pipes()).isEmpty(), "nothing of it is bought");
     }

@@ -88,7 +88,8 @@ class PipeOfferTest {
     void theOrderOfWorkHasItBoughtAndLaidAndNothingSaysThatItIsThere() {
         String amounts = waterWays(after);
         assertTrue(amounts.contains("Buy and lay the new pipe"), amounts);
-        assertTrue(amounts.contains("31.6 ft long"), amounts);
+        // Half a foot more at each end, up to a whole length: what is ordered.
+        assertTrue(amounts.contains("34 ft long"), amounts);
         assertFalse(amounts.contains("there already"), amounts);
         String told =
                 Stream.of(
@@ -103,7 +104,7 @@ class PipeOfferTest {
     }
 
     @Test
-    void itsEndsAreAmongThePointsToBeSetFirst() {
+    void itsEndsAreStaked() {
         List<List<String>> rows =
                 SettingOut.first(
                                 after.design().alignment(),
@@ -119,17 +120,38 @@ class PipeOfferTest {
         assertEquals("start, at the road", names.get(0));
         assertEquals(2, names.stream().filter("corner of a bend"::equals).count());
         assertTrue(names.contains("low point of the grade") && names.contains("far end"));
-        List<String> inlet =
-                rows.stream()
-                        .filter(row -> row.get(1).endsWith(", inlet"))
-                        .findFirst()
-                        .orElseThrow();
-        // Where the plan has it, in the survey's own feet.
+        List<String> inlet = ends(after).get(0);
+        // Half a foot beyond where the plan has it, in the survey's own feet.
         GivenPipe pipe = after.water().pipes().get(0).pipe();
-        double east = (pipe.inletX() + after.survey().originX()) / 0.3048;
-        double north = (pipe.inletY() + after.survey().originY()) / 0.3048;
-        assertEquals(east, Double.parseDouble(inlet.get(2)), 0.006);
-        assertEquals(north, Double.parseDouble(inlet.get(3)), 0.006);
+        double out = 0.5 * 0.3048 / Math.sqrt(1 + offered.grade() * offered.grade());
+        double dx = pipe.inletX() - pipe.outletX();
+        double dy = pipe.inletY() - pipe.outletY();
+        double plan = Math.hypot(dx, dy);
+        double east = (pipe.inletX() + out * dx / plan + after.survey().originX()) / 0.3048;
+        double north = (pipe.inletY() + out * dy / plan + after.survey().originY()) / 0.3048;
+        assertEquals(pipe.name() + ", inlet", inlet.get(0));
+        assertEquals("in the plan", inlet.get(1));
+        assertEquals(east, Double.parseDouble(inlet.get(8)), 0.006);
+        assertEquals(north, Double.parseDouble(inlet.get(9)), 0.006);
+        assertEquals(
+                "offered, once the ground is 17 in deeper at its outlet",
+                ends(before).get(0).get(1));
+        assertTrue(ends(before).stream().anyMatch(row -> row.get(1).equals("offered")));
+    }
+
+    private static List<List<String>> ends(Outcome outcome) {
+        return SettingOut.pipes(
+                        outcome.design().alignment(),
+                        outcome.survey(),
+                        outcome.plan().units(),
+                        outcome.stakes(),
+                        outcome.water(),
+                        outcome.ground(),
+                        outcome.pipes())
+                .rows()
+                .stream()
+                .map(row -> row.stream().map(cell -> cell.in(UnitSystem.US)).toList())
+                .toList();
     }
 
     @Test
@@ -144,6 +166,15 @@ class PipeOfferTest {
         String amounts = waterWays(outcome);
         assertFalse(amounts.contains("Buy and lay"), amounts);
         assertTrue(amounts.contains("Do not buy the new pipe"), amounts);
+        List<String> unstaked = ends(outcome).get(ends(outcome).size() - 1);
+        assertTrue(
+                ends(outcome).stream()
+                        .anyMatch(
+                                row ->
+                                        row.get(0).startsWith("pipe at")
+                                                && row.get(1).startsWith("no stakes")
+                                                && row.get(8).isEmpty()),
+                unstaked.toString());
     }
 
     @Test
