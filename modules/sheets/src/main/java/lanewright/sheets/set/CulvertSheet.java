@@ -47,11 +47,10 @@ final class CulvertSheet {
                         answer(jobs, units));
         flow.table(
                 PipeListings.schedule(jobs),
-                "Order: from foot to foot of the slopes, with what goes on beyond them where the"
-                        + " ends stick out, up to a length that is sold; what is left over of"
-                        + " other ends is cut off. Cover: from the top of the pipe at the lowest"
-                        + " wheel track, and what it needs there. The stakes sheet lists the ends of"
-                        + " each pipe.");
+                "Order: from foot to foot of the slopes with what sticks out, or from wall to wall,"
+                        + " up to a length that is sold. Inlet, outlet: the invert at the foot of"
+                        + " each slope; the stakes sheet has each end. Cover: over the top of the"
+                        + " pipe at the lowest wheel track, and what it needs there.");
         for (PipeJob job : drawn(jobs)) {
             draw(flow, job, work, units);
         }
