@@ -25,6 +25,7 @@ import lanewright.desktop.files.Draftbook;
 import lanewright.desktop.files.Home;
 import lanewright.desktop.files.KeptCopies;
 import lanewright.desktop.files.Remembered;
+import lanewright.desktop.files.Trail;
 import lanewright.desktop.look.Theme;
 import lanewright.desktop.paper.ComparePane;
 import lanewright.desktop.paper.SheetsPane;
@@ -202,15 +203,15 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
             String inFile = own.text();
             Draftbook.Copy copy = copies.of(plan);
             if (copy == null || copy.text().equals(inFile)) {
-                work(own, plan, inFile, "");
+                goOn(own, plan, inFile, "");
                 return;
             }
             PlanFile edited = copy.follows(inFile) ? readable(copy) : null;
             if (edited != null) {
-                work(edited, plan, inFile, "Edits that were not kept are back");
+                goOn(edited, plan, inFile, "Edits that were not kept are back");
             } else {
                 Path aside = copies.putAside(plan);
-                work(own, plan, inFile, "Older edits that were not kept lie in " + aside);
+                goOn(own, plan, inFile, "Older edits that were not kept lie in " + aside);
             }
         } catch (IOException e) {
             say("The plan " + plan + " cannot be read: " + e.getMessage());
@@ -231,7 +232,24 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
 
     @Override
     public void openNew(PlanFile file, Path plan) {
-        work(file, plan.toAbsolutePath().normalize(), "", "");
+        work(file, plan.toAbsolutePath().normalize(), "", "", null);
+    }
+
+    /** Goes on with a plan that was worked on before, with what can still be undone. */
+    private void goOn(PlanFile file, Path plan, String inFile, String note) {
+        // Its last edits may wait to be written still.
+        Trail kept = copies.trail(plan);
+        Trail trail = kept == null ? null : kept.from(file.text());
+        String lost =
+                kept != null && trail == null
+                        ? "The plan was changed elsewhere meanwhile: undo begins anew."
+                        : "";
+        work(
+                file,
+                plan,
+                inFile,
+                note.isEmpty() || lost.isEmpty() ? note + lost : note + ". " + lost,
+                trail);
     }
 
     private void say(String trouble) {
@@ -245,7 +263,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         }
     }
 
-    private void work(PlanFile file, Path plan, String inFile, String note) {
+    private void work(PlanFile file, Path plan, String inFile, String note, @Nullable Trail trail) {
         String left = plan.equals(planPath) ? "" : unkept();
         leavePlan();
         start = null;
@@ -254,7 +272,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         copies.begin(plan, inFile);
         Path folder = plan.getParent();
         Session session =
-                new Session(file, folder == null ? Path.of("") : folder, Platform::runLater);
+                new Session(file, folder == null ? Path.of("") : folder, Platform::runLater, trail);
         DeskWindow made = new DeskWindow(session);
         window = made;
         made.themeProperty()
@@ -359,6 +377,7 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         boolean same = text.equals(keptText);
         title.set(file.plan().name() + (same ? "" : " · edits not kept") + " · Lanewright");
         copies.note(plan, text);
+        copies.note(plan, made.session().trail());
         made.sayKept(same ? "kept" : "a safe copy holds your edits");
     }
 

@@ -123,6 +123,7 @@ public final class DeskWindow implements AutoCloseable {
 
     private Node header() {
         name.getStyleClass().add("plan-name");
+        kept.setId("kept");
         kept.getStyleClass().add("note");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);

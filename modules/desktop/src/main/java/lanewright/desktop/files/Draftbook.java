@@ -41,6 +41,7 @@ public final class Draftbook implements AutoCloseable {
     private static final String ENDING = ".edits";
 
     private final Path folder;
+    private final TrailFiles trails;
     private final Consumer<IOException> failed;
     private final Object lock = new Object();
     private final Thread thread;
@@ -58,6 +59,7 @@ public final class Draftbook implements AutoCloseable {
     private static final class Task {
         private final List<Keep> keeps = new ArrayList<>();
         private @Nullable String note;
+        private @Nullable Trail trail;
     }
 
     private record Keep(String text, Consumer<@Nullable IOException> told) {}
@@ -89,6 +91,7 @@ public final class Draftbook implements AutoCloseable {
      */
     public Draftbook(Home home, Consumer<IOException> failed) {
         this.folder = home.folder().resolve("edits");
+        this.trails = new TrailFiles(home);
         this.failed = failed;
         thread = new Thread(this::work, "lanewright-safe-copy");
         thread.setDaemon(true);
@@ -119,6 +122,23 @@ public final class Draftbook implements AutoCloseable {
             task(plan).note = text;
             lock.notifyAll();
         }
+    }
+
+    /**
+     * Notes the texts that a plan went through, so that edits can be undone when it is opened
+     * again.
+     */
+    public void note(Path plan, Trail trail) {
+        synchronized (lock) {
+            task(plan).trail = trail;
+            lock.notifyAll();
+        }
+    }
+
+    /** The texts that a plan went through when it was worked on last, or null. */
+    public @Nullable Trail trail(Path plan) {
+        flush();
+        return trails.read(whole(plan));
     }
 
     /**
@@ -330,6 +350,14 @@ public final class Draftbook implements AutoCloseable {
                         newer.note = note;
                     }
                 }
+            }
+        }
+        Trail trail = task.trail;
+        if (trail != null) {
+            // What cannot be undone later is a smaller loss than edits: it is told, not retried.
+            IOException trouble = tried(() -> trails.write(plan, trail));
+            if (trouble != null) {
+                failed.accept(trouble);
             }
         }
         return all;

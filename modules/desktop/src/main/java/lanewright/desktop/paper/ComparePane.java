@@ -276,6 +276,17 @@ public final class ComparePane {
                     units,
                     o -> layer(o, role, LayerStone::needed),
                     Quantity::mass);
+            if (layer(then, role, LayerStone::inHand) > 0
+                    || layer(now, role, LayerStone::inHand) > 0) {
+                number(
+                        table,
+                        "In hand of " + role,
+                        then,
+                        now,
+                        units,
+                        o -> layer(o, role, LayerStone::inHand),
+                        Quantity::mass);
+            }
             number(
                     table,
                     "Order of " + role,
@@ -369,12 +380,15 @@ public final class ComparePane {
             return;
         }
         double change = after - before;
+        String was = Words.of(kind.apply(before), units);
+        String is = Words.of(kind.apply(after), units);
         row(
                 table,
                 what,
-                Words.of(kind.apply(before), units),
-                Words.of(kind.apply(after), units),
-                change == 0
+                was,
+                is,
+                // What is told alike is no change that anybody could see.
+                was.equals(is)
                         ? "the same"
                         : (change > 0 ? "+" : "-") + Words.of(kind.apply(Math.abs(change)), units),
                 false);
@@ -432,19 +446,30 @@ public final class ComparePane {
     /** What is found of one plan only, and what is found of both in other words. */
     private static List<Node> findings(Outcome then, Outcome now, UnitSystem units) {
         SameFindings same = SameFindings.of(then.findings(), now.findings());
-        List<String> changed = new ArrayList<>();
+        List<Node> changed = new ArrayList<>();
         for (SameFindings.Pair pair : same.both()) {
             String was = pair.then().says().in(units);
             String is = pair.now().says().in(units);
-            if (pair.now().level() != Finding.Level.NOTE && !was.equals(is)) {
-                changed.add(is);
+            boolean asks =
+                    pair.now().level() != Finding.Level.NOTE
+                            || pair.then().level() != Finding.Level.NOTE;
+            if (asks && !was.equals(is)) {
+                Label before = words("before: " + was);
+                before.getStyleClass().add("note");
+                changed.add(new VBox(1, words("· " + is), before));
             }
         }
         List<Node> lists = new ArrayList<>();
         lists.add(listed("Gone", asked(same.gone(), units)));
         lists.add(listed("New", asked(same.come(), units)));
         if (!changed.isEmpty()) {
-            lists.add(listed("In both, now with other numbers", changed));
+            VBox list = new VBox(5);
+            list.setId("compare-changed");
+            Label head = new Label("Changed");
+            head.getStyleClass().add("proposal-title");
+            list.getChildren().add(head);
+            list.getChildren().addAll(changed);
+            lists.add(list);
         }
         return lists;
     }
@@ -459,6 +484,7 @@ public final class ComparePane {
 
     private static Node listed(String title, List<String> says) {
         VBox list = new VBox(5);
+        list.setId("compare-" + title.toLowerCase(java.util.Locale.ROOT));
         Label head = new Label(title);
         head.getStyleClass().add("proposal-title");
         list.getChildren().add(head);

@@ -2,7 +2,10 @@ package lanewright.desktop.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import lanewright.measure.Finding;
+import lanewright.measure.UnitSystem;
 import lanewright.measure.Where;
 import org.jspecify.annotations.Nullable;
 
@@ -18,6 +21,8 @@ record SameFindings(List<Finding> gone, List<Finding> come, List<Pair> both) {
     /** How far a place may move and still be the same, m. */
     private static final double NEAR = 10;
 
+    private static final double FAR = Double.POSITIVE_INFINITY;
+
     SameFindings {
         gone = List.copyOf(gone);
         come = List.copyOf(come);
@@ -28,35 +33,95 @@ record SameFindings(List<Finding> gone, List<Finding> come, List<Pair> both) {
     record Pair(Finding then, Finding now) {}
 
     static SameFindings of(List<Finding> then, List<Finding> now) {
-        List<Finding> gone = new ArrayList<>(then);
-        List<Finding> come = new ArrayList<>();
-        List<Pair> both = new ArrayList<>();
-        for (Finding each : now) {
-            int best = nearest(gone, each);
-            if (best < 0) {
-                come.add(each);
-            } else {
-                both.add(new Pair(gone.remove(best), each));
-            }
-        }
-        return new SameFindings(gone, come, both);
+        Matching matching = new Matching(then, now);
+        // First what says the same but for its numbers: a left ditch is no right one.
+        matching.match((was, is) -> alike(was, is) ? away(was.where(), is.where()) : FAR);
+        matching.match((was, is) -> sides(was, is) ? away(was.where(), is.where()) : FAR);
+        matching.match((was, is) -> isOfTheWhole(is) && alike(was, is) ? 0 : FAR);
+        return matching.result();
     }
 
-    /** The nearest finding of the same code, or -1 if none is near. */
-    private static int nearest(List<Finding> among, Finding to) {
-        int best = -1;
-        double least = NEAR;
-        for (int i = 0; i < among.size(); i++) {
-            Finding each = among.get(i);
-            if (each.code().equals(to.code())) {
-                double away = away(each.where(), to.where());
-                if (away <= least && (best < 0 || away < least)) {
-                    best = i;
-                    least = away;
+    /** How far two findings of one code are from being the same. */
+    private interface Apart {
+        double of(Finding was, Finding is);
+    }
+
+    /** Pairs findings, the ones nearest to each other first. */
+    private static final class Matching {
+        private final List<Finding> gone;
+        private final List<Finding> now;
+        private final Map<Integer, Finding> pairs = new TreeMap<>();
+
+        Matching(List<Finding> then, List<Finding> now) {
+            this.gone = new ArrayList<>(then);
+            this.now = now;
+        }
+
+        void match(Apart apart) {
+            while (true) {
+                int bestNow = -1;
+                int bestThen = -1;
+                double least = Double.POSITIVE_INFINITY;
+                for (int i = 0; i < now.size(); i++) {
+                    for (int k = 0; k < gone.size() && !pairs.containsKey(i); k++) {
+                        if (gone.get(k).code().equals(now.get(i).code())) {
+                            double away = apart.of(gone.get(k), now.get(i));
+                            if (away <= NEAR && away < least) {
+                                least = away;
+                                bestNow = i;
+                                bestThen = k;
+                            }
+                        }
+                    }
                 }
+                if (bestNow < 0) {
+                    return;
+                }
+                pairs.put(bestNow, gone.remove(bestThen));
             }
         }
-        return best;
+
+        SameFindings result() {
+            List<Finding> come = new ArrayList<>();
+            List<Pair> both = new ArrayList<>();
+            for (int i = 0; i < now.size(); i++) {
+                Finding was = pairs.get(i);
+                if (was == null) {
+                    come.add(now.get(i));
+                } else {
+                    both.add(new Pair(was, now.get(i)));
+                }
+            }
+            return new SameFindings(gone, come, both);
+        }
+    }
+
+    /**
+     * Whether a finding is about an amount of the whole plan, such as stone that runs out: then its
+     * place is part of what is found, and moves with the amount.
+     */
+    private static boolean isOfTheWhole(Finding finding) {
+        return switch (finding.topic()) {
+            case GRADE, EARTH, STONE, ORDER -> true;
+            case GROUND, LINE, SHAPE, WATER, FIELD -> false;
+        };
+    }
+
+    /** Whether two findings say the same but for their numbers. */
+    private static boolean alike(Finding one, Finding other) {
+        return bare(one).equals(bare(other));
+    }
+
+    private static String bare(Finding finding) {
+        return finding.says().in(UnitSystem.METRIC).replaceAll("[0-9][0-9.,+]*", "0");
+    }
+
+    /** Whether two findings name the same sides of the lane. */
+    private static boolean sides(Finding one, Finding other) {
+        String was = bare(one);
+        String is = bare(other);
+        return was.contains("left") == is.contains("left")
+                && was.contains("right") == is.contains("right");
     }
 
     /** How far two places lie apart, m; without end where they cannot be the same. */

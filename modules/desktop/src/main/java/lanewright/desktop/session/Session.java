@@ -16,6 +16,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import lanewright.desktop.files.Trail;
 import lanewright.desktop.session.Shown.Wrong;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Topic;
@@ -41,7 +42,7 @@ public final class Session implements AutoCloseable {
     private final Engine engine;
     private final Patience patience = new Patience();
     private final Looking looking;
-    private final History history = new History();
+    private final History history;
     private final ReadOnlyObjectWrapper<Shown> shown;
     private final ReadOnlyStringWrapper undoable = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper redoable = new ReadOnlyStringWrapper("");
@@ -63,6 +64,20 @@ public final class Session implements AutoCloseable {
      * @param screen runs what it is given on the thread of the screen, later
      */
     public Session(PlanFile file, Path folder, Executor screen) {
+        this(file, folder, screen, null);
+    }
+
+    /**
+     * Opens a plan that was worked on before.
+     *
+     * @param file the plan
+     * @param folder folder that the paths of its survey are relative to
+     * @param screen runs what it is given on the thread of the screen, later
+     * @param trail the texts that it went through, with this plan as the present one; null if they
+     *     are not known
+     */
+    public Session(PlanFile file, Path folder, Executor screen, @Nullable Trail trail) {
+        this.history = new History(trail);
         this.opened = file;
         this.folder = folder;
         this.screen = screen;
@@ -72,6 +87,7 @@ public final class Session implements AutoCloseable {
         this.news = new News(screen, land::set, said -> shown.set(said.apply(shown.get())));
         this.engine = new Engine(() -> new Run(folder), news);
         this.looking = new Looking(engine, screen);
+        tellHistory();
         engine.ask(0, file, false);
     }
 
@@ -167,6 +183,14 @@ public final class Session implements AutoCloseable {
         open.set(Topic.WATER);
         pointedRow.set(null);
         pointedRow.set(row);
+    }
+
+    /** The texts that the plan went through, the present one among them. */
+    public Trail trail() {
+        Gesture going = gesture;
+        return going == null
+                ? history.trail(null, "", file())
+                : history.trail(going.before, going.what, file());
     }
 
     /** What undo would take back, or empty. */
@@ -374,6 +398,8 @@ public final class Session implements AutoCloseable {
         PlanFile back = history.undo(file());
         if (back != null) {
             show(back, false);
+        } else {
+            tellHistory();
         }
     }
 
@@ -383,6 +409,8 @@ public final class Session implements AutoCloseable {
         PlanFile again = history.redo(file());
         if (again != null) {
             show(again, false);
+        } else {
+            tellHistory();
         }
     }
 
@@ -476,14 +504,18 @@ public final class Session implements AutoCloseable {
                         null,
                         "",
                         0));
-        String undo = history.undoable();
-        String redo = history.redoable();
-        undoable.set(undo == null ? "" : undo);
-        redoable.set(redo == null ? "" : redo);
+        tellHistory();
         engine.ask(edit, file, moving);
         if (moving && patience.wait(most -> engine.soon(edit, most))) {
             news.tell();
         }
+    }
+
+    private void tellHistory() {
+        String undo = history.undoable();
+        String redo = history.redoable();
+        undoable.set(undo == null ? "" : undo);
+        redoable.set(redo == null ? "" : redo);
     }
 
     /** Hands what comes of a plan beside this one to who asked for it. */

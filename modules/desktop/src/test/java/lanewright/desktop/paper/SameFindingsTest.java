@@ -55,6 +55,37 @@ class SameFindingsTest {
         assertEquals(1, SameFindings.of(List.of(then), List.of(now)).both().size());
     }
 
+    @Test
+    void stoneThatRunsOutElsewhereIsTheSameMatter() {
+        Finding then = stone(123, "The base stone in hand, 200 tons, runs out at 4+05.1.");
+        Finding now = stone(230, "The base stone in hand, 126 tons, runs out at 7+55.");
+        SameFindings same = SameFindings.of(List.of(then), List.of(now));
+        assertEquals(List.of(new SameFindings.Pair(then, now)), same.both());
+        Finding other = stone(230, "The surface stone in hand, 126 tons, runs out at 7+55.");
+        assertEquals(List.of(), SameFindings.of(List.of(then), List.of(other)).both());
+    }
+
+    @Test
+    void aLeftDitchIsNoRightOne() {
+        Finding left = finding("lining", Where.stretch(100, 110), "2 ft/s down the left ditch");
+        Finding right = finding("lining", Where.stretch(100, 110), "2 ft/s down the right ditch");
+        Finding now = finding("lining", Where.stretch(101, 112), "3 ft/s down the left ditch");
+        SameFindings same = SameFindings.of(List.of(right, left), List.of(now));
+        assertEquals(List.of(new SameFindings.Pair(left, now)), same.both());
+        assertEquals(List.of(right), same.gone());
+        assertEquals(List.of(), SameFindings.of(List.of(right), List.of(now)).both());
+    }
+
+    private static Finding stone(double station, String says) {
+        return Finding.of(
+                "stone-short",
+                Level.LOOK,
+                Topic.STONE,
+                Where.station(station),
+                Saying.plain(says),
+                Saying.plain("order more"));
+    }
+
     private static Finding finding(String code, Where where, String says) {
         return Finding.of(
                 code, Level.LOOK, Topic.WATER, where, Saying.plain(says), Saying.plain("look"));

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import lanewright.desktop.files.Trail;
 import lanewright.planner.document.PlanFile;
 import org.junit.jupiter.api.Test;
 
@@ -23,6 +24,45 @@ class HistoryTest {
             plans.add(first.with("shapes[0].width", (4000 + i) + " mm"));
         }
         return plans;
+    }
+
+    @Test
+    void aTrailGoesOnWhereItEnded() throws Exception {
+        List<PlanFile> plans = plans(3);
+        History history = new History();
+        history.left("one", plans.get(0));
+        history.left("two", plans.get(1));
+        assertSame(plans.get(1), history.undo(plans.get(2)));
+        Trail trail = history.trail(null, "", plans.get(1));
+        assertEquals(plans.stream().map(PlanFile::text).toList(), trail.texts());
+        assertEquals(List.of("one", "two"), trail.whats());
+        assertEquals(1, trail.at());
+        History again = new History(trail);
+        assertEquals("two", again.redoable());
+        assertEquals(plans.get(0).text(), again.undo(plans.get(1)).text());
+        assertEquals(plans.get(1).text(), again.redo(plans.get(0)).text());
+        assertEquals(plans.get(2).text(), again.redo(plans.get(1)).text());
+        assertEquals(trail.texts(), again.trail(null, "", plans.get(2)).texts());
+    }
+
+    @Test
+    void aDragThatGoesOnCanBeUndoneAfterACrash() throws Exception {
+        List<PlanFile> plans = plans(3);
+        History history = new History();
+        history.left("one", plans.get(0));
+        Trail trail = history.trail(plans.get(1), "drag", plans.get(2));
+        assertEquals(List.of("one", "drag"), trail.whats());
+        assertEquals(plans.get(1).text(), new History(trail).undo(plans.get(2)).text());
+    }
+
+    @Test
+    void whatIsNoPlanEndsTheTrail() throws Exception {
+        PlanFile plan = plans(1).get(0);
+        History history =
+                new History(new Trail(List.of("no plan", plan.text()), List.of("one"), 1));
+        assertNull(history.undo(plan));
+        assertNull(history.undoable());
+        assertNull(history.redoable());
     }
 
     @Test
