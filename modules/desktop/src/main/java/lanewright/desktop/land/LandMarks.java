@@ -122,7 +122,7 @@ final class LandMarks {
                     }
                     List<double[]> there = written.computeIfAbsent(code, each -> new ArrayList<>());
                     if (there.stream().noneMatch(at -> near(at, x, y))
-                            && plates.label(Role.NOTE, code, x, y, false) != null) {
+                            && plates.note(Role.NOTE, code, x, y)) {
                         there.add(new double[] {x, y});
                     }
                 });

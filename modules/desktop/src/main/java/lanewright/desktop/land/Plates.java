@@ -25,6 +25,9 @@ final class Plates {
     /** How far words that have no room beside their place are led away from it, px. */
     private static final double[] AWAY = {16, 30, 44};
 
+    /** Corners of a line that are looked at together. */
+    private static final int PIECE = 16;
+
     /** From a place to the plate of its words, px. */
     private static final double NEAR = 3;
 
@@ -37,7 +40,7 @@ final class Plates {
     private final Pen words = new Pen();
     private final Pen top = new Pen();
     private final List<Box> taken = new ArrayList<>();
-    private final List<double[]> edges = new ArrayList<>();
+    private final List<Edge> edges = new ArrayList<>();
 
     Plates(View view) {
         this.view = view;
@@ -92,7 +95,32 @@ final class Plates {
 
     /** A line that words keep off where they have a choice. */
     void keepOff(double[] xy) {
-        edges.addAll(clip.line(xy));
+        for (double[] run : clip.line(xy)) {
+            int corners = run.length / 2;
+            for (int from = 0; from < corners - 1; from += PIECE) {
+                int to = Math.min(corners - 1, from + PIECE);
+                edges.add(Edge.of(java.util.Arrays.copyOfRange(run, 2 * from, 2 * to + 2)));
+            }
+        }
+    }
+
+    /** A piece of a line that words keep off, with the box round it, which tells most at once. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, and made anew for each painting
+    private record Edge(double[] xy, Box round) {
+        static Edge of(double[] xy) {
+            double left = xy[0];
+            double right = xy[0];
+            double top = xy[1];
+            double bottom = xy[1];
+            for (int i = 2; i < xy.length; i += 2) {
+                left = Math.min(left, xy[i]);
+                right = Math.max(right, xy[i]);
+                top = Math.min(top, xy[i + 1]);
+                bottom = Math.max(bottom, xy[i + 1]);
+            }
+            // A level line has a box too.
+            return new Edge(xy, new Box(left, top, right - left, bottom - top).inset(-0.5));
+        }
     }
 
     /** Words beside a place; null if there is no room. */
@@ -144,6 +172,23 @@ final class Plates {
             }
         }
         return null;
+    }
+
+    /**
+     * Words of little weight right beside a place, of which there may be many: tried at four
+     * places, and left out where there is no room.
+     */
+    boolean note(Role role, String text, double x, double y) {
+        List<String> lines = List.of(text);
+        double half = wide(lines, false) / 2 + 3 + NEAR;
+        double[][] tries = {{half, -5}, {-half, -5}, {half, 13}, {-half, 13}};
+        for (double[] by : tries) {
+            Box box = box(lines, x + by[0], y + by[1], false);
+            if (isFree(box) && isClear(box)) {
+                return put(role, lines, x + by[0], y + by[1], false) != null;
+            }
+        }
+        return false;
     }
 
     /** Words on a plate, in the middle of a place; null if there is no room. */
@@ -221,8 +266,9 @@ final class Plates {
 
     /** Whether no line that is kept off passes through a box. */
     private boolean isClear(Box box) {
-        for (double[] run : edges) {
-            for (int i = 2; i + 1 < run.length; i += 2) {
+        for (Edge edge : edges) {
+            double[] run = edge.xy();
+            for (int i = 2; meet(edge.round(), box) && i + 1 < run.length; i += 2) {
                 if (crosses(run[i - 2], run[i - 1], run[i], run[i + 1], box)) {
                     return false;
                 }
