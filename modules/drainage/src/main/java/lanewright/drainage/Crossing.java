@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param crestHeights height of the lane's line there above the inlet's invert, m
  * @param tailwater water over the bottom of its outlet
  * @param ends how the ends of its pipe are made
+ * @param wayOut the lowest way besides the pipe that water before it has; null where none is known
  */
 public record Crossing(
         String name,
@@ -38,9 +39,10 @@ public record Crossing(
         List<Double> crestStations,
         List<Double> crestHeights,
         Tailwater tailwater,
-        Inlet.End ends) {
+        Inlet.End ends,
+        @Nullable WayOut wayOut) {
 
-    /** A crossing by a pipe whose ends stick out. */
+    /** A crossing by a pipe whose ends stick out, with no way for water besides it. */
     public Crossing(
             String name,
             CulvertLine line,
@@ -67,7 +69,8 @@ public record Crossing(
                 crestStations,
                 crestHeights,
                 tailwater,
-                Inlet.End.PROJECTING);
+                Inlet.End.PROJECTING,
+                null);
     }
 
     /**

@@ -23,6 +23,7 @@ final class Crossings {
     private final FlowGrid flow;
     private final LaneLine line;
     private final List<Pool> pools;
+    private final SpillAt spillAt;
     private final List<Draft> drafts = new ArrayList<>();
 
     /** A crossing whose water's way is not yet known; cells that it has are of its pool or one. */
@@ -36,13 +37,32 @@ final class Crossings {
             double drained,
             boolean isLeast,
             double tailwater,
-            Inlet.End ends) {}
+            Inlet.End ends,
+            @Nullable WayOut wayOut) {}
 
-    private Crossings(List<Section> sections, FlowGrid flow, LaneLine line, List<Pool> pools) {
+    /** What water runs over at a place. */
+    @FunctionalInterface
+    interface SpillAt {
+
+        /**
+         * What water runs over.
+         *
+         * @param away whether it leaves the survey there
+         */
+        Pool.Spill of(double x, double y, boolean away);
+    }
+
+    private Crossings(
+            List<Section> sections,
+            FlowGrid flow,
+            LaneLine line,
+            List<Pool> pools,
+            SpillAt spillAt) {
         this.sections = sections;
         this.flow = flow;
         this.line = line;
         this.pools = pools;
+        this.spillAt = spillAt;
     }
 
     /**
@@ -51,15 +71,17 @@ final class Crossings {
      * @param flow water on the finished surface, with the plan's pipes in it
      * @param line where the lane runs
      * @param pools water that sits on that surface
+     * @param spillAt what water runs over at a place of that surface
      */
     static List<Crossing> of(
             List<Section> sections,
             FlowGrid flow,
             LaneLine line,
             List<Pool> pools,
+            SpillAt spillAt,
             List<PipeCourse> courses,
             List<WetPlace> places) {
-        return new Crossings(sections, flow, line, pools).found(courses, places);
+        return new Crossings(sections, flow, line, pools, spillAt).found(courses, places);
     }
 
     private List<Crossing> found(List<PipeCourse> courses, List<WetPlace> places) {
@@ -128,7 +150,8 @@ final class Crossings {
                             place.drained(),
                             place.isLeast(),
                             Double.NaN,
-                            Inlet.End.PROJECTING));
+                            Inlet.End.PROJECTING,
+                            wayOut(place.pool(), pipe)));
         }
     }
 
@@ -144,7 +167,29 @@ final class Crossings {
                         flow.drained(cell),
                         flow.reachesRim(cell),
                         pipe.tailwater(),
-                        pipe.ends()));
+                        pipe.ends(),
+                        wayOut(pipe)));
+    }
+
+    /** Where the water runs over that a pipe is offered for. */
+    private static @Nullable WayOut wayOut(@Nullable Pool pool, CulvertLine pipe) {
+        return pool == null
+                ? null
+                : wayOut(pool.spot().level() - pipe.inlet().height(), pool.spill());
+    }
+
+    /** Where water would go if a pipe of the plan took none. */
+    private @Nullable WayOut wayOut(GivenPipe pipe) {
+        FlowGrid.Over over = flow.without(pipe);
+        return over == null
+                ? null
+                : wayOut(
+                        over.level() - pipe.inletInvert(),
+                        spillAt.of(over.x(), over.y(), over.isAway()));
+    }
+
+    private static @Nullable WayOut wayOut(double depth, Pool.Spill spill) {
+        return depth > 0 ? new WayOut(depth, spill) : null;
     }
 
     /** Water over an outlet: what its owner says, else a pool that it runs into. */
@@ -193,6 +238,7 @@ final class Crossings {
                 stations,
                 heights,
                 tailwater(draft),
-                draft.ends);
+                draft.ends,
+                draft.wayOut);
     }
 }

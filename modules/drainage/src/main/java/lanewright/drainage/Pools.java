@@ -170,21 +170,34 @@ final class Pools {
     }
 
     private Pool.Spill spill(LowSpot spot) {
-        Place over = corridor.place(spot.spillX(), spot.spillY());
+        return spot.spillPipe() >= 0
+                ? spillBy(Pool.SpillWay.PIPE, corridor.place(spot.spillX(), spot.spillY()))
+                : spill(spot.spillX(), spot.spillY(), spot.atRim());
+    }
+
+    /**
+     * What water runs over at a place.
+     *
+     * @param atRim whether it leaves the survey there
+     */
+    Pool.Spill spill(double x, double y, boolean atRim) {
+        Place over = corridor.place(x, y);
+        Pool.SpillWay way =
+                over != null && corridor.onTop(over)
+                        ? Pool.SpillWay.LANE
+                        : atRim
+                                ? Pool.SpillWay.RIM
+                                : over == null
+                                        ? Pool.SpillWay.END
+                                        : corridor.zone(over) == Pool.Zone.DITCH
+                                                ? Pool.SpillWay.DITCH
+                                                : Pool.SpillWay.BESIDE;
+        return spillBy(way, over);
+    }
+
+    private static Pool.Spill spillBy(Pool.SpillWay way, @Nullable Place over) {
         double station = over == null ? Double.NaN : over.station();
         Side side = over == null ? Side.RIGHT : Side.at(over.offset());
-        Pool.SpillWay way =
-                spot.spillPipe() >= 0
-                        ? Pool.SpillWay.PIPE
-                        : over != null && corridor.onTop(over)
-                                ? Pool.SpillWay.LANE
-                                : spot.atRim()
-                                        ? Pool.SpillWay.RIM
-                                        : over == null
-                                                ? Pool.SpillWay.END
-                                                : corridor.zone(over) == Pool.Zone.DITCH
-                                                        ? Pool.SpillWay.DITCH
-                                                        : Pool.SpillWay.BESIDE;
         return new Pool.Spill(way, station, side);
     }
 

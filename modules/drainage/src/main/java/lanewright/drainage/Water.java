@@ -228,7 +228,8 @@ final class Water {
                 roadEnd,
                 places,
                 courses,
-                Crossings.of(sections, flowAfter, lane.line(), pools, courses, places),
+                Crossings.of(
+                        sections, flowAfter, lane.line(), pools, matching::spill, courses, places),
                 DitchWaters.of(ditches, sections, lane.line(), flowAfter, lane.typical()),
                 standingWater,
                 drainage,

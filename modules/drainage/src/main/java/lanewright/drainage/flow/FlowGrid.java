@@ -11,6 +11,7 @@ import lanewright.drainage.hollows.Hollow;
 import lanewright.drainage.hollows.Hollows;
 import lanewright.drainage.hollows.Passage;
 import lanewright.drainage.hollows.Terrain;
+import lanewright.drainage.pond.GivenPipe;
 import lanewright.drainage.pond.LowSpot;
 import lanewright.drainage.pond.Mesh;
 import lanewright.drainage.pond.PipeLink;
@@ -220,6 +221,44 @@ public final class FlowGrid {
      */
     public int standsAt(int cell) {
         return isLand(cell) ? downhill.standsAt(cell) : cell;
+    }
+
+    /**
+     * Where water goes over that stands before a pipe which takes none.
+     *
+     * @param level to which it stands then, m
+     * @param x local easting of the place, m, in the middle of a cell
+     * @param y local northing of the place, m, in the middle of a cell
+     * @param isAway whether it leaves the survey there
+     */
+    public record Over(double level, double x, double y, boolean isAway) {}
+
+    /**
+     * Where the water before a pipe's inlet would go over if that pipe took none and all others
+     * what comes to them; null where none would stand there.
+     */
+    public @Nullable Over without(GivenPipe pipe) {
+        int inlet = cells.at(pipe.inletX(), pipe.inletY());
+        if (inlet < 0 || !isLand(inlet)) {
+            return null;
+        }
+        List<Passage> others =
+                hollows.through().stream().filter(each -> each.from() != inlet).toList();
+        Hollows closed = hollows.on(hollows.terrain(), others, Progress.NONE);
+        int at = closed.at(inlet);
+        if (at == Hollow.OUTSIDE) {
+            return null;
+        }
+        Hollow hollow = closed.hollow(at);
+        while (hollow.parent() != Hollow.OUTSIDE) {
+            hollow = closed.hollow(hollow.parent());
+        }
+        boolean away = hollow.beyond() == Hollow.OUTSIDE;
+        int over =
+                away || heights[hollow.sill()] >= heights[hollow.beyond()]
+                        ? hollow.sill()
+                        : hollow.beyond();
+        return new Over(hollow.spillHeight(), cells.x(over), cells.y(over), away);
     }
 
     /**

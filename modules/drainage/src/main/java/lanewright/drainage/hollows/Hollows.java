@@ -386,6 +386,11 @@ public final class Hollows {
         return terrain;
     }
 
+    /** Ways of water below its ground, as they were given. */
+    public List<Passage> through() {
+        return passages.all();
+    }
+
     /** How many hollows, those inside others included. */
     public int size() {
         return pools.length;

@@ -21,8 +21,8 @@ import lanewright.drainage.runoff.Peak;
  * @param choices the least pipe of each material, or why there is none; empty if nothing runs
  * @param raised how the lane would have to be raised where none does; empty where one does, or
  *     where raising does not help
- * @param blocked the same storm with the plan's own pipe, or the first that does, half and wholly
- *     blocked; empty where there is none, or where the lane is raised first
+ * @param blocked the same storm with the plan's own pipe, or the first that does, its inlet clear,
+ *     half and wholly blocked; empty where there is none, or where the lane is raised first
  * @param apron stone at the outlet of that pipe
  * @param ford a dip of rock instead, where no pipe does or the lane would have to be raised much
  * @param tailwater water over the bottom of the outlet in the storm

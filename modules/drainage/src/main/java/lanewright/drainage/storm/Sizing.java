@@ -1,11 +1,13 @@
 package lanewright.drainage.storm;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lanewright.drainage.Crossing;
 import lanewright.drainage.DitchWater;
+import lanewright.drainage.WayOut;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.channel.Lining;
@@ -307,8 +309,13 @@ final class Sizing {
                         crossing.crestStations(),
                         crossing.crestHeights(),
                         Overtopping.gravel(OVER));
-        return List.of(
-                Blocked.of(pipe, tail, crest, discharge, Blocked.Share.HALF),
-                Blocked.of(pipe, tail, crest, discharge, Blocked.Share.WHOLLY));
+        WayOut other = crossing.wayOut();
+        double wayOut =
+                other == null || other.isOverLane() ? Double.POSITIVE_INFINITY : other.depth();
+        List<Blocked> shares = new ArrayList<>();
+        for (Blocked.Share share : Blocked.Share.values()) {
+            shares.add(Blocked.of(pipe, tail, crest, wayOut, discharge, share));
+        }
+        return List.copyOf(shares);
     }
 }

@@ -21,6 +21,8 @@ class OvertoppingTest {
     private static final Overtopping SAG =
             new Overtopping(List.of(0.0, 10.0, 25.0), List.of(1.4, 1.0, 1.5), 1.5);
 
+    private static final double FREE = Double.POSITIVE_INFINITY;
+
     @Test
     @Tag("outside")
     @DisplayName(
@@ -109,7 +111,7 @@ class OvertoppingTest {
 
     @Test
     void aCleanPipeTakesWhatItCanBelowTheCrest() {
-        Blocked small = Blocked.of(CULVERT, 0, SAG, 0.1, Blocked.Share.CLEAR);
+        Blocked small = Blocked.of(CULVERT, 0, SAG, FREE, 0.1, Blocked.Share.CLEAR);
         assertEquals(0.1, small.through());
         assertEquals(0, small.over());
         assertEquals(0, small.overDepth());
@@ -119,7 +121,7 @@ class OvertoppingTest {
     @Test
     void pipeAndCrestShareOneHeadwater() {
         double storm = 1.5;
-        Blocked clear = Blocked.of(CULVERT, 0, SAG, storm, Blocked.Share.CLEAR);
+        Blocked clear = Blocked.of(CULVERT, 0, SAG, FREE, storm, Blocked.Share.CLEAR);
         assertEquals(storm, clear.through() + clear.over(), 1e-12);
         assertEquals(SAG.discharge(clear.headwater()), clear.over(), 1e-6);
         assertEquals(clear.headwater(), new Performance(CULVERT, 0).depth(clear.through()), 1e-6);
@@ -128,9 +130,9 @@ class OvertoppingTest {
     @Test
     void theMoreIsBlockedTheMoreGoesOver() {
         double storm = 1.5;
-        Blocked clear = Blocked.of(CULVERT, 0, SAG, storm, Blocked.Share.CLEAR);
-        Blocked half = Blocked.of(CULVERT, 0, SAG, storm, Blocked.Share.HALF);
-        Blocked wholly = Blocked.of(CULVERT, 0, SAG, storm, Blocked.Share.WHOLLY);
+        Blocked clear = Blocked.of(CULVERT, 0, SAG, FREE, storm, Blocked.Share.CLEAR);
+        Blocked half = Blocked.of(CULVERT, 0, SAG, FREE, storm, Blocked.Share.HALF);
+        Blocked wholly = Blocked.of(CULVERT, 0, SAG, FREE, storm, Blocked.Share.WHOLLY);
         assertTrue(clear.over() < half.over() && half.over() < wholly.over());
         assertTrue(clear.overDepth() < half.overDepth());
         assertTrue(half.overSpeed() < wholly.overSpeed());
@@ -139,6 +141,27 @@ class OvertoppingTest {
         assertEquals(10, wholly.overAt());
         // Critical depth on the crest is two thirds of the head.
         assertEquals(Math.sqrt(9.80665 * wholly.overDepth() * 2 / 3), wholly.overSpeed(), 1e-12);
+    }
+
+    @Test
+    void waterStopsAtALowerWayOutThanTheLane() {
+        double storm = 1.5;
+        Blocked wholly = Blocked.of(CULVERT, 0, SAG, 0.8, storm, Blocked.Share.WHOLLY);
+        assertTrue(wholly.elsewhere());
+        assertEquals(0.8, wholly.headwater());
+        assertEquals(storm, wholly.over());
+        assertEquals(0, wholly.overDepth());
+        Blocked half = Blocked.of(CULVERT, 0, SAG, 0.8, storm, Blocked.Share.HALF);
+        assertTrue(half.elsewhere());
+        assertEquals(storm, half.through() + half.over(), 1e-12);
+        assertEquals(0.8, Headwater.of(CULVERT.withOpen(0.5), 0, half.through()).depth(), 1e-6);
+        // A way out that is higher than the water changes nothing.
+        assertEquals(
+                Blocked.of(CULVERT, 0, SAG, FREE, 0.1, Blocked.Share.CLEAR),
+                Blocked.of(CULVERT, 0, SAG, 0.8, 0.1, Blocked.Share.CLEAR));
+        assertEquals(
+                Blocked.of(CULVERT, 0, SAG, FREE, storm, Blocked.Share.WHOLLY),
+                Blocked.of(CULVERT, 0, SAG, 3, storm, Blocked.Share.WHOLLY));
     }
 
     @Test

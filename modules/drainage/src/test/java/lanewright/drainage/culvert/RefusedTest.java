@@ -118,6 +118,17 @@ class RefusedTest {
                                 0,
                                 Overtopping.flat(10, -0.1, 1.5),
                                 1,
+                                1,
+                                Blocked.Share.HALF));
+        refused(
+                "no water comes to the pipe",
+                () ->
+                        Blocked.of(
+                                CULVERT,
+                                0,
+                                Overtopping.flat(10, 1, 1.5),
+                                0,
+                                1,
                                 Blocked.Share.HALF));
     }
 

@@ -51,7 +51,14 @@ class SweepTest {
                     for (double storm = 0.05; storm < 20; storm *= 6) {
                         double last = -1;
                         for (Blocked.Share share : Blocked.Share.values()) {
-                            Blocked found = Blocked.of(culvert, 0.2, crest, storm, share);
+                            Blocked found =
+                                    Blocked.of(
+                                            culvert,
+                                            0.2,
+                                            crest,
+                                            Double.POSITIVE_INFINITY,
+                                            storm,
+                                            share);
                             assertEquals(storm, found.through() + found.over(), 1e-9);
                             assertEquals(crest.discharge(found.headwater()), found.over(), 1e-6);
                             assertTrue(found.over() >= last - 1e-9, size + " " + found);

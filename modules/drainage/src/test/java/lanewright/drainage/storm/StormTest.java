@@ -172,13 +172,14 @@ class StormTest {
     @Test
     void whatIsBlockedGoesOverTheLowestPlaceOfTheLane() {
         Sized sized = sized(2, 1.0, 18 * INCH);
-        Blocked wholly = sized.blocked().get(1);
+        Blocked wholly = sized.blocked().get(2);
         assertEquals(Blocked.Share.WHOLLY, wholly.share());
         assertEquals(0, wholly.through());
         assertEquals(sized.peak().discharge(), wholly.over(), 1e-12);
         assertEquals(100, wholly.overAt());
         assertTrue(wholly.headwater() > 1.0);
-        assertTrue(sized.blocked().get(0).headwater() <= wholly.headwater());
+        assertTrue(sized.blocked().get(1).headwater() <= wholly.headwater());
+        assertEquals(Blocked.Share.CLEAR, sized.blocked().get(0).share());
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import lanewright.drainage.Crossing;
+import lanewright.drainage.WayOut;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.BarrelShape;
 import lanewright.drainage.culvert.Blocked;
@@ -180,36 +181,42 @@ public final class StormListings {
         var rows = new ArrayList<List<Saying>>();
         for (Sized sized : all(storm)) {
             for (Blocked blocked : sized.blocked()) {
-                boolean over = blocked.overDepth() > 0;
                 rows.add(
                         List.of(
                                 Listing.cell(sized.crossing().name()),
-                                Listing.cell(
-                                        blocked.share() == Blocked.Share.HALF ? "half" : "wholly"),
+                                Listing.cell(blocked.share().words()),
                                 Listing.cell(Quantity.length(blocked.headwater())),
                                 Listing.cell(Quantity.flow(blocked.through())),
                                 Listing.cell(Quantity.flow(blocked.over())),
-                                over
-                                        ? Saying.of(
-                                                "at {}, {} deep, {} fast",
-                                                Quantity.station(blocked.overAt()),
-                                                Quantity.depth(blocked.overDepth()),
-                                                Quantity.speed(blocked.overSpeed()))
-                                        : Listing.cell("nowhere")));
+                                goes(sized.crossing(), blocked)));
             }
         }
         return new Listing(
                 "pipe-blocked",
-                "The same storm with leaves and ice in the inlet",
+                "The storm with the inlet clear, and with leaves and ice in it",
                 List.of(
                         Column.words("For"),
-                        Column.words("Inlet blocked"),
+                        Column.words("Inlet"),
                         Column.of("Water stands, at the inlet", Kind.LENGTH),
                         Column.of("Through the pipe", Kind.FLOW),
-                        Column.of("Over the lane", Kind.FLOW),
-                        Column.words("Where it goes over")),
+                        Column.of("Not through it", Kind.FLOW),
+                        Column.words("Where that goes")),
                 rows,
                 0);
+    }
+
+    private static Saying goes(Crossing crossing, Blocked blocked) {
+        WayOut other = crossing.wayOut();
+        if (blocked.elsewhere() && other != null) {
+            return other.spill().words();
+        }
+        return blocked.overDepth() > 0
+                ? Saying.of(
+                        "over the lane at {}, {} deep, {} fast",
+                        Quantity.station(blocked.overAt()),
+                        Quantity.depth(blocked.overDepth()),
+                        Quantity.speed(blocked.overSpeed()))
+                : Listing.cell("nowhere");
     }
 
     /** Stone at the outlets. */

@@ -7,9 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import lanewright.drainage.Crossing;
+import lanewright.drainage.Pool;
+import lanewright.drainage.WayOut;
 import lanewright.drainage.culvert.Inlet;
 import lanewright.measure.Listing;
 import lanewright.measure.Progress;
@@ -90,6 +93,25 @@ class PipeJobsTest {
                         + area / 9 * 1.80,
                 job.money(),
                 0.05);
+    }
+
+    @Test
+    void whereThePipeTakesNothingItsWaterGoesWhereThePoolRanOverWithoutIt() throws Exception {
+        Outcome dammed =
+                run.outcome(
+                        PlanFile.read("plan.json", Files.readAllBytes(AT.resolve("plan.json"))),
+                        Progress.NONE);
+        Pool pool =
+                dammed.water().after().stream()
+                        .max(Comparator.comparingDouble(each -> each.spot().volume()))
+                        .orElseThrow();
+        Crossing crossing = outcome.water().crossings().get(0);
+        WayOut way = crossing.wayOut();
+        assertEquals(pool.spill().way(), way.spill().way());
+        // The pool is measured on triangles, the way out on cells; the lane is the same in both.
+        double level = crossing.line().inlet().height() + way.depth();
+        assertEquals(pool.spot().level(), level, 0.05);
+        assertEquals(pool.spill().station(), way.spill().station(), 3);
     }
 
     @Test
