@@ -171,8 +171,8 @@ public final class Words {
         return kind == Kind.HEIGHT || kind == Kind.MONEY;
     }
 
-    /** SI size of one shown unit. */
-    private static double factor(Kind kind, UnitSystem units) {
+    /** SI size of one shown unit, for the marks of an axis; 1 of what is shown without a unit. */
+    public static double factor(Kind kind, UnitSystem units) {
         return switch (kind) {
             case STATION -> units == UnitSystem.US ? Unit.FOOT.si() : 1;
             case SIDE_SLOPE, COUNT, MONEY -> 1;

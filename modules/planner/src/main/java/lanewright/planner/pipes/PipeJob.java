@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.culvert.Apron;
+import lanewright.drainage.culvert.Culvert;
 import lanewright.drainage.culvert.Headwater;
 import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.storm.Sized;
@@ -111,6 +112,25 @@ public record PipeJob(
      */
     public record Other(
             boolean larger, Laid laid, @Nullable Headwater headwater, Saying says, double money) {}
+
+    /** What it is to water, ends and all. */
+    public Culvert culvert() {
+        return culvert(laid);
+    }
+
+    /** What another size in the same place would be to water. */
+    public Culvert culvert(Laid other) {
+        return culvert(line, other, ends, length);
+    }
+
+    static Culvert culvert(CulvertLine line, Laid laid, Inlet.End ends, PipeLength length) {
+        return new Culvert(
+                laid.barrel(),
+                Inlet.of(laid.barrel(), ends),
+                length.walls(),
+                Math.max(0, Math.min(1, line.grade())),
+                laid.count());
+    }
 
     /** Copies the lists. */
     public PipeJob {

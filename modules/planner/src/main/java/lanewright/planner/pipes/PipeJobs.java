@@ -15,7 +15,6 @@ import lanewright.drainage.along.Relief;
 import lanewright.drainage.along.Side;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.Barrel;
-import lanewright.drainage.culvert.Culvert;
 import lanewright.drainage.culvert.Headwater;
 import lanewright.drainage.culvert.Inlet;
 import lanewright.drainage.culvert.Load;
@@ -416,18 +415,9 @@ public final class PipeJobs {
         return there == null
                 ? null
                 : Headwater.of(
-                        culvert(line, laid, asked.ends(), length),
+                        PipeJob.culvert(line, laid, asked.ends(), length),
                         there.tail(),
                         there.peak().discharge());
-    }
-
-    private static Culvert culvert(CulvertLine line, Laid laid, Inlet.End ends, PipeLength length) {
-        return new Culvert(
-                laid.barrel(),
-                Inlet.of(laid.barrel(), ends),
-                length.walls(),
-                Math.max(0, Math.min(1, line.grade())),
-                laid.count());
     }
 
     private static Optional<Apron.Bed> apron(
@@ -445,7 +435,7 @@ public final class PipeJobs {
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(there.tail());
         return Apron.of(
-                        culvert(line, laid, asked.ends(), length),
+                        PipeJob.culvert(line, laid, asked.ends(), length),
                         tail,
                         there.peak().discharge(),
                         water)

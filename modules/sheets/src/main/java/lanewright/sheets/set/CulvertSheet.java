@@ -14,6 +14,7 @@ import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
+import lanewright.sheets.figure.HeadwaterDrawing;
 import lanewright.sheets.figure.PipeDrawing;
 import lanewright.sheets.figure.TrenchDrawing;
 import lanewright.sheets.page.Flow;
@@ -26,6 +27,9 @@ final class CulvertSheet {
 
     /** Height of a trench drawn across, pt. */
     private static final double ACROSS = 214;
+
+    /** Height of the drawing of water over what comes, pt. */
+    private static final double STANDS = 190;
 
     private CulvertSheet() {}
 
@@ -176,6 +180,25 @@ final class CulvertSheet {
         flow.head(title, "", tall + 30);
         flow.drawn(Gauge.of(Gauge.Use.STRETCH, says, stretch)).gap(3);
         flow.figure(tall, along::draw);
+        var stands = new HeadwaterDrawing(job, units);
+        if (stands.isThere()) {
+            flow.gap(6);
+            flow.need(STANDS + 30);
+            flow.figure(
+                    STANDS,
+                    (pen, box) -> {
+                        pen.bold(
+                                Role.TEXT,
+                                "How deep water stands before it, over how much comes",
+                                box.x(),
+                                box.y() + Type.NOTE,
+                                Type.NOTE,
+                                Anchor.START);
+                        stands.draw(
+                                pen,
+                                new Box(box.x(), box.y() + 13, box.width(), box.height() - 13));
+                    });
+        }
         var across = new TrenchDrawing(job, work.bedding(), work.sideRoom(), units);
         if (!across.isThere()) {
             return;

@@ -8,14 +8,21 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import lanewright.drainage.Pool;
+import lanewright.drainage.WayOut;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.measure.Progress;
+import lanewright.measure.UnitSystem;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.run.Outcome;
 import lanewright.planner.run.PipeOffer;
 import lanewright.planner.run.Run;
+import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Mark;
+import lanewright.sheets.drawing.Pen;
+import lanewright.sheets.figure.HeadwaterDrawing;
 import lanewright.sheets.paint.PdfBook;
 import lanewright.sheets.paint.PngPicture;
 import org.junit.jupiter.api.Test;
@@ -86,11 +93,40 @@ class DammedHollowTest {
                 assertEquals(inlet, pool.spot().level(), 0.02);
             }
         }
+        // Should it take nothing, the pool is there again: found on cells, and before on triangles.
+        WayOut way = after.water().crossings().get(0).wayOut();
+        assertNotNull(way);
+        assertEquals(dammed.spot().level(), inlet + way.depth(), 0.1);
+        assertEquals(dammed.spill().way(), way.spill().way());
+        assertTrue(
+                curve(after)
+                        .contains("from here water runs " + way.spill().words().in(UnitSystem.US)),
+                curve(after).toString());
         List<PdfBook.Leaf> leaves = PlanSet.of(after);
         Files.createDirectories(PICTURES);
         pictures(PlanSet.of(before), "Water before and after", name + "-dammed");
         pictures(leaves, "Water before and after", name + "-drained");
         pictures(leaves, "Culverts", name + "-culvert");
+    }
+
+    /** All words of the performance curve of the first pipe. */
+    private static List<String> curve(Outcome outcome) {
+        var pen = new Pen();
+        new HeadwaterDrawing(outcome.pipes().get(0), UnitSystem.US)
+                .draw(pen, new Box(0, 0, 640, 180));
+        List<String> words = new ArrayList<>();
+        words(pen.marks(), words);
+        return words;
+    }
+
+    private static void words(List<Mark> marks, List<String> found) {
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Words words) {
+                found.add(words.text());
+            } else if (mark instanceof Mark.Framed framed) {
+                words(framed.marks(), found);
+            }
+        }
     }
 
     private static Pool deepest(List<Pool> pools) {
