@@ -29,6 +29,10 @@ public record Gauge(Use use, String words, List<Double> values) {
         CONTOUR,
         /** Height along an axis, m. */
         HEIGHT,
+        /** Depth of water along an axis, m. */
+        DEPTH,
+        /** Water that comes along an axis, m³/s. */
+        FLOW,
         /** Distance along the lane, m. */
         STATION,
         /** How many times larger heights are drawn than lengths. */

@@ -1,21 +1,25 @@
 package lanewright.sheets.figure;
 
 import lanewright.drainage.WayOut;
+import lanewright.drainage.culvert.Blocked;
 import lanewright.drainage.culvert.Headwater;
 import lanewright.drainage.culvert.Performance;
 import lanewright.drainage.storm.Sized;
 import lanewright.measure.Kind;
 import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.pipes.Laid;
 import lanewright.planner.pipes.PipeJob;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Gauge;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.page.Type;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The performance curve of a pipe: how deep water stands over its inlet's invert, over how much
@@ -64,10 +68,10 @@ public final class HeadwaterDrawing {
             return;
         }
         double comes = sized.peak().discharge();
-        WayOut out = sized.crossing().wayOut();
+        Out out = out(sized);
         double most = BEYOND * comes;
         double high = Math.max(job.allowed(), storm.depth());
-        high = BEYOND * (out == null ? high : Math.max(high, Math.min(out.depth(), 2 * high)));
+        high = BEYOND * (out == null ? high : Math.max(high, Math.min(out.depth, 2 * high)));
         Box plot =
                 new Box(
                         box.x() + LEFT,
@@ -89,12 +93,12 @@ public final class HeadwaterDrawing {
                 plot.x() + plot.width() * 0.12,
                 scale.y(job.allowed()),
                 false);
-        if (out != null && out.depth() < high) {
-            level(inside, plot, scale, places, Role.LIMIT, out.depth());
+        if (out != null && out.depth < high) {
+            level(inside, plot, scale, places, Role.LIMIT, out.depth);
             labels.say(
-                    "from here water runs " + out.spill().words().in(units),
+                    "from here water runs " + out.words.in(units),
                     plot.x() + plot.width() * 0.3,
-                    scale.y(out.depth()),
+                    scale.y(out.depth),
                     false);
         }
         for (PipeJob.Other other : job.others()) {
@@ -112,6 +116,27 @@ public final class HeadwaterDrawing {
         pen.framed(plot, inside);
         pen.frame(Role.FRAME, plot);
         figures(pen, plot, scale, most, high);
+    }
+
+    /** The lowest way out besides the pipe: how high, m over the inlet's invert, and where. */
+    private record Out(double depth, Saying words) {}
+
+    private static @Nullable Out out(Sized sized) {
+        for (Blocked blocked : sized.blocked()) {
+            WayOut other = sized.crossing().wayOut();
+            if (blocked.share() != Blocked.Share.WHOLLY) {
+                continue;
+            }
+            if (!blocked.elsewhere()) {
+                return new Out(
+                        blocked.headwater() - blocked.overDepth(),
+                        Saying.of("over the lane at {}", Quantity.station(blocked.overAt())));
+            }
+            if (other != null) {
+                return new Out(other.depth(), other.spill().words());
+            }
+        }
+        return null;
     }
 
     private Rule flows(Scale scale) {
@@ -135,14 +160,25 @@ public final class HeadwaterDrawing {
         for (Rule.Tick tick : flows(scale).ticks(0, most)) {
             double at = scale.x(tick.at());
             if (at < plot.right() - 60) {
-                pen.words(
-                        Role.NOTE, tick.words(), at, plot.bottom() + 10, Type.NOTE, Anchor.MIDDLE);
+                pen.gauge(
+                        Gauge.of(Gauge.Use.FLOW, tick.words(), tick.at()),
+                        at,
+                        plot.bottom() + 10,
+                        Type.NOTE,
+                        false,
+                        Anchor.MIDDLE);
             }
         }
         for (Rule.Tick tick : depths(scale).ticks(0, high)) {
             double at = scale.y(tick.at());
-            if (at > plot.y() + 12) {
-                pen.words(Role.NOTE, tick.words(), plot.x() - 5, at + 3, Type.NOTE, Anchor.END);
+            if (at > plot.y() + 12 && tick.at() > 0) {
+                pen.gauge(
+                        Gauge.of(Gauge.Use.DEPTH, tick.words(), tick.at()),
+                        plot.x() - 5,
+                        at + 3,
+                        Type.NOTE,
+                        false,
+                        Anchor.END);
             }
         }
         String flow = Words.unit(Kind.FLOW, units);

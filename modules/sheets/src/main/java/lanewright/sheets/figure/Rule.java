@@ -48,7 +48,7 @@ record Rule(double step, double unit) {
     /** The marks from one place to another, ends included, in SI. */
     List<Tick> ticks(double from, double to) {
         var ticks = new ArrayList<Tick>();
-        int decimals = step >= 1 ? 0 : step >= 0.1 ? 1 : 2;
+        int decimals = step >= 1 ? 0 : step >= 0.1 ? 1 : step >= 0.01 ? 2 : 3;
         for (long k = (long) Math.ceil(from / unit / step - 1e-9); ; k++) {
             double shown = k * step;
             if (shown * unit > to + 1e-9) {

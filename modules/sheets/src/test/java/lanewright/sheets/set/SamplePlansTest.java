@@ -248,14 +248,20 @@ class SamplePlansTest {
                         // Either 1 : 500, or 1 in = 20 ft, with 12 inches in a foot.
                         case "scale" -> assertEquals(unit == 1 ? last : 12 * last, value, 1e-9);
                         case "stretch" -> assertEquals(last, value, 0.05 + 1e-9, words);
-                        case "contour", "contour step", "height", "scale bar" ->
+                        case "contour", "contour step", "height", "depth", "scale bar" ->
                                 assertEquals(last * unit, value, 1e-6, words);
+                        case "flow" ->
+                                assertEquals(
+                                        last * (unit == 1 ? 1 : 0.028316846592),
+                                        value,
+                                        1e-9,
+                                        words);
                         case "station" -> assertEquals(last * unit, value, 0.051 * unit, words);
                         default -> throw new AssertionError(words);
                     }
                 }
             }
-            assertTrue(seen.size() == 9, seen.toString());
+            assertTrue(seen.size() == 11, seen.toString());
         }
     }
 
