@@ -43,6 +43,7 @@ final class Hand {
 
     private final Stage stage;
     private final FxRobot robot = new FxRobot();
+    private final javafx.scene.robot.Robot wheel = on(javafx.scene.robot.Robot::new);
 
     private Hand(Stage stage) {
         this.stage = stage;
@@ -227,8 +228,6 @@ final class Hand {
         robot.clickOn(head);
         settle();
     }
-
-    private final javafx.scene.robot.Robot wheel = on(javafx.scene.robot.Robot::new);
 
     /** Rolls the wheel over the panel that holds a part until the part is in sight. */
     private void roll(Node part) {
