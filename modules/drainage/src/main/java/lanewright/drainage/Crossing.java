@@ -24,7 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param crestHeights height of the lane's line there above the inlet's invert, m
  * @param tailwater water over the bottom of its outlet
  * @param ends how the ends of its pipe are made
- * @param wayOut the lowest way besides the pipe that water before it has; null where none is known
+ * @param overflow the lowest way besides the pipe that water before it has; null where none is
+ *     known
  */
 public record Crossing(
         String name,
@@ -40,7 +41,7 @@ public record Crossing(
         List<Double> crestHeights,
         Tailwater tailwater,
         Inlet.End ends,
-        @Nullable WayOut wayOut) {
+        @Nullable Overflow overflow) {
 
     /** A crossing by a pipe whose ends stick out, with no way for water besides it. */
     public Crossing(

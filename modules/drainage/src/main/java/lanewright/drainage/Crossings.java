@@ -38,7 +38,7 @@ final class Crossings {
             boolean isLeast,
             double tailwater,
             Inlet.End ends,
-            @Nullable WayOut wayOut) {}
+            @Nullable Overflow overflow) {}
 
     /** What water runs over at a place. */
     @FunctionalInterface
@@ -151,7 +151,7 @@ final class Crossings {
                             place.isLeast(),
                             Double.NaN,
                             Inlet.End.PROJECTING,
-                            wayOut(place.pool(), pipe)));
+                            overflow(place.pool(), pipe)));
         }
     }
 
@@ -168,28 +168,28 @@ final class Crossings {
                         flow.reachesRim(cell),
                         pipe.tailwater(),
                         pipe.ends(),
-                        wayOut(pipe)));
+                        overflow(pipe)));
     }
 
     /** Where the water runs over that a pipe is offered for. */
-    private static @Nullable WayOut wayOut(@Nullable Pool pool, CulvertLine pipe) {
+    private static @Nullable Overflow overflow(@Nullable Pool pool, CulvertLine pipe) {
         return pool == null
                 ? null
-                : wayOut(pool.spot().level() - pipe.inlet().height(), pool.spill());
+                : overflow(pool.spot().level() - pipe.inlet().height(), pool.spill());
     }
 
     /** Where water would go if a pipe of the plan took none. */
-    private @Nullable WayOut wayOut(GivenPipe pipe) {
+    private @Nullable Overflow overflow(GivenPipe pipe) {
         FlowGrid.Over over = flow.without(pipe);
         return over == null
                 ? null
-                : wayOut(
+                : overflow(
                         over.level() - pipe.inletInvert(),
                         spillAt.of(over.x(), over.y(), over.isAway()));
     }
 
-    private static @Nullable WayOut wayOut(double depth, Pool.Spill spill) {
-        return depth > 0 ? new WayOut(depth, spill) : null;
+    private static @Nullable Overflow overflow(double depth, Pool.Spill spill) {
+        return depth > 0 ? new Overflow(depth, spill) : null;
     }
 
     /** Water over an outlet: what its owner says, else a pool that it runs into. */
@@ -239,6 +239,6 @@ final class Crossings {
                 heights,
                 tailwater(draft),
                 draft.ends,
-                draft.wayOut);
+                draft.overflow);
     }
 }

@@ -7,7 +7,7 @@ package lanewright.drainage;
  * @param depth over the inlet's invert, m, over zero
  * @param spill what it runs over there, and where
  */
-public record WayOut(double depth, Pool.Spill spill) {
+public record Overflow(double depth, Pool.Spill spill) {
 
     /** Whether it is the lane itself, whose crest is known all along. */
     public boolean isOverLane() {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lanewright.drainage.Crossing;
 import lanewright.drainage.DitchWater;
-import lanewright.drainage.WayOut;
+import lanewright.drainage.Overflow;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.channel.Lining;
@@ -309,12 +309,12 @@ final class Sizing {
                         crossing.crestStations(),
                         crossing.crestHeights(),
                         Overtopping.gravel(OVER));
-        WayOut other = crossing.wayOut();
-        double wayOut =
+        Overflow other = crossing.overflow();
+        double overflow =
                 other == null || other.isOverLane() ? Double.POSITIVE_INFINITY : other.depth();
         List<Blocked> shares = new ArrayList<>();
         for (Blocked.Share share : Blocked.Share.values()) {
-            shares.add(Blocked.of(pipe, tail, crest, wayOut, discharge, share));
+            shares.add(Blocked.of(pipe, tail, crest, overflow, discharge, share));
         }
         return List.copyOf(shares);
     }

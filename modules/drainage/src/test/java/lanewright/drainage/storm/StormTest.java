@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import lanewright.drainage.Crossing;
 import lanewright.drainage.DitchWater;
+import lanewright.drainage.Overflow;
+import lanewright.drainage.Pool;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.drainage.along.DitchReach;
 import lanewright.drainage.along.Side;
@@ -18,6 +20,7 @@ import lanewright.drainage.runoff.Cover;
 import lanewright.drainage.runoff.GraphicalPeak;
 import lanewright.drainage.runoff.SoilGroup;
 import lanewright.lane.section.Corner;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -180,6 +183,41 @@ class StormTest {
         assertTrue(wholly.headwater() > 1.0);
         assertTrue(sized.blocked().get(1).headwater() <= wholly.headwater());
         assertEquals(Blocked.Share.CLEAR, sized.blocked().get(0).share());
+    }
+
+    @Test
+    void whatIsBlockedGoesOverTheGroundWhereThatIsLowerThanTheLane() {
+        var ground = new Pool.Spill(Pool.SpillWay.BESIDE, 80, Side.LEFT);
+        Crossing lane = crossing(2, 1.0, 18 * INCH);
+        Blocked wholly = at(lane, new Overflow(0.7, ground)).blocked().get(2);
+        assertTrue(wholly.elsewhere());
+        assertEquals(0.7, wholly.headwater());
+        assertEquals(0, wholly.overDepth());
+        // Higher ground, and the lane's own sag, leave it as it is with neither.
+        List<Blocked> over = at(lane, null).blocked();
+        assertEquals(over, at(lane, new Overflow(3, ground)).blocked());
+        var sag = new Pool.Spill(Pool.SpillWay.LANE, 100, Side.LEFT);
+        assertEquals(over, at(lane, new Overflow(0.7, sag)).blocked());
+    }
+
+    private static Sized at(Crossing lane, @Nullable Overflow overflow) {
+        var crossing =
+                new Crossing(
+                        lane.name(),
+                        lane.line(),
+                        lane.diameter(),
+                        lane.material(),
+                        lane.toLay(),
+                        lane.raise(),
+                        lane.drained(),
+                        lane.isLeast(),
+                        lane.way(),
+                        lane.crestStations(),
+                        lane.crestHeights(),
+                        lane.tailwater(),
+                        lane.ends(),
+                        overflow);
+        return StormReport.of(STORM, List.of(crossing), List.of()).sized().get(0);
     }
 
     @Test

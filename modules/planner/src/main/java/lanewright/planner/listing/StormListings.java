@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import lanewright.drainage.Crossing;
-import lanewright.drainage.WayOut;
+import lanewright.drainage.Overflow;
 import lanewright.drainage.culvert.Apron;
 import lanewright.drainage.culvert.BarrelShape;
 import lanewright.drainage.culvert.Blocked;
@@ -206,7 +206,7 @@ public final class StormListings {
     }
 
     private static Saying goes(Crossing crossing, Blocked blocked) {
-        WayOut other = crossing.wayOut();
+        Overflow other = crossing.overflow();
         if (blocked.elsewhere() && other != null) {
             return other.spill().words();
         }

@@ -11,9 +11,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import lanewright.drainage.Crossing;
+import lanewright.drainage.Overflow;
 import lanewright.drainage.Pool;
-import lanewright.drainage.WayOut;
+import lanewright.drainage.along.Side;
 import lanewright.drainage.culvert.Inlet;
+import lanewright.drainage.storm.StormReport;
 import lanewright.measure.Listing;
 import lanewright.measure.Progress;
 import lanewright.measure.UnitSystem;
@@ -106,12 +108,40 @@ class PipeJobsTest {
                         .max(Comparator.comparingDouble(each -> each.spot().volume()))
                         .orElseThrow();
         Crossing crossing = outcome.water().crossings().get(0);
-        WayOut way = crossing.wayOut();
+        Overflow way = crossing.overflow();
         assertEquals(pool.spill().way(), way.spill().way());
         // The pool is measured on triangles, the way out on cells; the lane is the same in both.
         double level = crossing.line().inlet().height() + way.depth();
         assertEquals(pool.spot().level(), level, 0.05);
         assertEquals(pool.spill().station(), way.spill().station(), 3);
+    }
+
+    @Test
+    void theTableOfBlockedInletsSaysOverWhichGroundWaterGoes() {
+        Crossing lane = outcome.water().crossings().get(0);
+        var ground = new Pool.Spill(Pool.SpillWay.BESIDE, 60.96, Side.LEFT);
+        var crossing =
+                new Crossing(
+                        lane.name(),
+                        lane.line(),
+                        lane.diameter(),
+                        lane.material(),
+                        lane.toLay(),
+                        lane.raise(),
+                        lane.drained(),
+                        lane.isLeast(),
+                        lane.way(),
+                        lane.crestStations(),
+                        lane.crestHeights(),
+                        lane.tailwater(),
+                        lane.ends(),
+                        new Overflow(0.9, ground));
+        StormReport storm = StormReport.of(outcome.storm().asked(), List.of(crossing), List.of());
+        String told = all(StormListings.blocked(storm));
+        // 0.9 m is 2.95 ft, 60.96 m is 200 ft.
+        assertTrue(told.contains("wholly blocked | 3 ft | 0 ft³/s"), told);
+        assertTrue(told.contains("on over the ground on the left at 2+00"), told);
+        assertFalse(told.contains("over the lane"), told);
     }
 
     @Test

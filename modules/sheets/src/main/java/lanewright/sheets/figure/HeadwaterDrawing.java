@@ -1,6 +1,7 @@
 package lanewright.sheets.figure;
 
-import lanewright.drainage.WayOut;
+import java.util.Arrays;
+import lanewright.drainage.Overflow;
 import lanewright.drainage.culvert.Blocked;
 import lanewright.drainage.culvert.Headwater;
 import lanewright.drainage.culvert.Performance;
@@ -123,7 +124,7 @@ public final class HeadwaterDrawing {
 
     private static @Nullable Out out(Sized sized) {
         for (Blocked blocked : sized.blocked()) {
-            WayOut other = sized.crossing().wayOut();
+            Overflow other = sized.crossing().overflow();
             if (blocked.share() != Blocked.Share.WHOLLY) {
                 continue;
             }
@@ -217,7 +218,7 @@ public final class HeadwaterDrawing {
                 break;
             }
         }
-        Outline line = Outline.open(java.util.Arrays.copyOf(xy, 2 * count));
+        Outline line = Outline.open(Arrays.copyOf(xy, 2 * count));
         pen.line(ours ? Role.FINISHED : Role.FLOW, line);
         places.keepOff(line);
         int at = Math.max(1, (int) (count * (ours ? 0.42 : 0.6)));

@@ -10,8 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import lanewright.drainage.Overflow;
 import lanewright.drainage.Pool;
-import lanewright.drainage.WayOut;
 import lanewright.drainage.along.CulvertLine;
 import lanewright.measure.Progress;
 import lanewright.measure.UnitSystem;
@@ -94,7 +94,7 @@ class DammedHollowTest {
             }
         }
         // Should it take nothing, the pool is there again: found on cells, and before on triangles.
-        WayOut way = after.water().crossings().get(0).wayOut();
+        Overflow way = after.water().crossings().get(0).overflow();
         assertNotNull(way);
         assertEquals(dammed.spot().level(), inlet + way.depth(), 0.1);
         assertEquals(dammed.spill().way(), way.spill().way());
