@@ -5,13 +5,12 @@ import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import lanewright.desktop.look.CanvasBrush;
+import lanewright.desktop.look.Picture;
 import lanewright.desktop.look.Theme;
 import lanewright.measure.Listing;
 import lanewright.measure.Saying;
@@ -64,7 +63,7 @@ final class KeyPane {
     private static final double LARGER = 1.6;
 
     private final ScrollPane pane;
-    private final List<Canvas> samples = new ArrayList<>();
+    private final List<ImageView> samples = new ArrayList<>();
 
     /**
      * The key.
@@ -75,7 +74,7 @@ final class KeyPane {
         VBox body = new VBox(5);
         body.getChildren().add(title("Lines and areas"));
         for (Role role : SHOWN) {
-            Canvas sample = new Canvas(22 * LARGER, 11 * LARGER);
+            ImageView sample = new ImageView();
             samples.add(sample);
             HBox row = new HBox(8, sample, words(Legend.meaning(role)));
             row.setAlignment(Pos.CENTER_LEFT);
@@ -106,14 +105,10 @@ final class KeyPane {
 
     private void paint(Theme theme) {
         for (int i = 0; i < SHOWN.size(); i++) {
-            GraphicsContext g = samples.get(i).getGraphicsContext2D();
-            g.clearRect(0, 0, samples.get(i).getWidth(), samples.get(i).getHeight());
-            g.save();
-            g.scale(LARGER, LARGER);
             var pen = new Pen();
             Legend.sample(pen, SHOWN.get(i), 1, 0.5);
-            CanvasBrush.paint(g, theme, pen.drawing(22, 11));
-            g.restore();
+            var picture = new Picture(theme).drawing(pen.drawing(22, 11), 0, 0, LARGER);
+            samples.get(i).setImage(picture.image(22 * LARGER, 11 * LARGER));
         }
     }
 

@@ -9,6 +9,8 @@ public final class Launcher {
 
     /** Starts; the first argument may name a plan to open. */
     public static void main(String[] arguments) {
+        // Pictures are painted in memory; the window is JavaFX's alone.
+        System.setProperty("java.awt.headless", "true");
         Application.launch(DeskApp.class, arguments);
     }
 }

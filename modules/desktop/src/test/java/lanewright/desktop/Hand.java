@@ -26,6 +26,7 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.paint.Color;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import lanewright.desktop.look.Board;
 import org.jspecify.annotations.Nullable;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
@@ -119,6 +120,16 @@ final class Hand {
             on(() -> null);
             pause(30);
         }
+        until("the boards at rest", () -> rest(stage.getScene().getRoot()));
+        on(() -> null);
+    }
+
+    private static boolean rest(Node from) {
+        if (from instanceof Board board && board.isVisible() && !board.isAtRest()) {
+            return false;
+        }
+        return !(from instanceof Parent parent)
+                || parent.getChildrenUnmodifiable().stream().allMatch(Hand::rest);
     }
 
     static void pause(long millis) {

@@ -152,6 +152,8 @@ class WindowFigures {
             dragCorner(hand, session, window, round);
         }
         pan(hand, window);
+        hand.settle();
+        Hand.pause(1000);
         System.gc();
         Runtime memory = Runtime.getRuntime();
         say(
@@ -251,6 +253,8 @@ class WindowFigures {
             Hand.pause(12);
         }
         Hand.pause(200);
+        // The whole outcome that is asked for now is no answer to the last move.
+        moved = 0;
         long released = System.nanoTime();
         press(pointer, false);
         hand.until("the whole outcome", () -> session.shown().get().settled());
@@ -305,6 +309,7 @@ class WindowFigures {
             Hand.pause(12);
         }
         press(pointer, false);
+        told("moving the land", true);
         for (int i = 0; i < 60; i++) {
             boolean nearer = i < 30;
             Hand.on(
@@ -314,7 +319,7 @@ class WindowFigures {
                     });
             Hand.pause(15);
         }
-        told("moving and zooming the land", true);
+        told("coming nearer and going farther", true);
     }
 
     /** Every few milliseconds something is asked of the thread of the screen. */

@@ -58,6 +58,9 @@ public final class Questions {
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.getStyleClass().add("questions-scroll");
         scroll.setFocusTraversable(false);
+        // A kept picture of all cards would be made anew for each word in them that changes.
+        scroll.skinProperty()
+                .addListener((seen, was, now) -> scroll.lookup(".viewport").setCache(false));
         session.open().addListener((seen, was, now) -> open(now));
         var refreshing =
                 new Seldom(

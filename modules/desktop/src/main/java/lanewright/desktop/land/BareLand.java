@@ -1,23 +1,22 @@
 package lanewright.desktop.land;
 
 import javafx.application.Platform;
-import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
-import lanewright.desktop.look.Board;
-import lanewright.desktop.look.Type;
+import lanewright.desktop.look.Picture;
+import lanewright.desktop.look.Theme;
 import lanewright.ground.Ground;
 import lanewright.measure.UnitSystem;
+import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.drawing.Style;
 import lanewright.survey.Survey;
+import org.apache.commons.math3.util.ResizableDoubleArray;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The land as it was measured: shaded, with contours, and the points. Lies under what is planned on
- * it, so that an edit of the plan paints none of it again.
+ * The land as it was measured: shaded, with contours, and the points. Shading and contours are
+ * painted on a thread of their own and kept, so that an edit of the plan paints none of them again.
  */
-final class BareLand extends Board implements AutoCloseable {
+final class BareLand implements AutoCloseable {
 
     /** Points that are seen stand about so far from each other where they are many, px. */
     private static final double APART = 7;
@@ -28,9 +27,9 @@ final class BareLand extends Board implements AutoCloseable {
     private @Nullable Ground ground;
     private @Nullable Shots shots;
     private Terrain.@Nullable Painted seen;
-    private @Nullable WritableImage image;
     private View view = new View(0, 0, 1, 100, 100);
     private UnitSystem units = UnitSystem.METRIC;
+    private Theme theme = Theme.LIGHT;
 
     /**
      * No land yet.
@@ -39,9 +38,6 @@ final class BareLand extends Board implements AutoCloseable {
      */
     BareLand(Runnable changed) {
         this.changed = changed;
-        setFocusTraversable(false);
-        setMouseTransparent(true);
-        themeProperty().addListener((was, before, now) -> ask());
     }
 
     @Nullable Survey survey() {
@@ -75,13 +71,13 @@ final class BareLand extends Board implements AutoCloseable {
         }
     }
 
-    /** Looks at a part of it, with heights in such units. */
-    void look(View next, UnitSystem shownIn) {
-        if (!view.equals(next) || units != shownIn) {
+    /** Looks at a part of it, with heights in such units and the colours of a theme. */
+    void look(View next, UnitSystem shownIn, Theme colours) {
+        if (!view.equals(next) || units != shownIn || theme != colours) {
             view = next;
             units = shownIn;
+            theme = colours;
             ask();
-            repaint();
         }
     }
 
@@ -100,7 +96,6 @@ final class BareLand extends Board implements AutoCloseable {
     private void sorted(Survey measured, Shots sorted) {
         if (survey == measured) {
             shots = sorted;
-            repaint();
             changed.run();
         }
     }
@@ -108,57 +103,52 @@ final class BareLand extends Board implements AutoCloseable {
     private void ask() {
         Ground made = ground;
         if (made != null && view.width() > 2 && view.height() > 2) {
-            terrain.ask(made, view, units, theme());
+            terrain.ask(made, view, units, theme);
         }
     }
 
     private void painted(Terrain.Painted done) {
         Platform.runLater(
                 () -> {
-                    var next = new WritableImage(done.columns(), done.rows());
-                    next.getPixelWriter()
-                            .setPixels(
-                                    0,
-                                    0,
-                                    done.columns(),
-                                    done.rows(),
-                                    PixelFormat.getIntArgbInstance(),
-                                    done.pixels(),
-                                    0,
-                                    done.columns());
                     seen = done;
-                    image = next;
-                    repaint();
                     changed.run();
                 });
     }
 
-    @Override
-    protected void paint(GraphicsContext g, double width, double height) {
-        g.setFill(theme().colour(0xFBFAF6));
-        g.fillRect(0, 0, width, height);
+    /** Begins a picture with what is known of it. */
+    Picture picture(View now) {
+        var picture = new Picture(theme).ground(0xFBFAF6);
         Terrain.Painted done = seen;
         if (done != null) {
             View of = done.view();
-            double k = view.scale() / of.scale();
-            double x = view.px(of.east(0));
-            double y = view.py(of.north(0));
-            g.drawImage(image, x, y, done.columns() * k, done.rows() * k);
+            double k = now.scale() / of.scale();
+            picture.pixels(
+                    done.pixels(),
+                    new Box(
+                            now.px(of.east(0)),
+                            now.py(of.north(0)),
+                            done.pixels().columns() * k,
+                            done.pixels().rows() * k),
+                    1,
+                    true);
         }
         Survey measured = survey;
         Shots sorted = shots;
         if (measured != null && sorted != null) {
-            g.setFill(theme().colour(Style.of(Role.SHOT).fill()));
+            var places = new ResizableDoubleArray();
             sorted.seen(
-                    view,
+                    now,
                     APART,
-                    i -> g.fillRect(view.px(measured.x(i)) - 1, view.py(measured.y(i)) - 1, 2, 2));
+                    i -> {
+                        places.addElement(now.px(measured.x(i)));
+                        places.addElement(now.py(measured.y(i)));
+                    });
+            picture.dots(places.getElements(), Style.of(Role.SHOT).fill());
         }
         if (ground == null) {
-            g.setFill(theme().colour(0x4F5A60));
-            g.setFont(Type.at(Type.BODY, false));
-            g.fillText("The ground appears here.", 24, 34);
+            picture.note("The ground appears here.");
         }
+        return picture;
     }
 
     @Override

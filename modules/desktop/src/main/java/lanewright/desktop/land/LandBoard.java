@@ -9,14 +9,13 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import lanewright.desktop.look.Board;
-import lanewright.desktop.look.CanvasBrush;
+import lanewright.desktop.look.Picture;
 import lanewright.desktop.session.Ghost;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
@@ -59,6 +58,7 @@ public final class LandBoard extends Board implements AutoCloseable {
     private @Nullable Session session;
     private UnitSystem units = UnitSystem.METRIC;
     private View view = new View(0, 0, 1, 100, 100);
+    private @Nullable View shown;
     private boolean fitted;
     private Session.@Nullable Gesture gesture;
     private int chosen = -1;
@@ -88,8 +88,7 @@ public final class LandBoard extends Board implements AutoCloseable {
         setOnMouseMoved(this::moved);
         setOnScroll(this::scrolled);
         setOnKeyPressed(this::keyed);
-        land.themeProperty().bind(themeProperty());
-        getChildren().add(0, land);
+        themeProperty().addListener((seen, was, now) -> land.look(view, units, now));
         widthProperty().addListener((seen, was, now) -> resized());
         heightProperty().addListener((seen, was, now) -> resized());
     }
@@ -163,7 +162,7 @@ public final class LandBoard extends Board implements AutoCloseable {
     private void land(Survey measured, Ground made) {
         boolean another = land.ground() != made;
         land.take(measured, made);
-        land.look(view, units);
+        land.look(view, units, theme());
         if (another && !fitted) {
             fit();
         }
@@ -224,13 +223,14 @@ public final class LandBoard extends Board implements AutoCloseable {
 
     private void look(View next) {
         view = next;
-        land.look(view, units);
+        land.look(view, units, theme());
+        place();
         repaint();
     }
 
     private void resized() {
         view = view.sized(Math.max(1, getWidth()), Math.max(1, getHeight()));
-        land.look(view, units);
+        land.look(view, units, theme());
         if (!fitted) {
             fit();
         }
@@ -242,16 +242,11 @@ public final class LandBoard extends Board implements AutoCloseable {
     }
 
     @Override
-    protected void layoutChildren() {
-        land.resizeRelocate(0, 0, getWidth(), getHeight());
-        super.layoutChildren();
-    }
-
-    @Override
-    protected void paint(GraphicsContext g, double width, double height) {
+    protected Picture picture(double width, double height) {
+        Picture picture = land.picture(view);
         Terrain.Painted seen = land.seen();
         if (wetShown()) {
-            wet.paint(g, view, theme());
+            wet.lay(picture, view, theme());
         }
         var plates = new Plates(view);
         plates.keepFree(new Box(0, height - 48, 230, 48));
@@ -265,12 +260,22 @@ public final class LandBoard extends Board implements AutoCloseable {
             heights(plates, seen);
         }
         drawn = plates.above();
-        CanvasBrush.paint(g, theme(), drawing(plates.below()), SEEN_THROUGH);
-        CanvasBrush.paint(g, theme(), drawing(drawn), WORDS_COVER);
+        View now = view;
+        return picture.drawing(new Drawing(width, height, plates.below()), SEEN_THROUGH)
+                .drawing(new Drawing(width, height, drawn), WORDS_COVER)
+                .whenShown(
+                        () -> {
+                            shown = now;
+                            place();
+                        });
     }
 
-    private Drawing drawing(List<Mark> marks) {
-        return new Drawing(Math.max(1, getWidth()), Math.max(1, getHeight()), marks);
+    /** Lays what is seen where it belongs, until it is painted anew. */
+    private void place() {
+        View of = shown;
+        if (of != null) {
+            move(view.scale() / of.scale(), view.px(of.east(0)), view.py(of.north(0)));
+        }
     }
 
     /** The words that are drawn over the land now, with what they stand on. */

@@ -2,8 +2,8 @@ package lanewright.desktop.land;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import lanewright.desktop.look.Pixels;
 import lanewright.desktop.look.Theme;
 import lanewright.ground.Ground;
 import lanewright.measure.UnitSystem;
@@ -34,26 +34,49 @@ final class Terrain implements AutoCloseable {
      * A painted piece of land.
      *
      * @param view what it shows
-     * @param columns of its pixels
-     * @param rows of its pixels
-     * @param pixels ARGB, row by row
+     * @param pixels what is seen
      * @param step height between contours, in shown units
      * @param labels heights to write along the heavy contours
      */
-    @SuppressWarnings("ArrayRecordComponent") // made once, shown once, never changed
-    record Painted(
-            View view, int columns, int rows, int[] pixels, double step, List<Label> labels) {}
+    record Painted(View view, Pixels pixels, double step, List<Label> labels) {}
 
     /** A height on a contour: where, and how the contour runs there, degrees clockwise. */
     record Label(double x, double y, double height, double turn) {}
 
-    private record Order(Ground ground, View view, UnitSystem units, Theme theme, long number) {}
+    private record Order(Ground ground, View view, UnitSystem units, Theme theme) {}
+
+    /**
+     * Heights on a raster that stays where it is while the land is moved, so that only those are
+     * asked that come into sight.
+     *
+     * @param base the view that the raster began with: its left top is pixel 0, 0
+     * @param order what was asked for
+     * @param sx pixel at the left of the board
+     * @param sy pixel at its top
+     * @param left column of the raster at the left of the board, in steps from pixel 0
+     * @param top row at its top, likewise
+     * @param across columns
+     * @param down rows
+     * @param z heights in shown units, row by row
+     */
+    @SuppressWarnings("ArrayRecordComponent") // seen by one thread only
+    private record Raster(
+            View base,
+            Order order,
+            int sx,
+            int sy,
+            int left,
+            int top,
+            int across,
+            int down,
+            float[] z) {}
 
     private final Consumer<Painted> ready;
     private final Object lock = new Object();
-    private final AtomicLong newest = new AtomicLong();
     private final Thread thread;
     private @Nullable Order order;
+    private @Nullable Raster raster;
+    private @Nullable Painted last;
     private volatile boolean closed;
 
     /**
@@ -71,7 +94,7 @@ final class Terrain implements AutoCloseable {
     /** Asks for a view to be painted; an earlier one that is not yet painted is dropped. */
     void ask(Ground ground, View view, UnitSystem units, Theme theme) {
         synchronized (lock) {
-            order = new Order(ground, view, units, theme, newest.incrementAndGet());
+            order = new Order(ground, view, units, theme);
             lock.notifyAll();
         }
     }
@@ -92,10 +115,7 @@ final class Terrain implements AutoCloseable {
                 }
                 order = null;
             }
-            Painted painted = paint(next);
-            if (painted != null) {
-                ready.accept(painted);
-            }
+            ready.accept(paint(next));
         }
     }
 
@@ -105,38 +125,125 @@ final class Terrain implements AutoCloseable {
         thread.interrupt();
     }
 
-    private @Nullable Painted paint(Order next) {
+    private Painted paint(Order next) {
+        Raster before = raster;
+        Raster now = asked(next, before);
+        double metre = metre(next);
+        double perStep = STEP / next.view().scale() / metre;
+        double step = step(now.z(), now.across(), now.down(), next.units());
+        Painted old = last;
+        boolean goesOn =
+                old != null
+                        && before != null
+                        && before.base() == now.base()
+                        && before.order().theme() == next.theme()
+                        && old.step() == step;
+        Pixels pixels = pixels(now, perStep, step, goesOn ? before : null, old);
+        var painted = new Painted(next.view(), pixels, step, labels(now, step));
+        raster = now;
+        last = painted;
+        return painted;
+    }
+
+    private static double metre(Order order) {
+        return order.units() == UnitSystem.US ? 0.3048 : 1;
+    }
+
+    /** The heights in sight; those that were in sight before are taken over. */
+    @SuppressWarnings("ReferenceEquality") // the same ground is the same object
+    private static Raster asked(Order next, @Nullable Raster before) {
         View view = next.view();
-        int columns = (int) Math.max(2, view.width());
-        int rows = (int) Math.max(2, view.height());
-        int across = columns / STEP + 2;
-        int down = rows / STEP + 2;
-        double metre = next.units() == UnitSystem.US ? 0.3048 : 1;
+        View base = view;
+        Raster known = null;
+        if (before != null
+                && before.order().ground() == next.ground()
+                && before.order().units() == next.units()
+                && before.base().scale() == view.scale()
+                && isWhole(before.base().px(view.east(0)))
+                && isWhole(before.base().py(view.north(0)))) {
+            base = before.base();
+            known = before;
+        }
+        int sx = (int) Math.rint(base.px(view.east(0)));
+        int sy = (int) Math.rint(base.py(view.north(0)));
+        int left = Math.floorDiv(sx, STEP);
+        int top = Math.floorDiv(sy, STEP);
+        int across = (int) Math.max(2, view.width()) / STEP + 3;
+        int down = (int) Math.max(2, view.height()) / STEP + 3;
+        double metre = metre(next);
         float[] z = new float[across * down];
         for (int row = 0; row < down; row++) {
-            if (newest.get() != next.number()) {
-                return null;
+            double north = base.north((top + row) * STEP);
+            int from = 0;
+            int to = 0;
+            int knownRow = known == null ? -1 : top + row - known.top();
+            if (known != null && knownRow >= 0 && knownRow < known.down()) {
+                from = Math.max(0, Math.min(across, known.left() - left));
+                to = Math.max(from, Math.min(across, known.left() + known.across() - left));
+                System.arraycopy(
+                        known.z(),
+                        knownRow * known.across() + from + left - known.left(),
+                        z,
+                        row * across + from,
+                        to - from);
             }
-            double north = view.north(row * STEP);
             for (int column = 0; column < across; column++) {
-                z[row * across + column] =
-                        (float) (next.ground().heightAt(view.east(column * STEP), north) / metre);
+                if (column == from) {
+                    column = to;
+                }
+                if (column < across) {
+                    double east = base.east((left + column) * STEP);
+                    z[row * across + column] =
+                            (float) (next.ground().heightAt(east, north) / metre);
+                }
             }
         }
-        double perStep = STEP / view.scale() / metre;
-        double step = step(z, across, down, next.units());
-        int[] pixels = new int[columns * rows];
-        var paint = new Pixels(next.theme());
+        return new Raster(base, next, sx, sy, left, top, across, down, z);
+    }
+
+    private static boolean isWhole(double px) {
+        return Math.abs(px - Math.rint(px)) < 1e-3 && Math.abs(px) < 1e8;
+    }
+
+    /** What is seen of the heights; what was painted before is taken over. */
+    private static Pixels pixels(
+            Raster now,
+            double perStep,
+            double step,
+            @Nullable Raster before,
+            @Nullable Painted old) {
+        View view = now.order().view();
+        int columns = (int) Math.max(2, view.width());
+        int rows = (int) Math.max(2, view.height());
+        var pixels = new Pixels(columns, rows);
+        var paint = new Colours(now.order().theme());
         for (int row = 0; row < rows; row++) {
-            if (newest.get() != next.number()) {
-                return null;
+            int from = 0;
+            int to = 0;
+            if (before != null && old != null) {
+                int oldRow = row + now.sy() - before.sy();
+                if (oldRow >= 0 && oldRow < old.pixels().rows()) {
+                    int right = before.sx() + old.pixels().columns() - now.sx();
+                    from = Math.max(0, Math.min(columns, before.sx() - now.sx()));
+                    to = Math.max(from, Math.min(columns, right));
+                    pixels.take(
+                            old.pixels(),
+                            oldRow * old.pixels().columns() + from + now.sx() - before.sx(),
+                            row * columns + from,
+                            to - from);
+                }
             }
             for (int column = 0; column < columns; column++) {
-                pixels[row * columns + column] =
-                        pixel(z, across, column, row, perStep, step, paint);
+                if (column == from) {
+                    column = to;
+                }
+                if (column < columns) {
+                    pixels.set(
+                            row * columns + column, pixel(now, column, row, perStep, step, paint));
+                }
             }
         }
-        return new Painted(view, columns, rows, pixels, step, labels(z, across, down, step, view));
+        return pixels;
     }
 
     /** The height between contours that leaves them apart on ground of middling slope. */
@@ -166,12 +273,14 @@ final class Terrain implements AutoCloseable {
     }
 
     private static int pixel(
-            float[] z, int across, int px, int py, double perStep, double step, Pixels paint) {
-        int column = px / STEP;
-        int row = py / STEP;
-        double fx = (px % STEP) / (double) STEP;
-        double fy = (py % STEP) / (double) STEP;
-        int at = row * across + column;
+            Raster of, int px, int py, double perStep, double step, Colours paint) {
+        int x = of.sx() + px - of.left() * STEP;
+        int y = of.sy() + py - of.top() * STEP;
+        double fx = (x % STEP) / (double) STEP;
+        double fy = (y % STEP) / (double) STEP;
+        int across = of.across();
+        int at = y / STEP * across + x / STEP;
+        float[] z = of.z();
         double a = z[at];
         double b = z[at + 1];
         double c = z[at + across];
@@ -196,10 +305,10 @@ final class Terrain implements AutoCloseable {
     }
 
     /** Colours of the land. */
-    private static final class Pixels {
+    private static final class Colours {
         private final boolean dark;
 
-        Pixels(Theme theme) {
+        Colours(Theme theme) {
             dark = theme == Theme.DARK;
         }
 
@@ -226,50 +335,62 @@ final class Terrain implements AutoCloseable {
         }
     }
 
-    /** At most one height in each patch of the board, on the heavy contour nearest its middle. */
-    private static List<Label> labels(float[] z, int across, int down, double step, View view) {
+    /**
+     * At most one height in each patch of the land, on the heavy contour nearest its middle. The
+     * patches stay where they are while the land is moved.
+     */
+    private static List<Label> labels(Raster of, double step) {
         List<Label> labels = new ArrayList<>();
         int patch = 220 / STEP;
-        for (int top = patch / 3; top + 3 < down; top += patch) {
-            for (int left = patch / 3; left + 3 < across; left += patch) {
-                int best = -1;
-                double bestAway = Double.POSITIVE_INFINITY;
-                for (int row = top; row < Math.min(top + patch / 2, down - 1); row++) {
-                    for (int column = left;
-                            column < Math.min(left + patch / 2, across - 1);
-                            column++) {
-                        int at = row * across + column;
-                        double low = Math.min(z[at], z[at + 1]);
-                        double high = Math.max(z[at], z[at + 1]);
-                        double heavy = 5 * step;
-                        if (Math.floor(high / heavy) * heavy >= low && high > low) {
-                            double away =
-                                    Math.hypot(
-                                            row - top - patch / 4.0, column - left - patch / 4.0);
-                            if (away < bestAway) {
-                                bestAway = away;
-                                best = at;
-                            }
-                        }
-                    }
-                }
+        for (int top = firstPatch(of.top(), patch); top + 3 < of.down(); top += patch) {
+            for (int left = firstPatch(of.left(), patch); left + 3 < of.across(); left += patch) {
+                int best = nearestContour(of, left, top, patch, 5 * step);
                 if (best >= 0) {
-                    labels.add(label(z, across, best, 5 * step, view));
+                    labels.add(label(of, best, 5 * step));
                 }
             }
         }
         return labels;
     }
 
-    private static Label label(float[] z, int across, int at, double heavy, View view) {
+    /** Where the first patch begins that reaches into a raster, counted from its left or top. */
+    private static int firstPatch(int begin, int patch) {
+        return patch / 3 - Math.floorMod(begin, patch);
+    }
+
+    private static int nearestContour(Raster of, int left, int top, int patch, double heavy) {
+        float[] z = of.z();
+        int best = -1;
+        double bestAway = Double.POSITIVE_INFINITY;
+        int lastRow = Math.min(top + patch / 2, of.down() - 1);
+        int lastColumn = Math.min(left + patch / 2, of.across() - 1);
+        for (int row = Math.max(0, top); row < lastRow; row++) {
+            for (int column = Math.max(0, left); column < lastColumn; column++) {
+                int at = row * of.across() + column;
+                double low = Math.min(z[at], z[at + 1]);
+                double high = Math.max(z[at], z[at + 1]);
+                if (Math.floor(high / heavy) * heavy >= low && high > low) {
+                    double away = Math.hypot(row - top - patch / 4.0, column - left - patch / 4.0);
+                    if (away < bestAway) {
+                        bestAway = away;
+                        best = at;
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    private static Label label(Raster of, int at, double heavy) {
+        float[] z = of.z();
         double east = z[at + 1] - z[at];
-        double south = z[at + across] - z[at];
+        double south = z[at + of.across()] - z[at];
         double turn = Math.toDegrees(Math.atan2(-east, south));
         turn = turn > 90 ? turn - 180 : turn < -90 ? turn + 180 : turn;
         double height = Math.floor(Math.max(z[at], z[at + 1]) / heavy) * heavy;
         return new Label(
-                view.east((at % across) * STEP),
-                view.north((at / across) * STEP),
+                of.base().east((of.left() + at % of.across()) * STEP),
+                of.base().north((of.top() + at / of.across()) * STEP),
                 height,
                 Double.isNaN(turn) ? 0 : turn);
     }

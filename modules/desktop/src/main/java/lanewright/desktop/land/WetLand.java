@@ -1,12 +1,11 @@
 package lanewright.desktop.land;
 
 import javafx.application.Platform;
-import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
-import javafx.scene.paint.Color;
+import lanewright.desktop.look.Picture;
+import lanewright.desktop.look.Pixels;
 import lanewright.desktop.look.Theme;
 import lanewright.drainage.WetGround;
+import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Role;
 import lanewright.sheets.drawing.Style;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +22,7 @@ final class WetLand {
     private final Runnable changed;
     private @Nullable WetGround ground;
     private WetGround.@Nullable Squares squares;
-    private @Nullable WritableImage image;
+    private @Nullable Pixels image;
     private Theme painted = Theme.LIGHT;
 
     /**
@@ -69,13 +68,13 @@ final class WetLand {
         return step == null ? "" : "   among " + step.words() + " by its shape";
     }
 
-    /** Paints what is known. */
-    void paint(GraphicsContext g, View view, Theme theme) {
+    /** Adds what is known to a picture. */
+    void lay(Picture picture, View view, Theme theme) {
         WetGround.Squares known = squares;
         if (known == null) {
             return;
         }
-        WritableImage seen = image;
+        Pixels seen = image;
         if (seen == null || painted != theme) {
             seen = picture(known, theme);
             image = seen;
@@ -84,27 +83,25 @@ final class WetLand {
         var cells = known.cells();
         double width = cells.columns() * cells.size() * view.scale();
         double height = cells.rows() * cells.size() * view.scale();
-        g.save();
-        g.setImageSmoothing(false);
-        g.setGlobalAlpha(COVER);
-        g.drawImage(seen, view.px(cells.west()), view.py(cells.south()) - height, width, height);
-        g.restore();
+        picture.pixels(
+                seen,
+                new Box(view.px(cells.west()), view.py(cells.south()) - height, width, height),
+                COVER,
+                false);
     }
 
-    private static WritableImage picture(WetGround.Squares of, Theme theme) {
+    private static Pixels picture(WetGround.Squares of, Theme theme) {
         int columns = of.cells().columns();
         int rows = of.cells().rows();
-        int[] pixels = new int[columns * rows];
-        for (int square = 0; square < pixels.length; square++) {
+        var pixels = new Pixels(columns, rows);
+        for (int square = 0; square < columns * rows; square++) {
             WetGround.Step step = of.step(square);
             int row = rows - 1 - square / columns; // the first row of a picture is at its top
-            pixels[row * columns + square % columns] = step == null ? 0 : argb(step, theme);
+            if (step != null) {
+                pixels.set(row * columns + square % columns, argb(step, theme));
+            }
         }
-        var image = new WritableImage(columns, rows);
-        image.getPixelWriter()
-                .setPixels(
-                        0, 0, columns, rows, PixelFormat.getIntArgbInstance(), pixels, 0, columns);
-        return image;
+        return pixels;
     }
 
     private static int argb(WetGround.Step step, Theme theme) {
@@ -114,10 +111,6 @@ final class WetLand {
                     case NEXT -> Role.WET_NEXT;
                     case DAMP -> Role.WET_DAMP;
                 };
-        Color colour = theme.colour(Style.of(role).fill());
-        return 0xFF000000
-                | (int) Math.round(255 * colour.getRed()) << 16
-                | (int) Math.round(255 * colour.getGreen()) << 8
-                | (int) Math.round(255 * colour.getBlue());
+        return 0xFF000000 | theme.rgb(Style.of(role).fill());
     }
 }

@@ -5,12 +5,11 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import lanewright.desktop.look.Board;
-import lanewright.desktop.look.CanvasBrush;
+import lanewright.desktop.look.Picture;
 import lanewright.desktop.look.Type;
 import lanewright.desktop.session.Session;
 import lanewright.lane.section.Corner;
@@ -94,17 +93,13 @@ public final class AcrossBoard extends Board {
     }
 
     @Override
-    protected void paint(GraphicsContext g, double width, double height) {
-        g.setFill(theme().colour(0xFFFFFF));
-        g.fillRect(0, 0, width, height);
+    protected Picture picture(double width, double height) {
+        var picture = new Picture(theme()).ground(0xFFFFFF);
         handles.clear();
         Draft draft = session.shown().get().draft();
         if (draft == null || width < 120 || height < 110) {
             frame = null;
-            g.setFill(theme().colour(0x4F5A60));
-            g.setFont(Type.at(Type.BODY, false));
-            g.fillText("The section appears here.", 16, 24);
-            return;
+            return picture.note("The section appears here.");
         }
         Section section = section(draft);
         seen = section;
@@ -112,7 +107,7 @@ public final class AcrossBoard extends Board {
         frame = made;
         Pen pen = new Pen();
         draw(pen, made, section, draft);
-        CanvasBrush.paint(g, theme(), pen.drawing(width, height));
+        return picture.drawing(pen.drawing(width, height));
     }
 
     /** The section right at the marker, cut anew where none stands. */

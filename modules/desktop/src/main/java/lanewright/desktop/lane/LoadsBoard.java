@@ -3,10 +3,9 @@ package lanewright.desktop.lane;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.MouseEvent;
 import lanewright.desktop.look.Board;
-import lanewright.desktop.look.CanvasBrush;
+import lanewright.desktop.look.Picture;
 import lanewright.desktop.look.Type;
 import lanewright.desktop.session.Session;
 import lanewright.measure.Quantity;
@@ -15,6 +14,7 @@ import lanewright.measure.Words;
 import lanewright.planner.run.Draft;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
+import lanewright.sheets.drawing.Drawing;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
@@ -65,21 +65,16 @@ public final class LoadsBoard extends Board {
     }
 
     @Override
-    protected void paint(GraphicsContext g, double width, double height) {
-        g.setFill(theme().colour(0xFFFFFF));
-        g.fillRect(0, 0, width, height);
+    protected Picture picture(double width, double height) {
+        var picture = new Picture(theme()).ground(0xFFFFFF);
         Draft draft = draft();
         if (draft == null || width < 160) {
-            g.setFill(theme().colour(0x4F5A60));
-            g.setFont(Type.at(Type.BODY, false));
-            g.fillText("The loads appear here.", 16, 24);
-            return;
+            return picture.note("The loads appear here.");
         }
-        g.scale(LARGER, LARGER);
-        paintLoads(g, draft, width / LARGER, height / LARGER);
+        return picture.drawing(strip(draft, width / LARGER, height / LARGER), 0, 0, LARGER);
     }
 
-    private void paintLoads(GraphicsContext g, Draft draft, double width, double height) {
+    private Drawing strip(Draft draft, double width, double height) {
         UnitSystem units = session.file().plan().units();
         List<LoadStrip.Layer> layers = new ArrayList<>();
         List<LayerStone> laid = new ArrayList<>(draft.stone().layers());
@@ -125,6 +120,6 @@ public final class LoadsBoard extends Board {
                     Role.TICK,
                     Outline.closed(x - 4, bar.y() - 1, x + 4, bar.y() - 1, x, bar.y() + 6));
         }
-        CanvasBrush.paint(g, theme(), pen.drawing(width, Math.max(height, 1)));
+        return pen.drawing(width, Math.max(height, 1));
     }
 }

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import lanewright.desktop.look.Board;
-import lanewright.desktop.look.CanvasBrush;
-import lanewright.desktop.look.Type;
+import lanewright.desktop.look.Picture;
 import lanewright.desktop.session.Ghost;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
@@ -75,16 +73,12 @@ public final class UnrolledBoard extends Board {
     }
 
     @Override
-    protected void paint(GraphicsContext g, double width, double height) {
-        g.setFill(theme().colour(0xFFFFFF));
-        g.fillRect(0, 0, width, height);
+    protected Picture picture(double width, double height) {
+        var picture = new Picture(theme()).ground(0xFFFFFF);
         Draft draft = session.shown().get().draft();
         if (draft == null || width < 140 || height < 90) {
             frame = null;
-            g.setFill(theme().colour(0x4F5A60));
-            g.setFont(Type.at(Type.BODY, false));
-            g.fillText("The lane unrolled appears here.", 16, 24);
-            return;
+            return picture.note("The lane unrolled appears here.");
         }
         Frame made = heldFrame == null ? Unrolled.fitted(draft, width, height) : heldFrame;
         frame = made;
@@ -97,7 +91,7 @@ public final class UnrolledBoard extends Board {
                         ghost == null ? null : ghost.draft(),
                         chosen,
                         editing());
-        CanvasBrush.paint(g, theme(), pen.drawing(width, height));
+        return picture.drawing(pen.drawing(width, height));
     }
 
     private boolean editing() {

@@ -26,6 +26,16 @@ public enum Theme {
         return colours.computeIfAbsent(paper, this::turned);
     }
 
+    /** The same, 0xRRGGBB. */
+    public int rgb(int paper) {
+        Color colour = colour(paper);
+        return part(colour.getRed()) << 16 | part(colour.getGreen()) << 8 | part(colour.getBlue());
+    }
+
+    private static int part(double of) {
+        return (int) Math.round(of * 255);
+    }
+
     /** Gives a part of the window, and all in it, the colours of this theme. */
     public void dress(Node part) {
         part.getStyleClass().remove("dark");

@@ -9,7 +9,6 @@ import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -21,16 +20,18 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.paint.Color;
 import lanewright.desktop.files.Chooser;
 import lanewright.desktop.look.Board;
-import lanewright.desktop.look.CanvasBrush;
+import lanewright.desktop.look.Picture;
 import lanewright.desktop.look.Theme;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
 import lanewright.measure.Progress;
 import lanewright.planner.run.Outcome;
+import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Drawing;
+import lanewright.sheets.drawing.Pen;
+import lanewright.sheets.drawing.Role;
 import lanewright.sheets.folder.PlanFolder;
 import lanewright.sheets.paint.PdfBook;
 import lanewright.sheets.set.PlanFiles;
@@ -265,7 +266,7 @@ public final class SheetsPane {
         private static final double MOVE = 80;
 
         /** Darker than anything about it, so that the white of the paper is all that shines. */
-        private static final Color DARK_TABLE = Color.web("#121618");
+        private static final int DARK_TABLE = 0x121618;
 
         private @Nullable Drawing drawing;
 
@@ -369,21 +370,21 @@ public final class SheetsPane {
         }
 
         @Override
-        protected void paint(GraphicsContext g, double width, double height) {
-            g.setFill(theme() == Theme.DARK ? DARK_TABLE : theme().colour(0xE1DCCF));
-            g.fillRect(0, 0, width, height);
+        protected Picture picture(double width, double height) {
+            // Paper is paper, also in the evening.
+            var picture =
+                    new Picture(Theme.LIGHT)
+                            .table(theme() == Theme.DARK ? DARK_TABLE : theme().rgb(0xE1DCCF));
             Drawing shown = drawing;
             if (shown == null) {
-                return;
+                return picture;
             }
             double k = scale(shown, width, height);
-            g.translate(
-                    width / 2 - across * k * shown.width(), height / 2 - down * k * shown.height());
-            g.scale(k, k);
-            // Paper is paper, also in the evening.
-            g.setFill(Theme.LIGHT.colour(0xFFFFFF));
-            g.fillRect(0, 0, shown.width(), shown.height());
-            CanvasBrush.paint(g, Theme.LIGHT, shown);
+            double left = width / 2 - across * k * shown.width();
+            double top = height / 2 - down * k * shown.height();
+            var paper = new Pen().fill(Role.PLATE, new Box(0, 0, shown.width(), shown.height()));
+            return picture.drawing(paper.drawing(shown.width(), shown.height()), left, top, k)
+                    .drawing(shown, left, top, k);
         }
     }
 }

@@ -2,6 +2,7 @@ package lanewright.sheets.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A line through points of the page, open or closed. Points (1/72 in), x right, y down. */
 public final class Outline {
@@ -80,6 +81,20 @@ public final class Outline {
     /** True if the last point joins the first. */
     public boolean isClosed() {
         return closed;
+    }
+
+    /** The box whose sides it is; null if it is another line. */
+    public @Nullable Box asBox() {
+        boolean box =
+                closed
+                        && xs.length == 4
+                        && xs[0] == xs[3]
+                        && xs[1] == xs[2]
+                        && ys[0] == ys[1]
+                        && ys[2] == ys[3]
+                        && xs[1] >= xs[0]
+                        && ys[2] >= ys[1];
+        return box ? new Box(xs[0], ys[0], xs[1] - xs[0], ys[2] - ys[1]) : null;
     }
 
     /** The same line moved. */

@@ -1,12 +1,14 @@
 package lanewright.sheets.paint;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import lanewright.sheets.drawing.Box;
 import lanewright.sheets.drawing.Drawing;
 import lanewright.sheets.drawing.Mark;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pattern;
+import lanewright.sheets.drawing.Role;
 import lanewright.sheets.drawing.Style;
 
 /** Turns the roles of a drawing into colours, widths and patterns for a brush. */
@@ -25,9 +27,13 @@ public final class Painting {
     }
 
     private void marks(List<Mark> marks, Box seen) throws IOException {
-        for (Mark mark : marks) {
+        int end;
+        for (int i = 0; i < marks.size(); i = end) {
+            Mark mark = marks.get(i);
+            end = i + 1;
             if (mark instanceof Mark.Line line) {
-                line(line);
+                end = endOfLines(marks, i, line.role());
+                lines(line.role(), marks.subList(i, end));
             } else if (mark instanceof Mark.Area area) {
                 area(area, seen);
             } else if (mark instanceof Mark.Words words) {
@@ -44,10 +50,26 @@ public final class Painting {
         }
     }
 
-    private void line(Mark.Line line) throws IOException {
-        Style style = Style.of(line.role());
+    /** Where lines of one role that follow each other end. */
+    private static int endOfLines(List<Mark> marks, int from, Role role) {
+        int end = from + 1;
+        while (end < marks.size()
+                && marks.get(end) instanceof Mark.Line next
+                && next.role() == role) {
+            end++;
+        }
+        return end;
+    }
+
+    /** Lines of one role in one stroke of work. */
+    private void lines(Role role, List<Mark> lines) throws IOException {
+        Style style = Style.of(role);
         if (style.stroke() != Style.NOTHING) {
-            brush.stroke(List.of(line.path()), style.stroke(), style.width(), style.dash(), false);
+            List<Outline> paths = new ArrayList<>(lines.size());
+            for (Mark line : lines) {
+                paths.add(((Mark.Line) line).path());
+            }
+            brush.stroke(paths, style.stroke(), style.width(), style.dash(), false);
         }
     }
 

@@ -4,7 +4,9 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.TexturePaint;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pattern;
@@ -31,7 +33,7 @@ public final class PatternTile {
         tall = whole(pattern.tall(), sharp);
         int columns = (int) Math.max(1, Math.round(wide * sharp));
         int rows = (int) Math.max(1, Math.round(tall * sharp));
-        image = new BufferedImage(columns, rows, BufferedImage.TYPE_INT_ARGB);
+        image = new BufferedImage(columns, rows, BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D graphics = image.createGraphics();
         try {
             graphics.setRenderingHint(
@@ -52,29 +54,9 @@ public final class PatternTile {
         }
     }
 
-    /** Width after which it repeats, pt. */
-    public double wide() {
-        return wide;
-    }
-
-    /** Height after which it repeats, pt. */
-    public double tall() {
-        return tall;
-    }
-
-    /** Dots across. */
-    public int columns() {
-        return image.getWidth();
-    }
-
-    /** Dots down. */
-    public int rows() {
-        return image.getHeight();
-    }
-
-    /** Its dots row by row, 0xAARRGGBB. */
-    public int[] pixels() {
-        return image.getRGB(0, 0, columns(), rows(), null, 0, columns());
+    /** What fills an area with it. */
+    public TexturePaint paint() {
+        return new TexturePaint(image, new Rectangle2D.Double(0, 0, wide, tall));
     }
 
     /** Few periods together that come nearest to whole dots. */
