@@ -256,8 +256,8 @@ class ArchitectureTest {
     @Test
     void awtOnlyWhereThereArePictures() {
         onlyIn(
-                List.of("survey", "sheets"),
-                "only rasters and sheets are pictures; the engine must not start a graphics system",
+                List.of("survey", "sheets", "desktop"),
+                "only rasters, sheets and boards are pictures; the engine must not start a graphics system",
                 "java.awt..",
                 "javax.imageio..");
     }

@@ -58,6 +58,7 @@ final class Terrain implements AutoCloseable {
      * @param across columns
      * @param down rows
      * @param z heights in shown units, row by row
+     * @param goesOn whether it is the raster before, moved
      */
     @SuppressWarnings("ArrayRecordComponent") // seen by one thread only
     private record Raster(
@@ -69,7 +70,8 @@ final class Terrain implements AutoCloseable {
             int top,
             int across,
             int down,
-            float[] z) {}
+            float[] z,
+            boolean goesOn) {}
 
     private final Consumer<Painted> ready;
     private final Object lock = new Object();
@@ -135,7 +137,7 @@ final class Terrain implements AutoCloseable {
         boolean goesOn =
                 old != null
                         && before != null
-                        && before.base() == now.base()
+                        && now.goesOn()
                         && before.order().theme() == next.theme()
                         && old.step() == step;
         Pixels pixels = pixels(now, perStep, step, goesOn ? before : null, old);
@@ -198,7 +200,7 @@ final class Terrain implements AutoCloseable {
                 }
             }
         }
-        return new Raster(base, next, sx, sy, left, top, across, down, z);
+        return new Raster(base, next, sx, sy, left, top, across, down, z, known != null);
     }
 
     private static boolean isWhole(double px) {
