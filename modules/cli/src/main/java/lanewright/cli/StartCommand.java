@@ -18,6 +18,7 @@ import lanewright.planner.document.Spots;
 import lanewright.planner.document.SurveyPart;
 import lanewright.planner.run.Run;
 import lanewright.survey.read.Holds;
+import lanewright.survey.text.Fields;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -84,9 +85,10 @@ final class StartCommand implements Callable<Integer> {
 
     @Option(
             names = "--breaklines",
-            split = ",",
-            paramLabel = "CODE",
-            description = "Codes of shots that make breaklines.")
+            paramLabel = "CODES",
+            description =
+                    "Codes of shots that make breaklines, with commas between. A code may have blanks;"
+                            + " one with a comma stands in double quotes.")
     private List<String> breaklines = List.of();
 
     @Option(
@@ -187,7 +189,7 @@ final class StartCommand implements Callable<Integer> {
                             units.system(),
                             frame,
                             files,
-                            breaklines,
+                            codes(),
                             places,
                             Parse.length(radius)));
         } catch (QuantityException e) {
@@ -195,6 +197,24 @@ final class StartCommand implements Callable<Integer> {
         } catch (PlanException | IllegalArgumentException e) {
             throw new CommandFailure(Exit.INPUT, String.valueOf(e.getMessage()));
         }
+    }
+
+    /** Codes with commas between, in quotes where a code holds one: as the survey's own rows. */
+    private List<String> codes() throws CommandFailure {
+        List<String> codes = new ArrayList<>();
+        var fields = new Fields(',');
+        for (String each : breaklines) {
+            if (!fields.cut(each)) {
+                throw new CommandFailure(
+                        Exit.INPUT,
+                        "--breaklines "
+                                + each
+                                + " cannot be taken apart. Put commas between the codes, and a code"
+                                + " that holds a comma in double quotes.");
+            }
+            codes.addAll(fields.all());
+        }
+        return codes;
     }
 
     private void add(List<SurveyPart.File> files, Path folder, List<Path> paths, Holds holds)

@@ -218,7 +218,7 @@ final class StoneCommand implements Callable<Integer> {
                         + Words.of(Quantity.mass(report.toOrder()), shown)
                         + " in "
                         + Words.of(Quantity.count(report.loadsToOrder()), shown)
-                        + " loads ("
+                        + Saying.number(report.loadsToOrder(), " load (", " loads (")
                         + Words.of(Quantity.mass(report.needed()), shown)
                         + " needed)"
                         + (Double.isNaN(report.cost())
@@ -236,7 +236,7 @@ final class StoneCommand implements Callable<Integer> {
                             + Words.of(Quantity.mass(layer.toOrder()), shown)
                             + " in "
                             + Words.of(Quantity.count(layer.loadsToOrder()), shown)
-                            + " loads ("
+                            + Saying.number(layer.loadsToOrder(), " load (", " loads (")
                             + Words.of(Quantity.mass(layer.needed()), shown)
                             + " needed), "
                             + Words.of(Quantity.volume(layer.volume()), shown)

@@ -25,17 +25,18 @@ final class Summary {
                     "Read "
                             + reading.file()
                             + ": "
-                            + reading.points()
-                            + " points, "
-                            + reading.lines()
-                            + " lines, "
-                            + reading.probes()
-                            + " probe holes");
+                            + counted(reading.points(), "point", ", ")
+                            + counted(reading.lines(), "line", ", ")
+                            + counted(reading.probes(), "probe hole", ""));
             for (Reading.Understood each : reading.understood()) {
                 out.println("  " + each.what() + ": " + each.answer() + " (" + each.why() + ")");
             }
         }
         out.println();
+    }
+
+    private static String counted(int count, String one, String after) {
+        return count + " " + one + (count == 1 ? "" : "s") + after;
     }
 
     /** The answers, and every finding. */

@@ -102,6 +102,30 @@ class PlanCommandsTest {
     }
 
     @Test
+    void codesOfSeveralWordsComeThroughThePlan() throws IOException {
+        Path points = folder.resolve("points.csv");
+        Files.writeString(
+                points,
+                Files.readString(points)
+                        + "a,11,3,400.6,road edge\nb,52,4,402.6,Road  Edge\n"
+                        + "c,11,33,400.6,\"swale, old\"\nd,52,34,402.6,\"swale, old\"\n"
+                        + "e,11,43,400.6,6\"\" pipe\nf,52,44,402.6,6\"\" pipe\n"
+                        + "g,11,63,400.6,Straße\n");
+        assertEquals(
+                0, start("--breaklines", "road edge,\"swale, old\",6\"\" pipe"), err.toString());
+        String written = Files.readString(folder.resolve("plan.json"));
+        assertTrue(written.contains("\"road edge\""), written);
+        assertTrue(written.contains("\"swale, old\""), written);
+        assertEquals(0, run("check", plan()), err.toString());
+        assertTrue(
+                out.toString().contains("Read points.csv: 337 points, 3 lines, 0 probe holes"),
+                out.toString());
+        Files.delete(folder.resolve("plan.json"));
+        assertEquals(3, start("--breaklines", "edge,\"open"));
+        assertTrue(err.toString().contains("double quotes"), err.toString());
+    }
+
+    @Test
     void aPlanThatIsThereIsNeverWrittenOver() throws IOException {
         Files.writeString(folder.resolve("plan.json"), "mine");
         assertEquals(4, start());

@@ -13,6 +13,7 @@ import lanewright.measure.Assumption;
 import lanewright.measure.Parse;
 import lanewright.measure.Quantity;
 import lanewright.measure.QuantityException;
+import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.stone.LayerStone;
@@ -164,13 +165,17 @@ final class StoneSentence {
                         null));
     }
 
+    private static String loads(int count) {
+        return count + Saying.number(count, " load", " loads");
+    }
+
     private void show(StoneReport report, UnitSystem system) {
         answer.setText(
                 "Order "
                         + Words.of(Quantity.mass(report.toOrder()), system)
                         + " in "
-                        + report.loadsToOrder()
-                        + " loads ("
+                        + loads(report.loadsToOrder())
+                        + " ("
                         + Words.of(Quantity.mass(report.needed()), system)
                         + " needed)"
                         + (Double.isNaN(report.cost())
@@ -184,8 +189,8 @@ final class StoneSentence {
                     .append(": ")
                     .append(Words.of(Quantity.mass(layer.toOrder()), system))
                     .append(" in ")
-                    .append(layer.loadsToOrder())
-                    .append(" loads (")
+                    .append(loads(layer.loadsToOrder()))
+                    .append(" (")
                     .append(Words.of(Quantity.mass(layer.needed()), system))
                     .append(" needed); spread ")
                     .append(Words.of(Quantity.depth(layer.looseDepth()), system))

@@ -5,8 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
@@ -30,6 +32,7 @@ import lanewright.ground.Ground;
 import lanewright.measure.LengthUnit;
 import lanewright.measure.Progress;
 import lanewright.measure.Quantity;
+import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
 import lanewright.planner.document.FirstPlan;
@@ -44,6 +47,7 @@ import lanewright.survey.Survey;
 import lanewright.survey.SurveyException;
 import lanewright.survey.read.GridPlace;
 import lanewright.survey.read.Holds;
+import lanewright.survey.read.LineCodes;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -62,6 +66,9 @@ final class SurveyPane implements AutoCloseable {
 
     /** Least width of what was understood of one file, px. */
     private static final double COLUMN = 300;
+
+    /** So many codes are offered as lines; more would be remarks. */
+    private static final int MOST_CODES = 40;
 
     private final StartPane.Opening opening;
     private final BorderPane root = new BorderPane();
@@ -561,10 +568,19 @@ final class SurveyPane implements AutoCloseable {
             return;
         }
         rows.forEach(row -> row.tell(measured.readings()));
-        TreeSet<String> found = new TreeSet<>();
-        for (int i = 0; i < measured.size() && found.size() < 40; i++) {
-            if (!measured.code(i).isBlank()) {
-                found.add(measured.code(i));
+        // Capitals do not count in codes, so one tick is enough for both spellings.
+        TreeSet<String> found = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        Set<String> met = new HashSet<>(Set.of(""));
+        boolean all = true;
+        for (int i = 0; i < measured.size(); i++) {
+            String code = measured.code(i).strip();
+            if (!met.add(code) || found.contains(code)) {
+                continue;
+            }
+            if (found.size() < MOST_CODES && code.length() <= LineCodes.LONGEST) {
+                found.add(code);
+            } else {
+                all = false;
             }
         }
         if (found.equals(asked)) {
@@ -588,6 +604,19 @@ final class SurveyPane implements AutoCloseable {
                 box.setOnAction(event -> read());
                 codes.getChildren().add(box);
             }
+            if (!all) {
+                Label more =
+                        new Label(
+                                "These are the first "
+                                        + MOST_CODES
+                                        + " codes of your files, and none longer than "
+                                        + LineCodes.LONGEST
+                                        + " letters. Others can be written into the plan, under"
+                                        + " survey, codes, breaklines.");
+                more.setWrapText(true);
+                more.getStyleClass().add("note");
+                codes.getChildren().add(more);
+            }
         }
     }
 
@@ -597,17 +626,23 @@ final class SurveyPane implements AutoCloseable {
         }
         survey = measured;
         bar.setVisible(false);
+        int points = measured.size();
+        int lines = measured.lines().size();
         says.setText(
-                Words.of(Quantity.count(measured.size()), system())
-                        + " points and "
-                        + Words.of(Quantity.count(measured.lines().size()), system())
-                        + " lines make the ground."
+                counted(points, "point", "points")
+                        + " and "
+                        + counted(lines, "line", "lines")
+                        + " make the ground."
                         + (measured.lines().isEmpty() && !codes.getChildren().isEmpty()
                                 ? " No line bends it yet: tick the codes below that run along one."
                                 : "")
                         + " Look whether the picture is your land, then draw the lane.");
         land.show(measured, ground, system());
         draw.setDisable(false);
+    }
+
+    private String counted(int count, String one, String many) {
+        return Words.of(Quantity.count(count), system()) + " " + Saying.number(count, one, many);
     }
 
     /** A file that does not tell its unit is asked for it here, not in the plan's text. */

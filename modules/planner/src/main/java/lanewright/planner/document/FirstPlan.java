@@ -28,7 +28,7 @@ public final class FirstPlan {
      * @param units the units of the plan
      * @param frame the flat map in words, or null for what the places suggest
      * @param files the survey files, paths relative to the folder of the plan
-     * @param breaklines words in point codes that make breaklines
+     * @param breaklines codes of points that make breaklines
      * @param places where the lane leaves the road, any places between, and where it must arrive
      * @param radius radius of curves at the places between, m
      */

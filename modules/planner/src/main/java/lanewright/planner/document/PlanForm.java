@@ -62,7 +62,7 @@ final class PlanForm {
                         "The flat map: local for plain coordinates, EPSG:26916 or the like for a"
                                 + " projected system, or zone at longitude 10.5, latitude 45.2."),
                 f.parts("files", SurveyPart::files, PlanForm::file, "The survey files."),
-                f.part("codes", SurveyPart::codes, PlanForm::codes, "Words in point codes."),
+                f.part("codes", SurveyPart::codes, PlanForm::codes, "What codes of points mean."),
                 f.valueOr(
                         "heightError",
                         Codecs.DEPTH,
@@ -145,21 +145,21 @@ final class PlanForm {
                 f.words(
                         "breaklines",
                         SurveyPart.Codes::breaklines,
-                        "Whole words that make breaklines."),
+                        "Codes that make breaklines, each one whole word or several."),
                 f.valueIfAny(
                         "start",
                         Codecs.TEXT,
                         SurveyPart.Codes::start,
-                        "Word beside a breakline word that begins a new line."),
+                        "Code beside a breakline code that begins a new line."),
                 f.valueIfAny(
                         "end",
                         Codecs.TEXT,
                         SurveyPart.Codes::end,
-                        "Word beside a breakline word that ends its line."),
+                        "Code beside a breakline code that ends its line."),
                 f.words(
                         "notGround",
                         SurveyPart.Codes::notGround,
-                        "Whole words of shots that do not lie on the ground."));
+                        "Codes of shots that do not lie on the ground."));
     }
 
     private static Benchmark benchmark(Form<Benchmark> f) {

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param frame the flat map on which everything lies
  * @param files the survey files, at least one
- * @param codes what words in the codes of points mean
+ * @param codes what codes of points mean
  * @param heightError how far a height may be off, one standard deviation, m; NaN if not stated
  * @param corridor how far to either side of the lane elevation grids are read, m
  */
@@ -170,19 +170,19 @@ public record SurveyPart(
     }
 
     /**
-     * Whole words in the codes of points.
+     * What codes of points mean, each one whole word or several.
      *
-     * @param breaklines words that make breaklines
-     * @param start word that begins a new line, or null
-     * @param end word that ends a line, or null
-     * @param notGround words of shots that do not lie on the ground
+     * @param breaklines codes that make breaklines
+     * @param start code that begins a new line, or null
+     * @param end code that ends a line, or null
+     * @param notGround codes of shots that do not lie on the ground
      */
     public record Codes(
             List<String> breaklines,
             @Nullable String start,
             @Nullable String end,
             List<String> notGround) {
-        /** No word means anything. */
+        /** No code means anything. */
         public static final Codes NONE = new Codes(List.of(), null, null, List.of());
 
         /** Copies the lists. */

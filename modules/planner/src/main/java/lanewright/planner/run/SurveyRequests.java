@@ -107,7 +107,7 @@ final class SurveyRequests {
                     null,
                     0,
                     "survey.codes: " + e.getMessage(),
-                    "Give each code as one whole word with one meaning.");
+                    "Give each code its words, as they stand in the files, and one meaning.");
         }
     }
 

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -20,13 +19,13 @@ import lanewright.measure.Saying;
 import lanewright.measure.Where;
 import lanewright.survey.SurveyBuilder;
 
-/** Joins points that follow each other with the same breakline word into lines. */
+/** Joins points that follow each other with the same breakline code into lines. */
 final class CodedLines {
 
     /**
      * What a code means.
      *
-     * @param breaklines the breakline words in it
+     * @param breaklines the breakline codes in it
      * @param starts true if it begins a new line
      * @param ends true if it ends a line
      * @param notGround true if the shot does not lie on the ground
@@ -37,6 +36,7 @@ final class CodedLines {
     private static final int TOLD = 20;
 
     private final LineCodes codes;
+    private final CodeTree declared;
     private final Map<String, Meaning> meanings = new HashMap<>();
     private final Set<String> met = new LinkedHashSet<>();
     private final Map<String, Integer> slips = new TreeMap<>();
@@ -48,6 +48,7 @@ final class CodedLines {
 
     CodedLines(LineCodes codes) {
         this.codes = codes;
+        this.declared = codes.tree();
     }
 
     /** What a code means; the same object for the same words. */
@@ -65,14 +66,13 @@ final class CodedLines {
         boolean starts = false;
         boolean ends = false;
         boolean notGround = false;
-        for (String each : code.strip().split("\\s+")) {
-            String word = each.toLowerCase(Locale.ROOT);
-            if (codes.breaklines().contains(word)) {
-                breaklines.add(word);
+        for (String each : declared.in(LineCodes.words(code))) {
+            if (codes.breaklines().contains(each)) {
+                breaklines.add(each);
             }
-            starts |= word.equals(codes.startWord());
-            ends |= word.equals(codes.endWord());
-            notGround |= codes.notGround().contains(word);
+            starts |= each.equals(codes.startWord());
+            ends |= each.equals(codes.endWord());
+            notGround |= codes.notGround().contains(each);
         }
         return new Meaning(breaklines, starts, ends, notGround);
     }
@@ -153,11 +153,20 @@ final class CodedLines {
         }
     }
 
-    /** The declared word that a code nearly is; empty if none. */
+    /**
+     * The declared code that a point's code nearly is, as a whole or in one of its words; empty if
+     * none, or if it is so long that it is a remark.
+     */
     private String slip(String code) {
+        if (code.length() > LineCodes.LONGEST) {
+            return "";
+        }
         List<String> longer = codes.breaklines().stream().filter(w -> w.length() >= 4).toList();
-        for (String word : code.strip().split("\\s+")) {
-            Optional<String> near = Nearest.to(word, longer);
+        List<String> words = LineCodes.words(code);
+        List<String> looks = new ArrayList<>(List.of(String.join(" ", words)));
+        looks.addAll(words);
+        for (String look : looks) {
+            Optional<String> near = Nearest.to(look, longer);
             if (near.isPresent()) {
                 return near.get();
             }

@@ -4,22 +4,26 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which words in the code of a point mean something. Words are whole words, told apart by blanks,
- * and capitals do not count.
+ * Which codes mean something. A code is one whole word or several, told apart by blanks; capitals
+ * and how many blanks stand between do not count. It is met wherever its words follow each other in
+ * what a point is coded: {@code road edge} in {@code road edge st}. Of two codes that begin at one
+ * word the longer is meant.
  *
- * <p>Points that follow each other in a file and carry the same breakline word make one line. A
- * point with both a breakline word and {@code startWord} begins a new line; one with {@code
- * endWord} is the last of its line. A point may carry several breakline words and then belongs to
+ * <p>Points that follow each other in a file and carry the same breakline code make one line. A
+ * point with both a breakline code and {@code startWord} begins a new line; one with {@code
+ * endWord} is the last of its line. A point may carry several breakline codes and then belongs to
  * several lines.
  *
- * @param breaklines words that make breaklines, such as {@code edge} or {@code ditch}
- * @param startWord word that begins a new line, or null
- * @param endWord word that ends a line, or null
- * @param notGround words of shots that do not lie on the ground, such as a wire: they are left out,
+ * @param breaklines codes that make breaklines, such as {@code edge} or {@code road edge}
+ * @param startWord code that begins a new line, or null
+ * @param endWord code that ends a line, or null
+ * @param notGround codes of shots that do not lie on the ground, such as a wire: they are left out,
  *     and counted in a finding
  */
 public record LineCodes(
@@ -28,17 +32,21 @@ public record LineCodes(
         @Nullable String endWord,
         Set<String> notGround) {
 
-    /** No word means anything. */
+    /** Letters in the longest code; what is longer is a remark, not a code. */
+    public static final int LONGEST = 100;
+
+    /** No code means anything. */
     public static final LineCodes NONE = new LineCodes(Set.of(), null, null, Set.of());
 
     /**
-     * Words in lower case, in the order given; a word with a blank or with two meanings refused.
+     * Codes in lower case with single blanks, in the order given; one that is empty, too long or of
+     * two meanings is refused.
      */
     public LineCodes {
-        breaklines = words(breaklines);
-        notGround = words(notGround);
-        startWord = startWord == null ? null : word(startWord);
-        endWord = endWord == null ? null : word(endWord);
+        breaklines = codes(breaklines);
+        notGround = codes(notGround);
+        startWord = startWord == null ? null : code(startWord);
+        endWord = endWord == null ? null : code(endWord);
         var seen = new LinkedHashSet<>(breaklines);
         for (String other : notGround) {
             refuseTwice(seen.add(other), other);
@@ -51,30 +59,55 @@ public record LineCodes(
         }
     }
 
-    /** Only breaklines, without words for start and end. */
-    public static LineCodes breaklines(String... words) {
-        return new LineCodes(new LinkedHashSet<>(List.of(words)), null, null, Set.of());
+    /** Only breaklines, without codes for start and end. */
+    public static LineCodes breaklines(String... codes) {
+        return new LineCodes(new LinkedHashSet<>(List.of(codes)), null, null, Set.of());
     }
 
-    private static Set<String> words(Set<String> given) {
-        var words = new LinkedHashSet<String>();
+    private static Set<String> codes(Set<String> given) {
+        var codes = new LinkedHashSet<String>();
         for (String each : given) {
-            words.add(word(each));
+            codes.add(code(each));
         }
-        return Collections.unmodifiableSet(words);
+        return Collections.unmodifiableSet(codes);
     }
 
-    private static String word(String given) {
-        String word = given.strip().toLowerCase(Locale.ROOT);
-        if (word.isEmpty() || word.chars().anyMatch(Character::isWhitespace)) {
-            throw new IllegalArgumentException("a code is one whole word, was '" + given + "'");
+    private static String code(String given) {
+        String code = String.join(" ", words(given));
+        if (code.isEmpty()) {
+            throw new IllegalArgumentException("a code has no word in it");
         }
-        return word;
+        if (code.length() > LONGEST) {
+            throw new IllegalArgumentException(
+                    "a code has at most "
+                            + LONGEST
+                            + " letters, was '"
+                            + code.substring(0, LONGEST)
+                            + "…'");
+        }
+        return code;
     }
 
-    private static void refuseTwice(boolean first, String word) {
+    /** The words of a code, in lower case: one and the same cut for what is declared and met. */
+    static List<String> words(String code) {
+        return Stream.of(code.strip().split("\\s+"))
+                .filter(word -> !word.isEmpty())
+                .map(word -> word.toLowerCase(Locale.ROOT))
+                .toList();
+    }
+
+    /** All codes that are declared, by their words. */
+    CodeTree tree() {
+        var tree = new CodeTree();
+        breaklines.forEach(tree::add);
+        notGround.forEach(tree::add);
+        Stream.of(startWord, endWord).filter(Objects::nonNull).forEach(tree::add);
+        return tree;
+    }
+
+    private static void refuseTwice(boolean first, String code) {
         if (!first) {
-            throw new IllegalArgumentException("code '" + word + "' has two meanings");
+            throw new IllegalArgumentException("code '" + code + "' has two meanings");
         }
     }
 }

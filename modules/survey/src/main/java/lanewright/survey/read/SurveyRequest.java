@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param files the files, one or more; at most one with a boundary
  * @param frame the flat map on which the survey is laid; coordinates of a file that declares no
  *     system of its own are coordinates of this frame
- * @param codes what words in the codes of points mean
+ * @param codes what codes of points mean
  * @param corridor where elevation grids are wanted, or null for all of them
  * @param heightError how far a height may be off, one standard deviation, m; NaN if not stated
  */
@@ -42,7 +42,7 @@ public record SurveyRequest(
         return new SurveyRequest(files, other, codes, corridor, heightError);
     }
 
-    /** The same with words in codes declared. */
+    /** The same with the meaning of codes declared. */
     public SurveyRequest codes(LineCodes words) {
         return new SurveyRequest(files, frame, words, corridor, heightError);
     }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
@@ -22,6 +21,7 @@ import lanewright.survey.Survey;
 import lanewright.survey.SurveyException;
 import lanewright.survey.SurveyLine;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -268,9 +268,105 @@ class TextPointsTest {
                 () -> new LineCodes(Set.of("edge"), "Edge", null, Set.of()));
         assertThrows(
                 IllegalArgumentException.class,
-                () ->
-                        new LineCodes(
-                                new LinkedHashSet<>(List.of("road edge")), null, null, Set.of()));
+                () -> new LineCodes(Set.of("road edge"), null, null, Set.of(" Road  EDGE ")));
+    }
+
+    @Test
+    void aCodeOfSeveralWordsMakesALine() throws SurveyException {
+        String rows =
+                """
+                x,y,z,code
+                0,0,1,road edge
+                1.5,0.5,1,Road  Edge st
+                2,0,1,by the road edge
+                3,0,1,road
+                4,0,1,edge
+                5,0.3,1,edge
+                6,0,1,edge road
+                7,0,1,road edge
+                """;
+        var codes = new LineCodes(Set.of("road  EDGE"), "st", null, Set.of());
+        Survey survey =
+                SurveyReader.read(SurveyRequest.of(metres(file(rows))).codes(codes), Progress.NONE);
+        assertEquals(1, survey.lines().size());
+        assertEquals("road edge", survey.lines().get(0).code());
+        assertArrayEquals(new int[] {1, 2}, survey.lines().get(0).points());
+    }
+
+    @Test
+    void theLongerOfTwoCodesIsMeant() throws SurveyException {
+        String rows =
+                """
+                x,y,z,code
+                0,0,1,edge
+                1.5,0.5,1,edge
+                2,0,1,road edge
+                3,0.2,1,road edge
+                4,0,1,road edge of old track
+                5,0.1,1,road edge of old track swale
+                6,0,1,swale
+                """;
+        Survey survey =
+                SurveyReader.read(
+                        SurveyRequest.of(metres(file(rows)))
+                                .codes(
+                                        LineCodes.breaklines(
+                                                "edge",
+                                                "road edge",
+                                                "road edge of old track",
+                                                "swale")),
+                        Progress.NONE);
+        assertEquals(
+                List.of("edge", "road edge", "road edge of old track", "swale"),
+                survey.lines().stream().map(SurveyLine::code).toList());
+        assertArrayEquals(new int[] {0, 1}, survey.lines().get(0).points());
+        assertArrayEquals(new int[] {5, 6}, survey.lines().get(3).points());
+    }
+
+    @Test
+    void aSlipInACodeOfSeveralWordsIsFound() throws SurveyException {
+        String rows = "x,y,z,code\n0,0,1,raod edge\n1,0,1,road edge\n2,0.5,1,road edge\n";
+        Survey survey =
+                SurveyReader.read(
+                        SurveyRequest.of(metres(file(rows)))
+                                .codes(LineCodes.breaklines("road edge")),
+                        Progress.NONE);
+        assertEquals("code-nearly-known", survey.findings().get(0).code());
+    }
+
+    @Test
+    void aCodeWithoutWordsOrWithoutEndIsRefused() {
+        assertThrows(IllegalArgumentException.class, () -> LineCodes.breaklines(" \t "));
+        String longest = "a ".repeat(50).strip() + "b";
+        assertEquals(Set.of(longest), LineCodes.breaklines(longest).breaklines());
+        assertThrows(IllegalArgumentException.class, () -> LineCodes.breaklines(longest + "c"));
+    }
+
+    @Test
+    @Timeout(20)
+    void codesMadeToTakeLongTakeNoTime() throws SurveyException {
+        // Every word of every code begins every declared code, and none but the last is met.
+        StringBuilder rows = new StringBuilder("x,y,z,code\n");
+        for (int i = 0; i < 300; i++) {
+            rows.append(i * i)
+                    .append(",")
+                    .append(i % 7)
+                    .append(",1,")
+                    .append("a ".repeat(4000))
+                    .append(i)
+                    .append('\n');
+        }
+        String[] codes = new String[200];
+        for (int i = 0; i < codes.length; i++) {
+            codes[i] = "a ".repeat(1 + i % 48) + "x" + i;
+        }
+        Survey survey =
+                SurveyReader.read(
+                        SurveyRequest.of(metres(file(rows.toString())))
+                                .codes(LineCodes.breaklines(codes)),
+                        Progress.NONE);
+        assertEquals(300, survey.size());
+        assertEquals(0, survey.lines().size());
     }
 
     @Test
