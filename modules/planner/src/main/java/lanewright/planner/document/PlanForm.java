@@ -107,7 +107,8 @@ final class PlanForm {
                         "columns",
                         Codecs.TEXT,
                         SurveyPart.File::columns,
-                        "Order of its columns, such as name, northing, easting, height, code."),
+                        "Order of its columns, such as name, northing, easting, height, code;"
+                                + " skip for one that is not used."),
                 f.valueIfAny(
                         "separator",
                         Codecs.choice(SurveyPart.Separator.class),

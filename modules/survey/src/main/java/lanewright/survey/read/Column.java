@@ -36,11 +36,19 @@ enum Column {
         words(CODE, "point_code");
         words(LONGITUDE, "longitude lon long lng");
         words(LATITUDE, "latitude lat");
-        words(TOPSOIL, "topsoil topsoil_depth depth_of_topsoil");
+        words(TOPSOIL, "topsoil topsoil_depth depth_of_topsoil topsoil_to topsoil_thickness");
+        words(TOPSOIL, "top_soil top_soil_depth depth_of_top_soil top_soil_to");
+        // Depths from the grass down to soil that bears: common practice, no source. Words that may
+        // mean a thickness below the topsoil ("soft"), rock ("refusal") or a depth to dig
+        // ("undercut") are not among them.
         words(BEARING, "bearing bearing_depth depth_to_bearing depth_to_bearing_soil");
-        words(BEARING, "bearing_soil firm firm_depth depth_to_firm");
+        words(BEARING, "bearing_soil bearing_at bearing_below bearing_from bears_at bears_below");
+        words(BEARING, "firm firm_depth firm_at firm_below firm_from firm_soil_at firm_ground_at");
+        words(BEARING, "firm_soil_below firm_ground_below depth_to_firm depth_to_firm_soil");
+        words(BEARING, "depth_to_firm_ground soft_to soft_down_to soft_soil_to soft_ground_to");
+        words(BEARING, "bottom_of_soft bottom_of_soft_soil");
         words(MET, "met found what_was_met soil");
-        words(SKIP, "skip -");
+        words(SKIP, "skip - ?");
     }
 
     private static final String UNITS =
@@ -70,10 +78,17 @@ enum Column {
     /**
      * A word over a column.
      *
+     * @param text as it stands
      * @param column what it means, or null if the word is not known
      * @param unit the unit that stands with it in lower case, or null if none does
      */
-    record Heading(@Nullable Column column, @Nullable String unit) {}
+    record Heading(String text, @Nullable Column column, @Nullable String unit) {
+
+        /** What it means in a file: a note on a probe hole is what was met there. */
+        @Nullable Column column(Holds holds) {
+            return holds == Holds.PROBES && column == CODE ? MET : column;
+        }
+    }
 
     /** What a word over a column means. */
     static Heading heading(String given) {
@@ -83,14 +98,15 @@ enum Column {
         }
         Matcher bracketed = BRACKETED.matcher(text);
         if (bracketed.matches()) {
-            return new Heading(known(bracketed.group(1)), bracketed.group(2).strip());
+            return new Heading(
+                    given.strip(), known(bracketed.group(1)), bracketed.group(2).strip());
         }
         Column whole = known(text);
         Matcher suffixed = SUFFIXED.matcher(text);
         if (whole == null && suffixed.matches()) {
-            return new Heading(known(suffixed.group(1)), suffixed.group(2));
+            return new Heading(given.strip(), known(suffixed.group(1)), suffixed.group(2));
         }
-        return new Heading(whole, null);
+        return new Heading(given.strip(), whole, null);
     }
 
     private static @Nullable Column known(String text) {

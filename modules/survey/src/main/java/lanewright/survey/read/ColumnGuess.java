@@ -132,7 +132,8 @@ final class ColumnGuess {
                 "there are no headings, and numbers alone do not say which column is easting and"
                         + " which is northing: "
                         + Signs.quoted(rows.get(0).text()),
-                remedy);
+                remedy,
+                SurveyException.Asks.COLUMNS);
     }
 
     private String example(List<Integer> numeric, boolean named) {

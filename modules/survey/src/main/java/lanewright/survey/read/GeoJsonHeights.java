@@ -146,11 +146,13 @@ final class GeoJsonHeights {
             say("unit of heights", "m", "so RFC 7946 prescribes, section 3.1.1");
             return LengthUnit.METRE;
         }
-        throw bad(
-                feature,
+        throw new SurveyException(
+                file.path(),
+                feature.line(),
                 "nothing says the unit of the heights",
                 "Declare \"heightUnit\": \"m\", \"ft\" (international foot) or \"ftUS\" (US survey"
-                        + " foot) for this file in the plan.");
+                        + " foot) for this file in the plan.",
+                SurveyException.Asks.UNIT_OF_HEIGHTS);
     }
 
     private LengthUnit unitOrDeclared() {

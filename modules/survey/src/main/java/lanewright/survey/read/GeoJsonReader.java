@@ -93,7 +93,8 @@ final class GeoJsonReader {
                 0,
                 "nothing says the unit of its plain coordinates",
                 "Declare \"unit\": \"m\", \"ft\" (international foot) or \"ftUS\" (US survey foot)"
-                        + " for this file in the plan.");
+                        + " for this file in the plan.",
+                SurveyException.Asks.UNIT);
     }
 
     private Frame.Bridge ownSystem() throws SurveyException {
@@ -154,7 +155,14 @@ final class GeoJsonReader {
                     "Nothing to do");
         }
         survey.reading(
-                new Reading(file.name(), understood, samples, survey.size() - first, lines, 0));
+                new Reading(
+                        file.name(),
+                        understood,
+                        samples,
+                        List.of(),
+                        survey.size() - first,
+                        lines,
+                        0));
     }
 
     private void feature(GeoJsonParser.Feature feature) throws SurveyException {

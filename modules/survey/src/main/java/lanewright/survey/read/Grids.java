@@ -15,6 +15,7 @@ import lanewright.survey.Frame;
 import lanewright.survey.Reading;
 import lanewright.survey.Reading.Understood;
 import lanewright.survey.SurveyException;
+import lanewright.survey.SurveyException.Asks;
 import lanewright.survey.text.Lines;
 import org.jspecify.annotations.Nullable;
 
@@ -99,7 +100,8 @@ final class Grids {
                         "corridor",
                         all.corridor() == null ? "none, the whole grid" : "cells inside it only",
                         all.corridor() == null ? "the plan names none" : "as the plan says"));
-        all.survey().reading(new Reading(file.name(), understood, List.of(), taken, 0, 0));
+        all.survey()
+                .reading(new Reading(file.name(), understood, List.of(), List.of(), taken, 0, 0));
     }
 
     private boolean isTiff() throws SurveyException {
@@ -140,7 +142,8 @@ final class Grids {
         if (heights == null) {
             throw refused(
                     "nothing says the unit of its heights",
-                    "Declare \"heightUnit\": \"m\", \"ft\" or \"ftUS\" for this file in the plan.");
+                    "Declare \"heightUnit\": \"m\", \"ft\" or \"ftUS\" for this file in the plan.",
+                    Asks.UNIT_OF_HEIGHTS);
         }
         heightUnit = heights.metres();
         say("unit of heights", heights.symbol(), "declared");
@@ -163,7 +166,8 @@ final class Grids {
         if (own == null) {
             throw refused(
                     "nothing says the unit of its coordinates",
-                    "Declare \"unit\": \"m\", \"ft\" or \"ftUS\" for this file in the plan.");
+                    "Declare \"unit\": \"m\", \"ft\" or \"ftUS\" for this file in the plan.",
+                    Asks.UNIT);
         }
         unit = own.metres();
         say(
@@ -240,6 +244,10 @@ final class Grids {
     }
 
     private SurveyException refused(String what, String remedy) {
-        return new SurveyException(file.path(), 0, what, remedy);
+        return refused(what, remedy, Asks.NOTHING);
+    }
+
+    private SurveyException refused(String what, String remedy, Asks asks) {
+        return new SurveyException(file.path(), 0, what, remedy, asks);
     }
 }

@@ -2,6 +2,7 @@ package lanewright.survey.read;
 
 import java.util.List;
 import lanewright.measure.LengthUnit;
+import lanewright.survey.Reading;
 import lanewright.survey.Reading.Understood;
 import org.jspecify.annotations.Nullable;
 
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param unit unit of the coordinates; metres where they are degrees
  * @param heightUnit unit of the heights
  * @param depthUnit unit of bare depths, or null if every depth carries its own
+ * @param told the columns as they are told
  * @param understood how each of these is known
  */
 record Layout(
@@ -25,10 +27,12 @@ record Layout(
         LengthUnit unit,
         LengthUnit heightUnit,
         @Nullable DepthUnit depthUnit,
+        List<Reading.Column> told,
         List<Understood> understood) {
 
     Layout {
         columns = List.copyOf(columns);
+        told = List.copyOf(told);
         understood = List.copyOf(understood);
     }
 

@@ -8,6 +8,7 @@ import lanewright.measure.LengthUnit;
 import lanewright.survey.Frame;
 import lanewright.survey.Reading.Understood;
 import lanewright.survey.SurveyException;
+import lanewright.survey.SurveyException.Asks;
 import lanewright.survey.text.Fields;
 import lanewright.survey.text.Lines;
 import org.jspecify.annotations.Nullable;
@@ -60,6 +61,7 @@ final class LayoutFinder {
         List<Column.Heading> headings = headings(signs);
         List<Column> columns = columns(signs, headings);
         var units = new UnitFinder(file, frame, headings, columns, sampleOf(signs, columns));
+        var unused = new UnusedColumns(file, signs, rows, headings, columns);
         Layout layout =
                 new Layout(
                         signs.separator(),
@@ -69,6 +71,7 @@ final class LayoutFinder {
                         units.coordinates(understood),
                         units.heights(understood),
                         units.depths(understood),
+                        unused.tell(understood),
                         understood);
         return layout;
     }
@@ -134,6 +137,11 @@ final class LayoutFinder {
                             + frame.name()
                             + " with heights that exist";
         }
+        if (file.holds() == Holds.PROBES && !columns.contains(Column.MET)) {
+            // A note on a probe hole is what was met there.
+            columns =
+                    columns.stream().map(each -> each == Column.CODE ? Column.MET : each).toList();
+        }
         refuseRepeats(columns);
         for (Column each : needed) {
             boolean there =
@@ -143,9 +151,8 @@ final class LayoutFinder {
             if (!there) {
                 throw ask(
                         "no column is " + each.word() + " (understood: " + words(columns) + ")",
-                        "Declare the order in the plan, such as \"columns\": \""
-                                + example(signs)
-                                + "\".");
+                        orderRemedy(signs),
+                        Asks.COLUMNS);
             }
         }
         if (file.holds() == Holds.PROBES
@@ -155,7 +162,8 @@ final class LayoutFinder {
                     "no column holds a depth of topsoil or of bearing soil (understood: "
                             + words(columns)
                             + ")",
-                    "Head a column \"topsoil\" or \"bearing\", or declare \"columns\".");
+                    "Head a column \"topsoil\" or \"soft to\" with its unit, or declare"
+                            + " \"columns\".");
         }
         say("columns", words(columns), why);
         return columns;
@@ -166,9 +174,14 @@ final class LayoutFinder {
         List<Column> columns = Column.declared(declared, unknown);
         if (columns == null) {
             throw ask(
-                    "the plan declares a column '" + unknown.get(0) + "', which is not known",
-                    "Use the words name, easting, northing, height, code, longitude, latitude,"
-                            + " topsoil, bearing, met and skip.");
+                    "a column is declared as '" + unknown.get(0) + "', which is not known",
+                    "Use the words "
+                            + String.join(
+                                    ", ",
+                                    ColumnWords.of(file.holds()).stream()
+                                            .map(ColumnWords.Choice::word)
+                                            .toList())
+                            + "; longitude and latitude where places are in degrees.");
         }
         return columns;
     }
@@ -204,9 +217,8 @@ final class LayoutFinder {
         if (known == 0) {
             throw ask(
                     "none of the headings is known: " + Signs.quoted(rows.get(0).text()),
-                    "Declare the order in the plan, such as \"columns\": \""
-                            + example(signs)
-                            + "\".");
+                    orderRemedy(signs),
+                    Asks.COLUMNS);
         }
         return columns;
     }
@@ -230,7 +242,15 @@ final class LayoutFinder {
     }
 
     private SurveyException ask(String what, String remedy) {
-        return new SurveyException(file.path(), rows.get(0).line(), what, remedy);
+        return ask(what, remedy, Asks.NOTHING);
+    }
+
+    private SurveyException ask(String what, String remedy, Asks asks) {
+        return new SurveyException(file.path(), rows.get(0).line(), what, remedy, asks);
+    }
+
+    private String orderRemedy(Signs.Found signs) {
+        return "Declare the order in the plan, such as \"columns\": \"" + example(signs) + "\".";
     }
 
     private String example(Signs.Found signs) {

@@ -94,6 +94,7 @@ final class TextPoints {
                         file.name(),
                         layout.understood(),
                         samples,
+                        layout.told(),
                         survey.size() - first,
                         all.lines().made() - linesBefore,
                         0));

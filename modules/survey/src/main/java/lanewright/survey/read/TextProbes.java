@@ -83,7 +83,16 @@ final class TextProbes {
             }
         }
         all.leftOut(file, 0, empty);
-        all.survey().reading(new Reading(file.name(), layout.understood(), samples, 0, 0, count));
+        all.survey()
+                .reading(
+                        new Reading(
+                                file.name(),
+                                layout.understood(),
+                                samples,
+                                layout.told(),
+                                0,
+                                0,
+                                count));
     }
 
     private void take(Lines lines) throws SurveyException {

@@ -6,6 +6,7 @@ import lanewright.measure.Words;
 import lanewright.survey.Frame;
 import lanewright.survey.Reading.Understood;
 import lanewright.survey.SurveyException;
+import lanewright.survey.SurveyException.Asks;
 import org.jspecify.annotations.Nullable;
 
 /** Finds the units of delimited text: as declared, as headed, or as the reference system fixes. */
@@ -74,7 +75,7 @@ final class UnitFinder {
         if (!frame.isLocal()) {
             return ofSystem(understood);
         }
-        throw ask("nothing says the unit of the coordinates", unitRemedy("unit"));
+        throw ask("nothing says the unit of the coordinates", unitRemedy("unit"), Asks.UNIT);
     }
 
     private LengthUnit ofSystem(List<Understood> understood) throws SurveyException {
@@ -142,7 +143,10 @@ final class UnitFinder {
             understood.add(new Understood("unit of heights", all.symbol(), "as the coordinates"));
             return all;
         }
-        throw ask("nothing says the unit of the heights", unitRemedy("heightUnit"));
+        throw ask(
+                "nothing says the unit of the heights",
+                unitRemedy("heightUnit"),
+                Asks.UNIT_OF_HEIGHTS);
     }
 
     /** Unit of bare depths, or null if none is stated and each depth must carry its own. */
@@ -196,13 +200,10 @@ final class UnitFinder {
         };
     }
 
+    /** The unit in words over a column, also if only the plan says what the column is. */
     private @Nullable String word(Column column) {
-        for (Column.Heading heading : headings) {
-            if (heading.column() == column) {
-                return heading.unit();
-            }
-        }
-        return null;
+        int at = columns.indexOf(column);
+        return at >= 0 && at < headings.size() ? headings.get(at).unit() : null;
     }
 
     /** The unit that stands over a column, or null. */
@@ -248,7 +249,8 @@ final class UnitFinder {
                             + Words.fixed(1000 * apart, 0)
                             + " mm apart",
                     "Declare \"unit\": \"ft\" (international foot) or \"unit\": \"ftUS\" (US survey"
-                            + " foot) for this file in the plan.");
+                            + " foot) for this file in the plan.",
+                    Asks.WHICH_FOOT);
         }
         return LengthUnit.FOOT;
     }
@@ -278,6 +280,10 @@ final class UnitFinder {
     }
 
     private SurveyException ask(String what, String remedy) {
-        return new SurveyException(file.path(), 0, what, remedy);
+        return ask(what, remedy, Asks.NOTHING);
+    }
+
+    private SurveyException ask(String what, String remedy, Asks asks) {
+        return new SurveyException(file.path(), 0, what, remedy, asks);
     }
 }

@@ -158,7 +158,7 @@ final class BadGridsAndProbes {
                         "name,easting,northing\nA,1.5,2.5\n",
                         "holes.csv, line 1: no column holds a depth of topsoil or of bearing "
                                 + "soil (understood: name, easting, northing). Head a column \"topsoil\" "
-                                + "or \"bearing\", or declare \"columns\"."),
+                                + "or \"soft to\" with its unit, or declare \"columns\"."),
                 BadFile.probes(
                         "depth without a unit",
                         HOLE_HEAD + "A,1.5,2.5,8,,loam\n",

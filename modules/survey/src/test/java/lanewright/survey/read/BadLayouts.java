@@ -61,9 +61,9 @@ final class BadLayouts {
                 BadFile.points(
                                 "unknown word in declared columns",
                                 HEAD + ROWS,
-                                "shots.csv, line 1: the plan declares a column 'altitudes', which is not "
-                                        + "known. Use the words name, easting, northing, height, code, longitude, "
-                                        + "latitude, topsoil, bearing, met and skip.")
+                                "shots.csv, line 1: a column is declared as 'altitudes', which is not "
+                                        + "known. Use the words name, east, north, height, code, skip; longitude "
+                                        + "and latitude where places are in degrees.")
                         .declaring(
                                 file ->
                                         file.unit(LengthUnit.METRE)

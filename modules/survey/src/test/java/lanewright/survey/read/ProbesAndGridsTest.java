@@ -12,10 +12,15 @@ import lanewright.measure.LengthUnit;
 import lanewright.measure.Progress;
 import lanewright.survey.Frame;
 import lanewright.survey.Probe;
+import lanewright.survey.Reading;
 import lanewright.survey.Survey;
 import lanewright.survey.SurveyException;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ProbesAndGridsTest {
 
@@ -80,6 +85,155 @@ class ProbesAndGridsTest {
                 """));
         assertEquals(0.205, survey.probes().get(0).topsoil(), 1e-12);
         assertTrue(survey.probes().get(0).bearingAtLeast());
+    }
+
+    @ParameterizedTest
+    @Tag("outside")
+    @DisplayName(
+            "Headings for the depth down to soil that bears | common practice, no source |"
+                    + " common practice")
+    @ValueSource(
+            strings = {
+                "soft to in",
+                "Soft to (in)",
+                "soft_to_in",
+                "soft down to in",
+                "soft soil to in",
+                "firm at in",
+                "Firm below (inches)",
+                "firm soil at in",
+                "firm ground below in",
+                "bearing in",
+                "bearing at in",
+                "depth to firm in",
+                "depth to firm soil (in)",
+                "depth to bearing soil in",
+                "bottom of soft in"
+            })
+    void theDepthDownToFirmSoilHasPlainHeadings(String heading) throws SurveyException {
+        Survey survey =
+                read(
+                        probes(
+                                "hole,north,east,topsoil in,"
+                                        + heading
+                                        + ",note\n1,2080,5150,7,14,\"clay, firm\"\n"));
+        Probe hole = survey.probes().get(0);
+        assertEquals(7 * 0.0254, hole.topsoil(), 1e-12);
+        assertEquals(14 * 0.0254, hole.bearing(), 1e-12);
+        assertEquals("clay, firm", hole.met());
+        assertEquals(2080, survey.originY() + hole.y(), 1e-9);
+    }
+
+    @Test
+    void aColumnOfNumbersThatIsNotUsedIsTold() throws SurveyException {
+        String rows =
+                """
+                hole,north,east,elev,topsoil in,muck in,day,rod
+                1,2080,5150,620.5,7,14 in,monday,>30
+                2,2200,5400,621.5,9,20,tuesday,12+
+                """;
+        Reading reading = read(probes(rows)).readings().get(0);
+        assertEquals(
+                List.of("muck in, rod", "elev"),
+                reading.understood().stream()
+                        .filter(each -> each.what().equals("not used"))
+                        .map(Reading.Understood::answer)
+                        .toList());
+        assertEquals(
+                List.of("elev", "muck in", "rod"),
+                reading.columns().stream()
+                        .filter(Reading.Column::unused)
+                        .map(Reading.Column::heading)
+                        .toList());
+        // What is said to be skipped is not told again, and the unit over a column still counts.
+        Survey named =
+                read(probes(rows).columns("hole, north, east, skip, topsoil, soft to, skip, ?"));
+        assertEquals(14 * 0.0254, named.probes().get(0).bearing(), 1e-12);
+        assertEquals(20 * 0.0254, named.probes().get(1).bearing(), 1e-12);
+        Reading.Understood left = named.readings().get(0).understood("not used");
+        assertEquals("rod", left == null ? "" : left.answer());
+    }
+
+    @Test
+    void everyWordThatIsOfferedForAColumnIsTaken() throws SurveyException {
+        for (Holds holds : List.of(Holds.POINTS, Holds.PROBES)) {
+            String order =
+                    String.join(
+                            ", ",
+                            ColumnWords.of(holds).stream().map(ColumnWords.Choice::word).toList());
+            String row = holds == Holds.POINTS ? "a,10,20,3,gs,x\n" : "a,10,20,7 in,9 in,clay,x\n";
+            Survey survey =
+                    read(
+                            SurveyFile.of(
+                                            Written.file(
+                                                    folder,
+                                                    "words.csv",
+                                                    "q1,q2,q3,q4,q5,q6\n" + row),
+                                            holds)
+                                    .unit(LengthUnit.METRE)
+                                    .columns(order));
+            assertEquals(1, survey.size() + survey.probes().size());
+        }
+        assertEquals(
+                List.of("soft to", "note", "skip"),
+                ColumnWords.left(
+                                Holds.PROBES,
+                                List.of("name", "easting", "northing", "topsoil", "skip"))
+                        .stream()
+                        .map(ColumnWords.Choice::word)
+                        .toList());
+        assertTrue(ColumnWords.headsDepths("# dug in May\n\nhole;N;E;soft to (in)\n"));
+        assertFalse(
+                ColumnWords.headsDepths(
+                        "# no topsoil, bearing known\nPt,N,E,Z,note\n1,2,3,4,topsoil heap\n"));
+    }
+
+    private List<UnitOffer> offers(String land, SurveyFile asked) throws SurveyException {
+        SurveyFile points = SurveyFile.of(Written.file(folder, "field.csv", land), Holds.POINTS);
+        return UnitOffer.of(SurveyRequest.of(points, asked), asked, read(points), Progress.NONE);
+    }
+
+    @Test
+    void theUnitOfTheOtherFileIsOfferedWherePlacesThenLieOnItsLand() throws SurveyException {
+        String land = "N ft,E ft,elev ft\n2000,5000,620\n2400,5900,622\n2380,5110,630\n";
+        SurveyFile holes =
+                SurveyFile.of(
+                        Written.file(
+                                folder,
+                                "holes.csv",
+                                "hole,north,east,topsoil in\n1,2080,5150,7\n2,2390,5800,8\n"),
+                        Holds.PROBES);
+        SurveyException asked = assertThrows(SurveyException.class, () -> read(holes));
+        assertEquals(SurveyException.Asks.UNIT, asked.asks());
+        assertEquals(
+                List.of(
+                        new UnitOffer(
+                                LengthUnit.FOOT,
+                                "as field.csv says: then its 2 holes lie on that land")),
+                offers(land, holes));
+        // 400 ft off land that is 400 ft long is not near it.
+        assertEquals(
+                List.of(),
+                offers("N ft,E ft,elev ft\n2000,5000,620\n2400,5400,622\n2380,5110,630\n", holes));
+        assertEquals(
+                "as field.csv says: then its 2 holes lie on that land or close beside it",
+                offers("N ft,E ft,elev ft\n2000,5000,620\n2400,5750,622\n2380,5110,630\n", holes)
+                        .get(0)
+                        .reason());
+        // Round the zero of its own a place may lie on the land in either unit.
+        String own = "N ft,E ft,elev ft\n0,1,620\n7900,8000,622\n7000,100,630\n";
+        assertEquals(
+                "as field.csv says: then its 2 holes lie on that land, but in m too, so be sure",
+                offers(
+                                own,
+                                SurveyFile.of(
+                                        Written.file(
+                                                folder,
+                                                "holes.csv",
+                                                "hole,north,east,topsoil in\n1,80,150,7\n2,390,800,8\n"),
+                                        Holds.PROBES))
+                        .get(0)
+                        .reason());
     }
 
     @Test
