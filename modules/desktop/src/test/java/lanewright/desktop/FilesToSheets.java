@@ -46,6 +46,11 @@ abstract class FilesToSheets {
     Hand hand;
 
     void begin(Path from, List<String> files) throws IOException {
+        begin(from, files, 1440, 900);
+    }
+
+    /** Drops files on a window of a size, px. */
+    void begin(Path from, List<String> files, double width, double height) throws IOException {
         Path survey = folder.resolve("survey");
         Files.createDirectories(survey);
         for (String file : files) {
@@ -58,7 +63,7 @@ abstract class FilesToSheets {
                             Type.ready();
                             return new Desk(answers, new Home(folder.resolve("home")));
                         });
-        hand = Hand.open(desk::root, 1440, 900);
+        hand = Hand.open(desk::root, width, height);
         Hand.on(
                 () -> {
                     desk.start();

@@ -1,18 +1,15 @@
 package lanewright.desktop.start;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
 import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -29,7 +26,6 @@ import javafx.scene.layout.VBox;
 import lanewright.desktop.land.LandBoard;
 import lanewright.desktop.look.Theme;
 import lanewright.ground.Ground;
-import lanewright.measure.LengthUnit;
 import lanewright.measure.Progress;
 import lanewright.measure.Quantity;
 import lanewright.measure.Saying;
@@ -40,6 +36,7 @@ import lanewright.planner.document.PlanException;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.document.Spot;
 import lanewright.planner.document.SurveyPart;
+import lanewright.planner.run.PartSurvey;
 import lanewright.planner.run.Run;
 import lanewright.survey.LonLat;
 import lanewright.survey.Reading;
@@ -47,7 +44,6 @@ import lanewright.survey.Survey;
 import lanewright.survey.SurveyException;
 import lanewright.survey.read.GridPlace;
 import lanewright.survey.read.Holds;
-import lanewright.survey.read.LineCodes;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,19 +52,17 @@ import org.jspecify.annotations.Nullable;
  */
 final class SurveyPane implements AutoCloseable {
 
-    private static final String AS_FILE = "as the file says";
+    private static final String FEET =
+            "ft is the international foot, ftUS the U.S. survey foot. They differ by 2 parts in a"
+                    + " million, 1 ft in 500,000 ft: nothing that can be measured on one piece of"
+                    + " land. If you do not know, take ft. Only where coordinates run to hundreds"
+                    + " of thousands, as on a state's map, ask whoever made them.";
 
     /** Room for what is told, px: nothing below it moves when more is told or less. */
-    private static final double TELLING = 112;
+    private static final double TELLING = 148;
 
     /** Room below the land for what was understood, px. */
     private static final double UNDERSTOOD = 178;
-
-    /** Least width of what was understood of one file, px. */
-    private static final double COLUMN = 300;
-
-    /** So many codes are offered as lines; more would be remarks. */
-    private static final int MOST_CODES = 40;
 
     private final StartPane.Opening opening;
     private final BorderPane root = new BorderPane();
@@ -78,19 +72,22 @@ final class SurveyPane implements AutoCloseable {
     private final HBox understood = new HBox(24);
     private final Label says = new Label();
     private final Label trouble = new Label();
+
+    /** Answers to what the files do not say, each with its reason: one press takes one. */
+    private final VBox offers = new VBox(4);
+
     private final ProgressBar bar = new ProgressBar(0);
     private final TextField name = new TextField("My lane");
     private final ComboBox<String> units = new ComboBox<>();
     private final TextField frame = new TextField();
-    private final VBox codes = new VBox(4);
+    private final CodeTicks codes = new CodeTicks(this::read);
 
-    /** Codes that the owner is asked about. */
-    private TreeSet<String> asked = new TreeSet<>();
+    /** Grids that were asked where they lie. */
+    private final Set<Path> asked = new HashSet<>();
 
     private final Button draw = new Button("Draw the lane");
-    private final List<Row> rows = new ArrayList<>();
+    private final List<FileCard> rows = new ArrayList<>();
     private final AtomicLong newest = new AtomicLong();
-    private boolean filling;
     private @Nullable Survey survey;
 
     SurveyPane(StartPane.Opening opening, Theme theme, Runnable back) {
@@ -105,6 +102,8 @@ final class SurveyPane implements AutoCloseable {
         trouble.setId("survey-trouble");
         trouble.getStyleClass().add("wrong");
         trouble.setWrapText(true);
+        trouble.managedProperty().bind(trouble.textProperty().isNotEmpty());
+        offers.managedProperty().bind(Bindings.isNotEmpty(offers.getChildren()));
         units.getItems().setAll("US", "metric");
         units.setValue("US");
         units.setId("plan-units");
@@ -120,7 +119,7 @@ final class SurveyPane implements AutoCloseable {
         Button other = new Button("Something else");
         other.setId("other");
         other.setOnAction(event -> back.run());
-        VBox told = new VBox(6, says, trouble);
+        VBox told = new VBox(6, trouble, offers, says);
         ScrollPane telling = new ScrollPane(told);
         telling.setFitToWidth(true);
         telling.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -136,10 +135,11 @@ final class SurveyPane implements AutoCloseable {
         side.getChildren()
                 .addAll(
                         files,
-                        named("The lane is called", name),
-                        named("Answers in", units),
-                        named("Flat map", frame),
-                        codes);
+                        Parts.note(FEET),
+                        Parts.named("The lane is called", name),
+                        Parts.named("Answers in", units),
+                        Parts.named("Flat map", frame),
+                        codes.node());
         side.getStyleClass().add("page");
         side.setPrefWidth(380);
         ScrollPane scroll = new ScrollPane(side);
@@ -193,196 +193,32 @@ final class SurveyPane implements AutoCloseable {
         return button;
     }
 
-    private static Node named(String words, Region field) {
-        Label label = new Label(words);
-        label.setMinWidth(130);
-        label.setLabelFor(field);
-        field.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(field, Priority.ALWAYS);
-        HBox line = new HBox(8, label, field);
-        line.setAlignment(Pos.CENTER_LEFT);
-        return line;
-    }
+    private final FileCard.Asking asking =
+            new FileCard.Asking() {
+                @Override
+                public void read() {
+                    SurveyPane.this.read();
+                }
+
+                @Override
+                public void unitSaid(FileCard card) {
+                    rows.forEach(row -> row.follow(card));
+                    SurveyPane.this.read();
+                }
+            };
 
     /** Adds files and reads all. */
     void add(List<Path> paths) {
         for (Path path : paths) {
             Path whole = path.toAbsolutePath().normalize();
-            if (rows.stream().noneMatch(row -> row.path.equals(whole))) {
-                Row row = new Row(whole);
+            if (rows.stream().noneMatch(row -> row.path().equals(whole))) {
+                var row = new FileCard(whole, asking);
                 rows.add(row);
-                files.getChildren().add(row.box);
-                understood.getChildren().add(row.understood);
+                files.getChildren().add(row.card());
+                understood.getChildren().add(row.understood());
             }
         }
         read();
-    }
-
-    /** One file: what it holds, and what the owner says where it does not. */
-    private final class Row {
-        private final Path path;
-        private final VBox box = new VBox(5);
-        private final ComboBox<String> holds = new ComboBox<>();
-        private final ComboBox<String> unit = new ComboBox<>();
-        private final TextField columns = new TextField();
-        private final VBox understood = new VBox(2);
-        private boolean said;
-        private boolean asked;
-
-        Row(Path path) {
-            this.path = path;
-            String file = path.getFileName().toString();
-            Label title = new Label(file);
-            title.getStyleClass().add("proposal-title");
-            for (Holds each : Holds.values()) {
-                holds.getItems().add(words(each));
-            }
-            holds.setValue(words(guess(path)));
-            holds.setId("holds-" + file);
-            holds.setOnAction(event -> read());
-            unit.getItems().add(AS_FILE);
-            for (LengthUnit each : LengthUnit.values()) {
-                if (!each.symbol().equals("mm") && !each.symbol().equals("in")) {
-                    unit.getItems().add(each.symbol());
-                }
-            }
-            unit.setValue(AS_FILE);
-            unit.setId("unit-" + file);
-            unit.setOnAction(event -> told());
-            columns.setId("columns-" + file);
-            columns.setPromptText(AS_FILE);
-            columns.setOnAction(event -> read());
-            box.getStyleClass().add("card");
-            box.getChildren().addAll(title, named("It holds", holds));
-            if (isGeoJson(path)) {
-                box.getChildren().add(named("Its heights are in", unit));
-            } else {
-                box.getChildren().add(named("Its unit", unit));
-            }
-            if (!isGeoJson(path) && guess(path) != Holds.GRID) {
-                box.getChildren().add(named("Its columns", columns));
-            }
-            understood.setMinWidth(COLUMN);
-            HBox.setHgrow(understood, Priority.ALWAYS);
-            understood.setMaxWidth(Double.MAX_VALUE);
-        }
-
-        /** One crew measures in one unit: what is said of one file is taken up for the others. */
-        private void told() {
-            if (filling) {
-                return;
-            }
-            filling = true;
-            said = true;
-            for (Row row : rows) {
-                if (!row.said && isGeoJson(row.path) == isGeoJson(path)) {
-                    row.unit.setValue(unit.getValue());
-                }
-            }
-            filling = false;
-            read();
-        }
-
-        private static String words(Holds holds) {
-            return holds.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        }
-
-        private Holds held() {
-            for (Holds each : Holds.values()) {
-                if (words(each).equals(holds.getValue())) {
-                    return each;
-                }
-            }
-            return Holds.POINTS;
-        }
-
-        private @Nullable LengthUnit unit() {
-            for (LengthUnit each : LengthUnit.values()) {
-                if (each.symbol().equals(unit.getValue())) {
-                    return each;
-                }
-            }
-            return null;
-        }
-
-        SurveyPart.File file(Path folder) {
-            String relative = folder.relativize(path).toString().replace('\\', '/');
-            Holds held = held();
-            SurveyPart.File bare = SurveyPart.File.of(relative, held);
-            boolean geographic = isGeoJson(path);
-            String given = columns.getText().strip();
-            return new SurveyPart.File(
-                    relative,
-                    held,
-                    geographic ? null : unit(),
-                    geographic ? unit() : null,
-                    bare.depthUnit(),
-                    given.isEmpty() ? null : given,
-                    bare.separator(),
-                    bare.decimal(),
-                    bare.epsg(),
-                    geographic && frame.getText().strip().equals("local")
-                            ? SurveyPart.Coordinates.LOCAL
-                            : bare.coordinates(),
-                    bare.heightProperty(),
-                    bare.kindProperty());
-        }
-
-        void tell(List<Reading> readings) {
-            understood.getChildren().clear();
-            Label file = new Label("Understood of " + path.getFileName());
-            file.getStyleClass().add("row-title");
-            understood.getChildren().add(file);
-            for (Reading reading : readings) {
-                if (!path.endsWith(Path.of(reading.file()))) {
-                    continue;
-                }
-                for (Reading.Understood each : reading.understood()) {
-                    note(each.what() + ": " + each.answer() + " (" + each.why() + ")");
-                }
-                int shown = 0;
-                for (Reading.Sample sample : reading.samples()) {
-                    if (shown++ < 3) {
-                        note("line " + sample.line() + ": " + sample.text());
-                        note("    is " + sample.meaning());
-                    }
-                }
-            }
-        }
-
-        private void note(String words) {
-            Label label = new Label(words);
-            label.setWrapText(true);
-            label.getStyleClass().add("note");
-            understood.getChildren().add(label);
-        }
-    }
-
-    private static boolean isGeoJson(Path path) {
-        String lower = path.toString().toLowerCase(Locale.ROOT);
-        return lower.endsWith(".geojson") || lower.endsWith(".json");
-    }
-
-    /** What a file holds, by its ending and the words at its head. */
-    private static Holds guess(Path path) {
-        String lower = path.getFileName().toString().toLowerCase(Locale.ROOT);
-        if (lower.endsWith(".tif") || lower.endsWith(".tiff") || lower.endsWith(".asc")) {
-            return Holds.GRID;
-        }
-        try (var in = Files.newInputStream(path)) {
-            String head =
-                    new String(in.readNBytes(4000), StandardCharsets.UTF_8)
-                            .toLowerCase(Locale.ROOT);
-            if (isGeoJson(path)) {
-                return head.contains("\"point\"") ? Holds.POINTS : Holds.CONTOURS;
-            }
-            return head.contains("topsoil") || head.contains("bearing")
-                    ? Holds.PROBES
-                    : Holds.POINTS;
-        } catch (IOException e) {
-            // The reader says what is wrong with the file, better than a guess could.
-            return Holds.POINTS;
-        }
     }
 
     private UnitSystem system() {
@@ -391,32 +227,22 @@ final class SurveyPane implements AutoCloseable {
 
     /** Folder that holds all files. */
     private Path folder() {
-        Path shared = rows.get(0).path.getParent();
-        for (Row row : rows) {
-            while (shared != null && !row.path.startsWith(shared)) {
+        Path shared = rows.get(0).path().getParent();
+        for (FileCard row : rows) {
+            while (shared != null && !row.path().startsWith(shared)) {
                 shared = shared.getParent();
             }
         }
-        Path none = rows.get(0).path.getRoot();
+        Path none = rows.get(0).path().getRoot();
         return shared == null ? none : shared;
-    }
-
-    private List<String> chosenCodes() {
-        List<String> chosen = new ArrayList<>();
-        for (Node node : codes.getChildren()) {
-            if (node instanceof javafx.scene.control.CheckBox box && box.isSelected()) {
-                chosen.add(box.getText());
-            }
-        }
-        return chosen;
     }
 
     private PlanFile plan(List<Spot> places) throws PlanException {
         Path folder = folder();
         List<SurveyPart.File> parts = new ArrayList<>();
-        rows.forEach(row -> parts.add(row.file(folder)));
-        String called = name.getText().isBlank() ? "My lane" : name.getText().strip();
         String map = frame.getText().strip();
+        rows.forEach(row -> parts.add(row.file(folder, map.equals("local"))));
+        String called = name.getText().isBlank() ? "My lane" : name.getText().strip();
         double radius = system() == UnitSystem.US ? 60 * 0.3048 : 20;
         return FirstPlan.of(
                 new FirstPlan.Wanted(
@@ -424,7 +250,7 @@ final class SurveyPane implements AutoCloseable {
                         system(),
                         map.isEmpty() ? null : map,
                         parts,
-                        chosenCodes(),
+                        codes.chosen(),
                         places,
                         radius));
     }
@@ -433,7 +259,8 @@ final class SurveyPane implements AutoCloseable {
     private void read() {
         long number = newest.incrementAndGet();
         trouble.setText("");
-        Row unasked = unasked();
+        offers.getChildren().clear();
+        FileCard unasked = unasked();
         if (unasked != null) {
             askPlace(number, unasked);
             return;
@@ -472,15 +299,9 @@ final class SurveyPane implements AutoCloseable {
                 new Thread(
                         () -> {
                             try {
-                                Run run = new Run(folder);
-                                Survey measured = run.survey(first, progress.part(0, 0.5));
-                                Platform.runLater(() -> readings(number, measured));
-                                Ground ground = run.ground(first, progress);
-                                Platform.runLater(() -> made(number, measured, ground));
+                                read(number, folder, first, progress);
                             } catch (CancellationException e) {
                                 // A newer reading has begun, and will tell.
-                            } catch (SurveyException e) {
-                                Platform.runLater(() -> wrong(number, e));
                             } catch (RuntimeException e) {
                                 System.getLogger(SurveyPane.class.getName())
                                         .log(System.Logger.Level.ERROR, "reading failed", e);
@@ -493,11 +314,26 @@ final class SurveyPane implements AutoCloseable {
         reader.start();
     }
 
+    /** Reads on a thread of its own; what can be read is shown if not all can. */
+    private void read(long number, Path folder, PlanFile first, Progress progress) {
+        try {
+            Run run = new Run(folder);
+            Survey measured = run.survey(first, progress.part(0, 0.5));
+            Platform.runLater(() -> readings(number, measured));
+            Ground ground = run.ground(first, progress);
+            Platform.runLater(() -> made(number, measured, ground));
+        } catch (SurveyException e) {
+            Platform.runLater(() -> wrong(number, e));
+            PartSurvey part = PartSurvey.of(folder, first, e, progress);
+            Platform.runLater(() -> known(number, part, e));
+        }
+    }
+
     /** A grid that was not asked yet where it lies, or null. */
-    private @Nullable Row unasked() {
+    private @Nullable FileCard unasked() {
         if (frame.getText().isBlank()) {
-            for (Row row : rows) {
-                if (!row.asked && row.held() == Holds.GRID) {
+            for (FileCard row : rows) {
+                if (!asked.contains(row.path()) && row.held() == Holds.GRID) {
                     return row;
                 }
             }
@@ -506,15 +342,15 @@ final class SurveyPane implements AutoCloseable {
     }
 
     /** Asks a grid which flat map it is drawn on, suggests that one, and reads on. */
-    private void askPlace(long number, Row row) {
-        row.asked = true;
-        says.setText("Looking where " + row.path.getFileName() + " lies …");
+    private void askPlace(long number, FileCard row) {
+        asked.add(row.path());
+        says.setText("Looking where " + row.path().getFileName() + " lies …");
         bar.setVisible(true);
         bar.setProgress(-1);
         Thread asking =
                 new Thread(
                         () -> {
-                            GridPlace told = place(row.path);
+                            GridPlace told = place(row.path());
                             Platform.runLater(() -> placed(number, told));
                         },
                         "lanewright-place");
@@ -550,9 +386,9 @@ final class SurveyPane implements AutoCloseable {
         if (!frame.getText().isBlank()) {
             return;
         }
-        for (Row row : rows) {
-            if (isGeoJson(row.path)) {
-                double[] first = FirstPlace.of(row.path);
+        for (FileCard row : rows) {
+            if (row.isGeoJson()) {
+                double[] first = FirstPlace.of(row.path());
                 if (first != null
                         && Math.abs(first[0]) <= 180
                         && Math.abs(first[1]) <= 90
@@ -568,56 +404,7 @@ final class SurveyPane implements AutoCloseable {
             return;
         }
         rows.forEach(row -> row.tell(measured.readings()));
-        // Capitals do not count in codes, so one tick is enough for both spellings.
-        TreeSet<String> found = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-        Set<String> met = new HashSet<>(Set.of(""));
-        boolean all = true;
-        for (int i = 0; i < measured.size(); i++) {
-            String code = measured.code(i).strip();
-            if (!met.add(code) || found.contains(code)) {
-                continue;
-            }
-            if (found.size() < MOST_CODES && code.length() <= LineCodes.LONGEST) {
-                found.add(code);
-            } else {
-                all = false;
-            }
-        }
-        if (found.equals(asked)) {
-            return; // the boxes stay as they are, and so does what the panel shows
-        }
-        asked = found;
-        List<String> chosen = chosenCodes();
-        codes.getChildren().clear();
-        if (!found.isEmpty()) {
-            Label asks =
-                    new Label(
-                            "Which codes were walked along a line, shot after shot, such as the"
-                                    + " edge of a road or the bottom of a ditch? The ground bends"
-                                    + " there and nowhere between.");
-            asks.setWrapText(true);
-            codes.getChildren().add(asks);
-            for (String code : found) {
-                var box = new javafx.scene.control.CheckBox(code);
-                box.setId("code-" + code);
-                box.setSelected(chosen.contains(code));
-                box.setOnAction(event -> read());
-                codes.getChildren().add(box);
-            }
-            if (!all) {
-                Label more =
-                        new Label(
-                                "These are the first "
-                                        + MOST_CODES
-                                        + " codes of your files, and none longer than "
-                                        + LineCodes.LONGEST
-                                        + " letters. Others can be written into the plan, under"
-                                        + " survey, codes, breaklines.");
-                more.setWrapText(true);
-                more.getStyleClass().add("note");
-                codes.getChildren().add(more);
-            }
-        }
+        codes.offer(measured);
     }
 
     private void made(long number, Survey measured, Ground ground) {
@@ -633,26 +420,72 @@ final class SurveyPane implements AutoCloseable {
                         + " and "
                         + counted(lines, "line", "lines")
                         + " make the ground."
-                        + (measured.lines().isEmpty() && !codes.getChildren().isEmpty()
+                        + (measured.lines().isEmpty() && codes.any()
                                 ? " No line bends it yet: tick the codes below that run along one."
                                 : "")
+                        + unused(measured.readings())
                         + " Look whether the picture is your land, then draw the lane.");
         land.show(measured, ground, system());
         draw.setDisable(false);
+    }
+
+    /** A word on columns of numbers that nothing is done with, or nothing. */
+    private static String unused(List<Reading> readings) {
+        List<String> unused = new ArrayList<>();
+        for (Reading reading : readings) {
+            reading.columns().stream()
+                    .filter(Reading.Column::unused)
+                    .forEach(each -> unused.add(each.heading() + " (" + reading.file() + ")"));
+        }
+        int more = unused.size() - FileCard.MOST_UNUSED;
+        return unused.isEmpty()
+                ? ""
+                : " Not used: "
+                        + String.join(
+                                ", ",
+                                unused.subList(0, Math.min(FileCard.MOST_UNUSED, unused.size())))
+                        + (more > 0 ? " and " + more + " more" : "")
+                        + ". If it is needed, say below the map what it is.";
     }
 
     private String counted(int count, String one, String many) {
         return Words.of(Quantity.count(count), system()) + " " + Saying.number(count, one, many);
     }
 
-    /** A file that does not tell its unit is asked for it here, not in the plan's text. */
+    /** What is asked of a file is answered here, not in the plan's text. */
     private static String remedy(SurveyException e) {
-        if (e.what().contains("says the unit")) {
-            return "Choose its unit below.";
+        return switch (e.asks()) {
+            case UNIT, UNIT_OF_HEIGHTS, WHICH_FOOT -> "Choose its unit below.";
+            case COLUMNS -> "Write what its columns are below, in their order.";
+            case NOTHING ->
+                    e.what().contains("has no frame there")
+                            ? "Write the code of a flat map below, such as EPSG:26916, or a zone"
+                                    + " around the land."
+                            : e.remedy();
+        };
+    }
+
+    private void known(long number, PartSurvey part, SurveyException refused) {
+        if (newest.get() != number) {
+            return;
         }
-        return e.what().contains("has no frame there")
-                ? "Write the code of a flat map below, such as EPSG:26916, or a zone around the land."
-                : e.remedy();
+        Survey measured = part.survey();
+        bar.setVisible(false);
+        says.setText("");
+        if (measured == null) {
+            return;
+        }
+        for (FileCard row : rows) {
+            row.tell(measured.readings());
+            if (row.path().equals(refused.file())) {
+                offers.getChildren().addAll(row.ask(refused, part.offers()));
+            }
+        }
+        Ground ground = part.ground();
+        if (ground != null) {
+            says.setText("Meanwhile you see the ground of the other files.");
+            land.show(measured, ground, system());
+        }
     }
 
     private void wrong(long number, SurveyException e) {
