@@ -17,6 +17,7 @@ import javafx.scene.input.MouseButton;
 import lanewright.desktop.look.Type;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
+import lanewright.measure.Finding;
 import lanewright.measure.Progress;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.run.Draft;
@@ -97,6 +98,63 @@ class DragTest {
         assertNotEquals(file.text(), after.file().text());
         hand.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.Z);
         assertEquals(after.file().text(), Hand.on(() -> session.file().text()));
+        Hand.on(
+                () -> {
+                    window.close();
+                    return null;
+                });
+    }
+
+    @Test
+    void aHandThatRestsSeesTheGradeLaidAnew() throws Exception {
+        Hand.ready();
+        PlanFile file = PlanFile.read("plan.json", Files.readAllBytes(PLAN));
+        Session session = Hand.on(() -> new Session(file, PLAN.getParent(), Platform::runLater));
+        DeskWindow window =
+                Hand.on(
+                        () -> {
+                            Type.ready();
+                            return new DeskWindow(session);
+                        });
+        Hand hand = Hand.open(window::root, 1440, 900);
+        hand.until("the whole outcome", () -> session.shown().get().settled());
+        hand.open("question-line");
+        Node land = hand.see("land");
+        double[] at =
+                Hand.on(
+                        () -> {
+                            var corner =
+                                    session.shown()
+                                            .get()
+                                            .draft()
+                                            .design()
+                                            .alignment()
+                                            .points()
+                                            .get(1);
+                            return window.land().place(corner.x(), corner.y());
+                        });
+        hand.moveTo(land, at[0], at[1]);
+        hand.robot().press(MouseButton.PRIMARY);
+        for (int i = 1; i <= 12; i++) {
+            hand.moveTo(land, at[0], at[1] - 2 * i);
+        }
+        hand.until(
+                "a grade of its own",
+                () -> {
+                    Shown now = session.shown().get();
+                    return now.edit() > 0
+                            && now.drafted()
+                            && !now.draft().laidBefore()
+                            && !now.stale(Finding.Topic.EARTH);
+                });
+        Shown held = Hand.on(() -> session.shown().get());
+        assertTrue(Hand.on(session::isMoving), "the hand still holds it");
+        Draft fresh = new Run(PLAN.getParent()).draft(held.file(), Progress.NONE);
+        assertEquals(cut(fresh), cut(held.draft()));
+        assertEquals(fresh.earth().balance(), held.draft().earth().balance());
+        hand.robot().release(MouseButton.PRIMARY);
+        hand.until("the whole outcome", () -> session.shown().get().settled());
+        assertEquals(cut(fresh), cut(Hand.on(() -> session.shown().get().draft())));
         Hand.on(
                 () -> {
                     window.close();

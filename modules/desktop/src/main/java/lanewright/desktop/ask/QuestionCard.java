@@ -193,7 +193,12 @@ final class QuestionCard {
                             ? wrong.what() + " " + wrong.remedy()
                             : "Not yet: first settle what is wrong with the lane.");
         } else if (told != null) {
-            answer.setText(told.says().in(units));
+            answer.setText(
+                    told.says().in(units)
+                            + (shown.onEarlierGrade(topic)
+                                    ? " Still with the grade of before: a new one comes when your"
+                                            + " hand rests."
+                                    : ""));
         }
         // A shorter answer takes less room only when all is known, so that nothing jumps before.
         boolean working = !shown.settled() && wrong == null;

@@ -42,6 +42,9 @@ final class Engine implements AutoCloseable {
         default void working(long edit, double part, String doing) {}
     }
 
+    /** A hand that asks nothing for so long rests, ns. Our choice: a moment that is not noticed. */
+    private static final long REST = 120_000_000;
+
     private record Asked(long edit, PlanFile file, boolean moving) {}
 
     private record Ready(long edit, Draft draft) {}
@@ -189,6 +192,39 @@ final class Engine implements AutoCloseable {
                 }
                 lock.notifyAll();
             }
+            if (made != null && made.laidBefore() && rests()) {
+                Draft anew = tried(next.edit(), units, () -> laidAnew(next));
+                if (anew != null) {
+                    listener.drafted(next.edit(), anew);
+                }
+            }
+        }
+    }
+
+    /** Waits a little whether the hand that drags something rests. */
+    private boolean rests() {
+        long until = System.nanoTime() + REST;
+        synchronized (lock) {
+            while (asked == null && !closed) {
+                long left = until - System.nanoTime();
+                if (left <= 0) {
+                    return true;
+                }
+                try {
+                    TimeUnit.NANOSECONDS.timedWait(lock, left);
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                    return false;
+                }
+            }
+            return false;
+        }
+    }
+
+    /** The draft of what is being dragged with a grade of its own; left if the hand goes on. */
+    private Draft laidAnew(Asked rested) throws SurveyException, DesignRefused, PlanException {
+        synchronized (runLock) {
+            return run().draft(rested.file(), listening(rested.edit(), false));
         }
     }
 

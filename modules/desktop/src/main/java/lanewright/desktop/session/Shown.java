@@ -94,12 +94,21 @@ public record Shown(
                 .toList();
     }
 
-    /** True if the answer of a topic is still of an earlier plan. */
+    /** True if the answer of a topic is still of an earlier plan, or of its grade. */
     public boolean stale(Finding.Topic topic) {
         Draft quick = draft;
         boolean inDraft =
                 quick != null && quick.answers().stream().anyMatch(each -> each.topic() == topic);
-        return !(settled() || (drafted() && inDraft));
+        return !(settled() || (drafted() && inDraft && !onEarlierGrade(topic)));
+    }
+
+    /** True if the answer of a topic stands on the grade of the lane as it was before a drag. */
+    public boolean onEarlierGrade(Finding.Topic topic) {
+        Draft quick = draft;
+        return quick != null
+                && !settled()
+                && quick.laidBefore()
+                && (topic == Finding.Topic.GRADE || topic == Finding.Topic.EARTH);
     }
 
     /** The newest findings: those of the outcome, or of the draft before there is one. */

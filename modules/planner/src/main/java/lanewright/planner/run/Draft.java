@@ -17,11 +17,13 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the sections of a lane tell, before water is followed and the true solid is measured. Every
- * figure in it stands in the {@link Outcome} of the same plan unchanged; a grade that was laid gets
- * further reasons there, once water was followed.
+ * figure in it stands in the {@link Outcome} of the same plan unchanged, unless it stands on a
+ * grade that was laid for an earlier one; a grade that was laid gets further reasons there, once
+ * water was followed.
  *
  * @param plan the plan, with the grade that was laid if it had none
  * @param laid the grade that was laid because the plan had none, or null
+ * @param laidBefore whether that grade was laid for the lane as it was before a drag moved it
  * @param survey what was measured
  * @param ground the ground as it is
  * @param topsoil depth of topsoil on that ground, m
@@ -38,6 +40,7 @@ import org.jspecify.annotations.Nullable;
 public record Draft(
         Plan plan,
         @Nullable GradeProposal laid,
+        boolean laidBefore,
         Survey survey,
         Ground ground,
         VertexField topsoil,

@@ -44,10 +44,15 @@ final class Kept<V> {
         return result;
     }
 
+    /** Whether the last result is of equal inputs. */
+    boolean isOf(List<Object> now) {
+        return result != null && inputs.equals(now);
+    }
+
     /** The result of {@code work} on {@code now}: kept if these are equal to the last ones. */
     <E extends Exception> V of(List<Object> now, Work<V, E> work) throws E {
         V last = result;
-        if (last != null && inputs.equals(now)) {
+        if (last != null && isOf(now)) {
             return last;
         }
         tally.runs(name);

@@ -216,8 +216,10 @@ public final class Run {
         Alignment line = site.line;
         progress.check();
         GradeProposal laid = null;
+        boolean laidBefore = false;
         if (plan.grade().points().isEmpty()) {
-            GradeProposal last = moving ? laidLast(line) : null;
+            GradeProposal last = moving ? laidLast(plan, site) : null;
+            laidBefore = last != null;
             laid = last == null ? lay(plan, site, progress) : last;
         }
         GradePart grade = laid == null ? plan.grade() : GradeLaying.written(plan, laid);
@@ -253,6 +255,7 @@ public final class Run {
         return new Draft(
                 plan.with(grade),
                 laid,
+                laidBefore,
                 measured,
                 land,
                 depth.topsoil(),
@@ -702,15 +705,29 @@ public final class Run {
         return ClearanceWords.of(flows.clearance(cut.sections(), wanted), wanted);
     }
 
-    /** The grade that was laid last, if it can be on this line too; else null. */
-    private @Nullable GradeProposal laidLast(Alignment line) {
+    /** The grade laid last, if it was laid for another lane and can be on this one; else null. */
+    private @Nullable GradeProposal laidLast(Plan plan, Site site) throws SurveyException {
         GradeProposal last = laying.last();
-        if (last == null) {
+        if (last == null || laying.isOf(ofGrade(plan, site))) {
             return null;
         }
         VerticalPoint before = last.points().get(last.points().size() - 2);
         // The last point moves with the end of the lane.
-        return before.station() + before.curve() / 2 < line.length() ? last : null;
+        return before.station() + before.curve() / 2 < site.line.length() ? last : null;
+    }
+
+    /** What a laid grade is made of. */
+    private static List<Object> ofGrade(Plan plan, Site site) throws SurveyException {
+        return List.of(
+                plan.grade(),
+                plan.ends(),
+                site.line,
+                site.land,
+                site.depth,
+                plan.shapes(),
+                plan.along(),
+                plan.work(),
+                LandInputs.pipes(plan.water(), site.places));
     }
 
     /** Lays a grade, and says what it moves beside a straight one. */
@@ -719,16 +736,7 @@ public final class Run {
         List<GivenPipe> pipes = LandInputs.pipes(plan.water(), site.places);
         Alignment line = site.line;
         return laying.of(
-                List.of(
-                        plan.grade(),
-                        plan.ends(),
-                        line,
-                        site.land,
-                        site.depth,
-                        plan.shapes(),
-                        plan.along(),
-                        plan.work(),
-                        pipes),
+                ofGrade(plan, site),
                 () -> {
                     GradeProposal laid =
                             GradeLaying.lay(
@@ -737,7 +745,10 @@ public final class Run {
                                     site.land,
                                     site.depth.topsoil(),
                                     Designs.typical(plan, line.length()),
-                                    grade -> judged(plan, site, pipes, grade));
+                                    grade -> {
+                                        progress.check();
+                                        return judged(plan, site, pipes, grade);
+                                    });
                     if (laid.points().size() < 3) {
                         return laid;
                     }
