@@ -113,7 +113,10 @@ final class Proposals {
             return "How wide it must be is not worked out, for nobody said how much it rains: it"
                     + " stands as "
                     + wide
-                    + " in your plan until you write another.";
+                    + " in your plan until you write another."
+                    + (PipeOffer.isTight(outcome, culvert)
+                            ? " A wider one would have too little earth over it."
+                            : "");
         }
         return PipeOffer.enough(outcome, culvert).isPresent()
                 ? "It is " + wide + " wide, which carries the storm of your plan."

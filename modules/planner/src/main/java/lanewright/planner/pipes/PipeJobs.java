@@ -210,24 +210,7 @@ public final class PipeJobs {
                                 allowed(there)),
                         true,
                         pipe,
-                        there == null && !cure.hasPipeNow()
-                                ? roomy(pipe, usual)
-                                : offered(pipe, wide, usual)));
-    }
-
-    /** The widest pipe up to the usual one that has room; the smallest that is sold if none has. */
-    private static Laid roomy(CulvertLine pipe, double usual) {
-        Barrel widest = null;
-        for (Size size : Size.sold(Material.METAL)) {
-            boolean round = size.shape() == Inlet.Shape.ROUND;
-            boolean fits =
-                    size.barrel().inside().span() <= usual * (1 + 0.03)
-                            && size.room(Load.ROAD) <= pipe.room();
-            if (round && (widest == null || fits)) {
-                widest = size.barrel();
-            }
-        }
-        return new Laid(widest == null ? Size.round(Material.METAL, usual) : widest, 1, false);
+                        offered(pipe, wide, usual)));
     }
 
     private static double allowed(@Nullable Sized there) {
@@ -285,7 +268,12 @@ public final class PipeJobs {
             return new Laid(
                     there.least().get().size().barrel(), there.least().get().barrels(), true);
         }
-        return new Laid(Size.round(Material.METAL, enough.orElse(usual)), 1, false);
+        return new Laid(
+                enough.isPresent()
+                        ? Size.round(Material.METAL, enough.getAsDouble())
+                        : UsualPipe.under(pipe, usual),
+                1,
+                false);
     }
 
     private @Nullable Sized sized(CulvertLine pipe) {

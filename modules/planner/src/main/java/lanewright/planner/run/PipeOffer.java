@@ -17,6 +17,7 @@ import lanewright.measure.Words;
 import lanewright.planner.document.Plan;
 import lanewright.planner.document.Spot;
 import lanewright.planner.document.WaterPart;
+import lanewright.planner.pipes.UsualPipe;
 import lanewright.survey.LonLat;
 import lanewright.survey.Survey;
 import lanewright.survey.SurveyException;
@@ -49,9 +50,23 @@ public final class PipeOffer {
         return deepest == null ? null : deepest.cure().pipe();
     }
 
-    /** Clear width that a pipe is given, m: enough for the storm of the plan, else a usual one. */
+    /**
+     * Clear width that a pipe is given, m: enough for the storm of the plan, else a usual one, or
+     * the widest less than that which has room.
+     */
     public static double wide(Outcome outcome, CulvertLine culvert) {
-        return enough(outcome, culvert).orElse(usual(outcome.plan().units()));
+        return enough(outcome, culvert)
+                .orElseGet(
+                        () ->
+                                UsualPipe.under(culvert, usual(outcome.plan().units()))
+                                        .inside()
+                                        .span());
+    }
+
+    /** Whether a pipe of the usual width has no room with the earth over it. */
+    public static boolean isTight(Outcome outcome, CulvertLine culvert) {
+        double usual = usual(outcome.plan().units());
+        return UsualPipe.under(culvert, usual).inside().span() < usual * 0.97;
     }
 
     /** Clear width that a pipe is given until its owner knows better, m. */

@@ -134,7 +134,7 @@ class PipeOfferTest {
         assertEquals(east, Double.parseDouble(inlet.get(8)), 0.006);
         assertEquals(north, Double.parseDouble(inlet.get(9)), 0.006);
         assertEquals(
-                "offered, once the ground is 17 in deeper at its outlet",
+                "offered, once the ground is 18 in deeper at its outlet",
                 ends(before).get(0).get(1));
         assertTrue(ends(before).stream().anyMatch(row -> row.get(1).equals("offered")));
     }
