@@ -232,6 +232,12 @@ final class Hand {
         settle();
     }
 
+    /** Rolls a part into sight, if it is not. */
+    void rollTo(String id) {
+        roll(see(id));
+        settle();
+    }
+
     /** Clicks on the head of a question, which may lie out of sight. */
     void open(String question) {
         Node head = on(() -> see(question).lookup(".question-head"));

@@ -91,23 +91,12 @@ public final class Questions {
                                 Platform.runLater(() -> point(now));
                             }
                         });
-        list.heightProperty()
-                .addListener((seen, was, now) -> stay(was.doubleValue(), now.doubleValue()));
         open(session.open().get());
     }
 
     /** The panel. */
     public Node node() {
         return scroll;
-    }
-
-    /**
-     * Keeps what is at the top of the panel where it is when the list grows or shrinks below it.
-     */
-    private void stay(double was, double now) {
-        double seen = scroll.getViewportBounds().getHeight();
-        double rolled = Math.max(0, was - seen) * scroll.getVvalue();
-        rollTo(rolled, now - seen);
     }
 
     private void rollTo(double top, double room) {
