@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -13,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -136,12 +138,20 @@ public final class DeskWindow implements AutoCloseable {
         for (Button button : List.of(undo, redo)) {
             button.getStyleClass().add("quiet");
         }
-        session.undoable().addListener((seen, was, now) -> undo.setAccessibleText("Undo " + now));
-        session.redoable().addListener((seen, was, now) -> redo.setAccessibleText("Redo " + now));
+        told(undo, "Undo ", session.undoable());
+        told(redo, "Redo ", session.redoable());
         HBox head = new HBox(12, name, kept, gap, undo, redo, actions);
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("head");
         return head;
+    }
+
+    /** Says what a button would undo or do again, to the pointer and to a reader. */
+    private static void told(Button button, String does, ObservableValue<String> what) {
+        Tooltip tip = new Tooltip();
+        tip.textProperty().bind(what.map(does::concat));
+        button.setTooltip(tip);
+        button.accessibleTextProperty().bind(tip.textProperty());
     }
 
     private Node footer() {

@@ -348,7 +348,7 @@ final class WetWords {
                 : Saying.of(
                         "The pipe lies from {} at its inlet to {} at its outlet and falls {} ({})."
                                 + " The lane's edge then stands {} above its bottom. How wide it"
-                                + " must be hangs on how much it rains.",
+                                + " must be hangs on the storm.",
                         Quantity.height(pipe.inlet().height()),
                         Quantity.height(pipe.outlet().height()),
                         Quantity.depth(pipe.fall()),

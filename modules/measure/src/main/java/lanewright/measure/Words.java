@@ -47,6 +47,33 @@ public final class Words {
     }
 
     /**
+     * The way from one number to another of its kind, with its sign and unit: from the numbers as
+     * they are told, so that who subtracts them finds the same. Empty if they are told alike.
+     */
+    public static String change(Quantity from, Quantity to, UnitSystem units) {
+        if (of(from, units).equals(of(to, units))) {
+            return "";
+        }
+        Quantity was = told(from, units);
+        Quantity is = told(to, units);
+        if (was.kind() != is.kind() || !Double.isFinite(was.value() + is.value())) {
+            return of(from, units) + " to " + of(to, units);
+        }
+        double factor = factor(is.kind(), units);
+        int before = spoken(was.kind(), was.value() / factor, units);
+        int after = spoken(is.kind(), is.value() / factor, units);
+        double way =
+                rounded(is.value() / factor, after)
+                        .subtract(rounded(was.value() / factor, before))
+                        .doubleValue();
+        String number = fixed(Math.abs(way), Math.max(before, after));
+        if (!keepsZeros(is.kind())) {
+            number = withoutZeros(number);
+        }
+        return (way < 0 ? "-" : "+") + joined(number, unit(is.kind(), units));
+    }
+
+    /**
      * The number with its unit, rounded as a rule of thumb is told: 0.15 m is 150 mm or 6 in. For
      * limits and usual figures, never for what was measured.
      */

@@ -205,4 +205,20 @@ class WordsTest {
         assertEquals("6 in, 18 in, 10 ft, 80 ft, 5.9 in", says.in(US));
         assertEquals("150 mm, 450 mm, 3 m, 25 m, 150 mm", says.in(METRIC));
     }
+
+    @Test
+    void aChangeIsTheDifferenceOfWhatIsTold() {
+        double yard = 0.9144 * 0.9144 * 0.9144;
+        // 96.4 and 45.6 are told as 96 and 46: a reader who subtracts finds 50, not 50.8.
+        assertEquals(
+                "-50 yd³",
+                Words.change(
+                        Quantity.volume(96.4 * yard), Quantity.volume(45.6 * yard), UnitSystem.US));
+        assertEquals(
+                "",
+                Words.change(
+                        Quantity.volume(96.4 * yard), Quantity.volume(95.6 * yard), UnitSystem.US));
+        assertEquals(
+                "+3", Words.change(Quantity.count(4.0), Quantity.count(7.0), UnitSystem.METRIC));
+    }
 }

@@ -1,8 +1,10 @@
 package lanewright.desktop.ask;
 
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import lanewright.drainage.WetPlace;
 import lanewright.earthwork.Balance;
 import lanewright.earthwork.Hauled;
 import lanewright.measure.Quantity;
@@ -57,12 +59,36 @@ final class Changes {
             changes.row("To pay for stone", draft -> Quantity.money(draft.stone().cost()));
         }
         if (before != null) {
+            changes.wet("Wet places", before, after, each -> each.water().places().size());
+            changes.wet(
+                    "to settle before building",
+                    before,
+                    after,
+                    each -> (int) each.water().places().stream().filter(WetPlace::isDam).count());
             changes.row(
-                    "Wet places",
-                    Integer.toString(before.water().made().size()),
-                    after == null ? "…" : Integer.toString(after.water().made().size()));
+                    "Deepest that water stands",
+                    deepest(before, units),
+                    after == null ? "…" : deepest(after, units));
         }
         return changes.table;
+    }
+
+    private void wet(
+            String what, Outcome before, @Nullable Outcome after, ToIntFunction<Outcome> count) {
+        row(
+                what,
+                Integer.toString(count.applyAsInt(before)),
+                after == null ? "…" : Integer.toString(count.applyAsInt(after)));
+    }
+
+    private static String deepest(Outcome outcome, UnitSystem units) {
+        double deepest =
+                outcome.water().places().stream()
+                        .filter(each -> each.pool() != null)
+                        .mapToDouble(WetPlace::depth)
+                        .max()
+                        .orElse(0);
+        return Words.of(Quantity.depth(deepest), units);
     }
 
     /** What is left over or short, in trucks' measure. */

@@ -15,15 +15,24 @@ import lanewright.planner.document.StonePart;
  * @param label what it is, in the owner's words
  * @param path which value of the plan
  * @param choices what it may be, if only a few words will do; else empty
+ * @param note what helps to fill it in; empty if nothing need be said
  */
-record Control(String label, String path, List<String> choices) {
+record Control(String label, String path, List<String> choices, String note) {
 
     Control {
         choices = List.copyOf(choices);
     }
 
     private static Control of(String label, String path) {
-        return new Control(label, path, List.of());
+        return of(label, path, "");
+    }
+
+    private static Control of(String label, String path, String note) {
+        return new Control(label, path, List.of(), note);
+    }
+
+    private static Control among(String label, String path, String... choices) {
+        return new Control(label, path, List.of(choices), "");
     }
 
     /** The values that matter to a question. */
@@ -55,30 +64,36 @@ record Control(String label, String path, List<String> choices) {
 
     private static List<Control> water(Plan plan) {
         List<Control> controls = new ArrayList<>();
-        controls.add(
-                new Control(
-                        "The soil washes",
-                        "earth.washes",
-                        List.of("little", "easily", "not known")));
-        controls.add(
-                new Control(
-                        "The road's own ditch",
-                        "ends.roadDitch",
-                        List.of("not known", "none", "piped")));
+        controls.add(among("The soil washes", "earth.washes", "little", "easily", "not known"));
+        controls.add(among("The road's own ditch", "ends.roadDitch", "not known", "none", "piped"));
         controls.add(of("Rain of a day, at worst", "water.rain.day"));
-        controls.add(of("One year in", "water.rain.years"));
+        controls.add(
+                of(
+                        "One year in",
+                        "water.rain.years",
+                        "How seldom such a day comes, as your table of rain says: 25 is usual for a"
+                                + " lane's pipes."));
         controls.add(
                 new Control(
-                        "Its type (empty: ii)",
+                        "How it falls",
                         "water.rain.type",
-                        List.of("type ia", "type i", "type ii", "type iii")));
-        controls.add(new Control("What grows on the land", "water.rain.land", Cover.names()));
+                        List.of("type ia", "type i", "type ii", "type iii"),
+                        "From the published map of the four types of a day's rain; type ii, the"
+                                + " hardest, is taken if you do not say."));
+        controls.add(new Control("What grows on the land", "water.rain.land", Cover.names(), ""));
         controls.add(
                 new Control(
                         "Group of its soil",
                         "water.rain.soil",
-                        List.of("not known", "a", "b", "c", "d")));
-        controls.add(of("The ground takes in", "water.soaksIn"));
+                        List.of("not known", "a", "b", "c", "d"),
+                        "From a soil map: a takes water in, d sheds it. If you do not know, d is"
+                                + " on the safe side."));
+        controls.add(
+                of(
+                        "The ground takes in",
+                        "water.soaksIn",
+                        "Water that soaks away from a hollow in an hour; nothing, if you do not"
+                                + " say."));
         controls.add(of("Count water from", "water.flowArea"));
         controls.add(of("Count low spots from", "water.spotDepth"));
         for (int i = 0; i < plan.water().pipes().size(); i++) {
@@ -87,10 +102,12 @@ record Control(String label, String path, List<String> choices) {
                             "Width of " + plan.water().pipes().get(i).name(),
                             "water.pipes[" + i + "].diameter"));
             controls.add(
-                    new Control(
+                    among(
                             "Ends of " + plan.water().pipes().get(i).name(),
                             "water.pipes[" + i + "].ends",
-                            List.of("projecting", "mitred", "headwall")));
+                            "projecting",
+                            "mitred",
+                            "headwall"));
         }
         return controls;
     }
@@ -116,10 +133,12 @@ record Control(String label, String path, List<String> choices) {
             String of = plan.shapes().size() == 1 ? "" : " (" + shape.name() + ")";
             controls.add(of("Width" + of, at + "width"));
             controls.add(
-                    new Control(
+                    among(
                             "Which way it falls" + of,
                             at + "fall",
-                            List.of("crown", "shed left", "shed right")));
+                            "crown",
+                            "shed left",
+                            "shed right"));
             controls.add(of("Fall across" + of, at + "crossSlope"));
             for (int k = 0; k < shape.layers().size(); k++) {
                 controls.add(

@@ -109,7 +109,8 @@ final class ControlRow {
         if (combo != null) {
             combo.setValue(said.isEmpty() ? null : said);
         }
-        String reason = session.file().why(control.path());
+        String given = session.file().why(control.path());
+        String reason = given.isEmpty() ? control.note() : given;
         why.setText(reason);
         why.setManaged(!reason.isEmpty());
         why.setVisible(!reason.isEmpty());

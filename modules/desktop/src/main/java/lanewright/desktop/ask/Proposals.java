@@ -110,8 +110,9 @@ final class Proposals {
     private static String wide(Outcome outcome, CulvertLine culvert, UnitSystem units) {
         String wide = Words.of(Quantity.depth(PipeOffer.wide(outcome, culvert)), units);
         if (outcome.storm() == null) {
-            return "How wide it must be is not worked out, for nobody said how much it rains: it"
-                    + " stands as "
+            return "How wide it must be is not worked out, for nobody said "
+                    + String.join(", nor ", outcome.plan().water().rain().missing())
+                    + ": it stands as "
                     + wide
                     + " in your plan until you write another."
                     + (PipeOffer.isTight(outcome, culvert)

@@ -335,11 +335,11 @@ public final class ComparePane {
                 Quantity::land);
         number(
                 table,
-                "Wet places the lane makes",
+                "Wet places",
                 then,
                 now,
                 units,
-                o -> o.water().made().size(),
+                o -> o.water().places().size(),
                 Quantity::count);
         body.getChildren().add(table);
         body.getChildren().addAll(findings(then, now, units));
@@ -379,18 +379,13 @@ public final class ComparePane {
         if (Double.isNaN(before) && Double.isNaN(after)) {
             return;
         }
-        double change = after - before;
-        String was = Words.of(kind.apply(before), units);
-        String is = Words.of(kind.apply(after), units);
+        String change = Words.change(kind.apply(before), kind.apply(after), units);
         row(
                 table,
                 what,
-                was,
-                is,
-                // What is told alike is no change that anybody could see.
-                was.equals(is)
-                        ? "the same"
-                        : (change > 0 ? "+" : "-") + Words.of(kind.apply(Math.abs(change)), units),
+                Words.of(kind.apply(before), units),
+                Words.of(kind.apply(after), units),
+                change.isEmpty() ? "the same" : change,
                 false);
     }
 

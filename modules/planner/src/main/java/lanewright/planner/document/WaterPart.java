@@ -294,6 +294,21 @@ public record WaterPart(
             LandShare.check(lands);
         }
 
+        /** What of the storm is still to be said, in the owner's words; empty if nothing is. */
+        public List<String> missing() {
+            List<String> missing = new ArrayList<>();
+            if (Double.isNaN(day) && table.isEmpty()) {
+                missing.add("how much it rains");
+            }
+            if (lands.isEmpty() && land.isEmpty()) {
+                missing.add("what grows on the land");
+            }
+            if (lands.isEmpty() && soil == SoilGroup.NOT_KNOWN) {
+                missing.add("the group of its soil");
+            }
+            return missing;
+        }
+
         /**
          * The storm, or null as long as something of it is not given.
          *
@@ -301,8 +316,7 @@ public record WaterPart(
          *     published water that it bears
          */
         public @Nullable StormAsked asked(EarthPart.Washes washes) {
-            boolean noLand = lands.isEmpty() && (land.isEmpty() || soil == SoilGroup.NOT_KNOWN);
-            if ((Double.isNaN(day) && table.isEmpty()) || noLand) {
+            if (!missing().isEmpty()) {
                 return null;
             }
             return new StormAsked(

@@ -6,6 +6,7 @@ import java.util.Locale;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
 import lanewright.drainage.along.Side;
+import lanewright.drainage.storm.StormReport;
 import lanewright.earthwork.Balance;
 import lanewright.earthwork.EarthworkReport;
 import lanewright.earthwork.Hauled;
@@ -30,6 +31,7 @@ import lanewright.planner.work.WorkStep;
 import lanewright.stone.LayerStone;
 import lanewright.stone.StoneReport;
 import lanewright.survey.Survey;
+import org.jspecify.annotations.Nullable;
 
 /** The owner's questions, each answered in a line with a number and a place. */
 final class Answers {
@@ -50,6 +52,7 @@ final class Answers {
             LaneVolumes volumes,
             EarthworkReport earth,
             WaterReport water,
+            @Nullable StormReport storm,
             List<PipeJob> pipes,
             StoneReport stone,
             List<WorkStep> order,
@@ -59,7 +62,7 @@ final class Answers {
         made.add(Topic.LINE, "Where does the lane run?", line(design));
         made.add(Topic.GRADE, "What grade does it take?", made.grade(design.profile(), proposed));
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
-        made.add(Topic.WATER, "Where does water go?", water(water));
+        made.add(Topic.WATER, "Where does water go?", water(water, storm));
         made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
         made.add(Topic.STONE, "How much stone?", withPipes(stone(stone), pipes));
         made.add(Topic.ORDER, "What do I do, in what order?", order(order));
@@ -201,7 +204,7 @@ final class Answers {
     /** So many wet places are named in the answer; the sheet names all. */
     private static final int NAMED = 6;
 
-    private static Saying water(WaterReport water) {
+    private static Saying water(WaterReport water, @Nullable StormReport storm) {
         List<WetPlace> places = water.places();
         if (places.isEmpty()) {
             Saying counted = LaneDrainageListings.counted(water);
@@ -226,6 +229,18 @@ final class Answers {
                     .append(Saying.number((double) served, "a pipe", "pipes"))
                     .append(" of your plan");
             quantities.add(Quantity.count((double) served));
+        }
+        long small =
+                storm == null
+                        ? 0
+                        : storm.sized().stream()
+                                .filter(each -> each.crossing().isGiven() && !each.isEnough())
+                                .count();
+        if (small > 0) {
+            pattern.append(", {} ")
+                    .append(Saying.number((double) small, "pipe", "pipes"))
+                    .append(" of your plan too small for its storm");
+            quantities.add(Quantity.count((double) small));
         }
         String between = ": ";
         for (WetPlace place : places.subList(0, Math.min(NAMED, places.size()))) {
@@ -256,7 +271,7 @@ final class Answers {
 
     /** How many must be settled or nothing is built: those whose finding says stop. */
     private static long toSettle(List<WetPlace> places) {
-        return places.stream().filter(place -> place.finding().level() == Level.STOP).count();
+        return places.stream().filter(WetPlace::isDam).count();
     }
 
     private Saying earth(SectionSet sections, LaneVolumes volumes, EarthworkReport earth) {

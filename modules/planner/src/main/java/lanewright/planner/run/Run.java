@@ -373,7 +373,7 @@ public final class Run {
         findings.addAll(whole.findings());
         findings.addAll(dirt.findings());
         findings.addAll(StormFindings.unlessSized(flows.findings(), pouring));
-        findings.addAll(StormFindings.of(pouring, flows));
+        findings.addAll(StormFindings.of(pouring, plan.water().rain().missing(), flows));
         findings.addAll(PipeFindings.of(pipes));
         findings.addAll(rock.findings());
         findings.addAll(stakes.findings());
@@ -424,6 +424,7 @@ public final class Run {
                         amounts,
                         dirt,
                         flows,
+                        pouring,
                         pipes,
                         rock,
                         order,

@@ -34,9 +34,10 @@ final class StormFindings {
     /**
      * Findings at every crossing, or that the rain is not given.
      *
-     * @param storm null if the plan does not say how much it rains
+     * @param storm null if something of it is still to be said
+     * @param missing what that is, in words
      */
-    static List<Finding> of(@Nullable StormReport storm, WaterReport water) {
+    static List<Finding> of(@Nullable StormReport storm, List<String> missing, WaterReport water) {
         if (storm == null && water.crossings().isEmpty()) {
             return List.of();
         }
@@ -49,12 +50,14 @@ final class StormFindings {
                             Where.ANYWHERE,
                             Saying.plain(
                                     "How wide the pipes must be is not worked out: your plan does"
-                                            + " not say how much it rains, what grows on the land"
-                                            + " and what its soil is."),
+                                            + " not say "
+                                            + String.join(", nor ", missing)
+                                            + "."),
                             Saying.plain(
-                                    "Look up the rain of 24 hours that comes one year in 25 in the"
-                                            + " published table for your place, and the soil's"
-                                            + " group on a soil map, and write both.")));
+                                    "The rain of 24 hours that comes one year in 25 stands in the"
+                                            + " published table for your place, the soil's group on"
+                                            + " a soil map. Who does not know the group is on the"
+                                            + " safe side with d, which sheds most water.")));
         }
         List<Finding> findings = new ArrayList<>();
         for (Sized sized : storm.sized()) {
@@ -94,7 +97,7 @@ final class StormFindings {
             findings.add(
                     new Finding(
                             "pipe-too-small",
-                            Level.LOOK,
+                            crossing.toLay() ? Level.STOP : Level.LOOK,
                             Topic.WATER,
                             where(sized),
                             Saying.of(

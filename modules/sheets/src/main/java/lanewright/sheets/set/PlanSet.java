@@ -135,6 +135,7 @@ public final class PlanSet {
                 WaterSheet.of(
                         outcome.water(),
                         outcome.storm(),
+                        outcome.plan().water().rain().missing(),
                         PipeListings.fords(
                                 outcome.storm(),
                                 StoneTables.density(
@@ -338,7 +339,10 @@ public final class PlanSet {
         if (!WaterListings.pipes(outcome.water()).rows().isEmpty()) {
             ask.add(
                     "A person licensed or named to size pipes where you build: this set says where"
-                            + " and how long, not how wide.");
+                            + " and how long"
+                            + (outcome.storm() == null
+                                    ? ", not how wide."
+                                    : ", and how wide for the storm that you wrote."));
         }
         return ask;
     }

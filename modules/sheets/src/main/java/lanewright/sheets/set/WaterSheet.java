@@ -1,5 +1,6 @@
 package lanewright.sheets.set;
 
+import java.util.List;
 import java.util.stream.Stream;
 import lanewright.drainage.WaterReport;
 import lanewright.drainage.WetPlace;
@@ -28,6 +29,7 @@ final class WaterSheet {
     static Sheet of(
             WaterReport water,
             @Nullable StormReport storm,
+            List<String> missing,
             Listing fords,
             UnitSystem units,
             String answer,
@@ -54,7 +56,9 @@ final class WaterSheet {
                             + " its inlet to the ground at its outlet. Buy none that does not fit."
                             + (storm == null
                                     ? " How wide it must be is not worked out, for the plan does"
-                                            + " not say how much it rains. Say that, or ask a"
+                                            + " not say "
+                                            + String.join(", nor ", missing)
+                                            + ". Say that, or ask a"
                                             + " person licensed or named to size pipes where you"
                                             + " build, with the land that drains to it."
                                     : ""));

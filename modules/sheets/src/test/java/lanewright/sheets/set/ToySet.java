@@ -169,6 +169,7 @@ public final class ToySet {
                 WaterSheet.of(
                         toy.water,
                         null,
+                        List.of("how much it rains"),
                         PipeListings.fords(null, 1740, null),
                         units,
                         "Sits beside the lane in one place.",
