@@ -235,6 +235,11 @@ public final class Desk implements AutoCloseable, StartPane.Opening {
         work(file, plan.toAbsolutePath().normalize(), "", "", null);
     }
 
+    @Override
+    public void goOn(PlanFile file, Path plan) {
+        goOn(file, plan.toAbsolutePath().normalize(), "", "");
+    }
+
     /** Goes on with a plan that was worked on before, with what can still be undone. */
     private void goOn(PlanFile file, Path plan, String inFile, String note) {
         // Its last edits may wait to be written still.

@@ -132,6 +132,35 @@ class ComeBackTest {
         end();
     }
 
+    @Test
+    void aPlanThatWasNeverKeptComesBackWithItsUndo() throws Exception {
+        Path plan = plan();
+        answers.plan = plan;
+        Hand.ready();
+        start();
+        hand.write(IN_HAND, "7 loads");
+        hand.until("the loads", () -> inHand().equals("126 tons") && !hand.bar());
+        end();
+        // As if it had never been written: what is left is the safe copy.
+        Files.delete(plan);
+        desk =
+                Hand.on(
+                        () -> {
+                            Desk made = new Desk(answers, new Home(folder.resolve("home")));
+                            made.start();
+                            return made;
+                        });
+        hand = Hand.open(() -> new javafx.scene.layout.StackPane(desk.root()), 1440, 900);
+        hand.click("never-kept-0");
+        hand.until("the plan", () -> hand.has("undo") && !hand.bar());
+        hand.keys(KeyCode.CONTROL, KeyCode.DIGIT7);
+        assertEquals("126 tons", inHand());
+        assertTrue(canUndo());
+        hand.keys(KeyCode.CONTROL, KeyCode.Z);
+        assertEquals("200 tons", inHand());
+        end();
+    }
+
     private void stoneThatRunsOutElsewhereIsChangedOnly() {
         hand.click("compare");
         ComboBox<?> choice = (ComboBox<?>) hand.see("compare-with");

@@ -39,6 +39,9 @@ public final class StartPane implements AutoCloseable {
          * @param plan the file it belongs into, which is not written yet
          */
         void openNew(PlanFile file, Path plan);
+
+        /** Goes on with a plan that was never kept, with what can still be undone. */
+        void goOn(PlanFile file, Path plan);
     }
 
     private final Opening opening;
@@ -191,9 +194,11 @@ public final class StartPane implements AutoCloseable {
             where.getStyleClass().add("remedy");
             card.getChildren().add(new VBox(0, link, where));
         }
+        int unkept = 0;
         for (Draftbook.Copy copy : copies) {
             if (Files.notExists(copy.plan())) {
                 Hyperlink link = new Hyperlink("Edits that were never kept, for " + copy.plan());
+                link.setId("never-kept-" + unkept++);
                 link.setOnAction(event -> recovered(copy));
                 card.getChildren().add(link);
             }
@@ -217,7 +222,7 @@ public final class StartPane implements AutoCloseable {
 
     private void recovered(Draftbook.Copy copy) {
         try {
-            opening.openNew(
+            opening.goOn(
                     PlanFile.read(
                             "the safe copy",
                             copy.text().getBytes(java.nio.charset.StandardCharsets.UTF_8)),
