@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import lanewright.desktop.files.Home;
@@ -120,6 +122,7 @@ abstract class FilesToSheets {
         hand.keys(KeyCode.DOWN);
         hand.keys(KeyCode.DOWN);
         hand.look(sample + "-sheets");
+        someSheets();
         hand.click("larger");
         hand.click("larger");
         Node page = hand.see("page");
@@ -142,6 +145,20 @@ abstract class FilesToSheets {
                     return null;
                 });
         sameWithoutAWindow(plan);
+    }
+
+    /** The sheet that is seen and the one below it, in a file of their own. */
+    private void someSheets() throws Exception {
+        answers.pages = folder.resolve("two.pdf");
+        hand.keys(KeyCode.SHIFT, KeyCode.DOWN);
+        assertEquals("Save 2 sheets", ((Button) hand.see("save-pages")).getText());
+        hand.click("save-pages");
+        hand.until(
+                "the file is told",
+                () -> ((Label) hand.see("sheets-say")).getText().startsWith("Saved"));
+        String pdf = Files.readString(answers.pages, StandardCharsets.ISO_8859_1);
+        assertTrue(pdf.startsWith("%PDF-"));
+        assertEquals(2, pdf.split("/Type */Page\\b", -1).length - 1, "pages");
     }
 
     private void sameWithoutAWindow(Path plan) throws Exception {

@@ -24,6 +24,7 @@ class StartTest {
         @Nullable Path plan;
         @Nullable Path keep;
         @Nullable Path sheets;
+        @Nullable Path pages;
 
         @Override
         public List<Path> surveys() {
@@ -38,6 +39,11 @@ class StartTest {
         @Override
         public @Nullable Path keepPlan(@Nullable Path in, String name) {
             return keep;
+        }
+
+        @Override
+        public @Nullable Path pages(@Nullable Path in, String name) {
+            return pages;
         }
 
         @Override

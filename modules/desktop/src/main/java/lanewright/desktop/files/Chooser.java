@@ -26,6 +26,14 @@ public interface Chooser {
     @Nullable Path keepPlan(@Nullable Path folder, String name);
 
     /**
+     * Where some of the sheets are to be put as a PDF, or null if the owner thought better of it.
+     *
+     * @param folder where to begin to look
+     * @param name suggested name of the file
+     */
+    @Nullable Path pages(@Nullable Path folder, String name);
+
+    /**
      * A folder to put the sheets into, or null if none was chosen.
      *
      * @param folder where to begin to look

@@ -39,6 +39,15 @@ public final class SafeFile {
      * @throws IOException if it cannot be written; then what was there is still there
      */
     public static void write(Path file, String text) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes bytes likewise.
+     *
+     * @throws IOException if they cannot be written; then what was there is still there
+     */
+    public static void write(Path file, byte[] content) throws IOException {
         Path named = file.toAbsolutePath();
         Path whole = Files.exists(named) ? named.toRealPath() : named;
         Path folder = whole.getParent();
@@ -63,7 +72,7 @@ public final class SafeFile {
             try (FileChannel out =
                     FileChannel.open(
                             beside, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
-                ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+                ByteBuffer bytes = ByteBuffer.wrap(content);
                 while (bytes.hasRemaining()) {
                     out.write(bytes);
                 }

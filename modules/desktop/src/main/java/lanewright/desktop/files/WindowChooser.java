@@ -57,13 +57,23 @@ public final class WindowChooser implements Chooser {
 
     @Override
     public @Nullable Path keepPlan(@Nullable Path folder, String name) {
+        return newFile("Keep the plan", folder, name, new ExtensionFilter("Plans", "*.json"));
+    }
+
+    @Override
+    public @Nullable Path pages(@Nullable Path folder, String name) {
+        return newFile("Save the chosen sheets", folder, name, new ExtensionFilter("PDF", "*.pdf"));
+    }
+
+    private @Nullable Path newFile(
+            String title, @Nullable Path folder, String name, ExtensionFilter kind) {
         FileChooser chooser = new FileChooser();
-        chooser.setTitle("Keep the plan");
+        chooser.setTitle(title);
         chooser.setInitialFileName(name);
         if (folder != null && folder.toFile().isDirectory()) {
             chooser.setInitialDirectory(folder.toFile());
         }
-        chooser.getExtensionFilters().add(new ExtensionFilter("Plans", "*.json"));
+        chooser.getExtensionFilters().add(kind);
         File chosen = chooser.showSaveDialog(owner.get());
         return chosen == null ? null : chosen.toPath();
     }

@@ -1,5 +1,6 @@
 package lanewright.desktop.paper;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Locale;
 import java.util.concurrent.CancellationException;
 import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
+import javafx.collections.ListChangeListener.Change;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,13 +16,17 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.SelectionMode;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import lanewright.desktop.files.Chooser;
+import lanewright.desktop.files.SafeFile;
 import lanewright.desktop.look.Board;
 import lanewright.desktop.look.Picture;
 import lanewright.desktop.look.Theme;
@@ -50,6 +56,7 @@ public final class SheetsPane {
     private final Page page = new Page();
     private final Label says = new Label();
     private final ProgressBar bar = new ProgressBar(0);
+    private final Button some = new Button("Save this sheet");
     private final Button save = new Button("Put the whole plan into a folder");
     private final Button stop = new Button("Stop");
     private final ChangeListener<Shown> news = (seen, was, now) -> news(now);
@@ -84,6 +91,8 @@ public final class SheetsPane {
                                                 : (getIndex() + 1) + "  " + name(getIndex()));
                             }
                         });
+        pages.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
+        pages.getSelectionModel().getSelectedIndices().addListener((Change<?> seen) -> chosen());
         pages.getSelectionModel()
                 .selectedItemProperty()
                 .addListener((seen, was, now) -> page.show(now == null ? null : now.drawing()));
@@ -91,6 +100,10 @@ public final class SheetsPane {
         title.getStyleClass().add("plan-name");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
+        some.setId("save-pages");
+        some.setOnAction(event -> saveSome());
+        some.setTooltip(
+                new Tooltip("Choose more than one in the list with Shift or Ctrl and a click."));
         save.setId("save-folder");
         save.getStyleClass().add("acting");
         save.setOnAction(event -> save());
@@ -106,8 +119,15 @@ public final class SheetsPane {
         Button smaller = sized("smaller", "Smaller", () -> page.size(1 / Page.STEP));
         Button larger = sized("larger", "Larger", () -> page.size(Page.STEP));
         Button whole = sized("whole-page", "Whole page", page::whole);
-        HBox head = new HBox(12, title, says, gap, bar, smaller, larger, whole, stop, save, close);
-        head.setAlignment(Pos.CENTER_LEFT);
+        for (Button button : List.of(smaller, larger, whole, some, save, stop, close)) {
+            button.setMinWidth(Region.USE_PREF_SIZE);
+        }
+        title.setMinWidth(Region.USE_PREF_SIZE);
+        HBox buttons = new HBox(8, title, gap, smaller, larger, whole, some, save, close);
+        buttons.setAlignment(Pos.CENTER_LEFT);
+        HBox state = new HBox(12, says, bar, stop);
+        state.setAlignment(Pos.CENTER_LEFT);
+        VBox head = new VBox(4, buttons, state);
         head.getStyleClass().add("head");
         pane.setTop(head);
         pane.setLeft(pages);
@@ -185,7 +205,7 @@ public final class SheetsPane {
     private void pages(List<PdfBook.Leaf> leaves) {
         int kept = Math.max(0, pages.getSelectionModel().getSelectedIndex());
         pages.getItems().setAll(leaves);
-        pages.getSelectionModel().select(Math.min(kept, leaves.size() - 1));
+        pages.getSelectionModel().clearAndSelect(Math.min(kept, leaves.size() - 1));
         says.setText(leaves.size() + " sheets");
     }
 
@@ -195,14 +215,56 @@ public final class SheetsPane {
         thread.start();
     }
 
+    /** Tells how many sheets are chosen. */
+    private void chosen() {
+        int count = pages.getSelectionModel().getSelectedIndices().size();
+        some.setText(count > 1 ? "Save " + count + " sheets" : "Save this sheet");
+        some.setDisable(count == 0);
+    }
+
+    /** Writes the chosen sheets into one file. */
+    private void saveSome() {
+        List<PdfBook.Leaf> leaves = pages.getItems();
+        List<PdfBook.Leaf> chosen =
+                pages.getSelectionModel().getSelectedIndices().stream()
+                        .sorted()
+                        .map(at -> new PdfBook.Leaf(List.of(name(at)), leaves.get(at).drawing()))
+                        .toList();
+        if (chosen.isEmpty()) {
+            return;
+        }
+        String plan = session.file().plan().name();
+        String first = chosen.get(0).name();
+        Path target = chooser.pages(session.folder(), file(plan + " " + first) + ".pdf");
+        if (target == null) {
+            return;
+        }
+        background(
+                () -> {
+                    String told;
+                    try {
+                        var out = new ByteArrayOutputStream();
+                        PdfBook.write(plan, chosen, out);
+                        SafeFile.write(target, out.toByteArray());
+                        told = "Saved: " + target;
+                    } catch (IOException e) {
+                        told = "The sheets could not be written: " + e.getMessage();
+                    }
+                    String words = told;
+                    Platform.runLater(() -> says.setText(words));
+                });
+    }
+
+    private static String file(String words) {
+        return words.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    }
+
     private void save() {
         Outcome outcome = session.shown().get().outcome();
         if (outcome == null || !session.shown().get().settled()) {
             return;
         }
-        String name =
-                outcome.plan().name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-")
-                        + "-plan";
+        String name = file(outcome.plan().name()) + "-plan";
         Path target = chooser.sheets(session.folder(), name);
         if (target == null) {
             return;
