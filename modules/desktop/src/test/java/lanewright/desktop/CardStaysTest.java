@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 
 /** What is pressed in the panel of questions stays under the pointer. */
@@ -54,5 +56,25 @@ class CardStaysTest extends WaterCard {
         assertTrue(before > 0, "in sight");
         hand.click("more-water");
         assertEquals(before, top(last), 1);
+    }
+
+    @Test
+    void undoFillsTheFieldThatWasJustWritten() throws Exception {
+        show("marrow-fold");
+        hand.keys(KeyCode.CONTROL, KeyCode.DIGIT4);
+        String field = "field-shapes[0].width";
+        hand.write(field, "11 ft");
+        hand.until("the width", () -> text(field).equals("11 ft") && !hand.bar());
+        hand.keys(KeyCode.CONTROL, KeyCode.Z);
+        hand.until("the width of before", () -> session.shown().get().settled());
+        assertEquals("12 ft", Hand.on(() -> text(field)));
+        hand.keys(KeyCode.TAB);
+        hand.until("all at rest", () -> session.shown().get().settled());
+        assertEquals("12 ft", Hand.on(() -> session.file().said("shapes[0].width")));
+        assertTrue(Hand.on(() -> !hand.see("redo").isDisabled()), "it can be done again");
+    }
+
+    private String text(String field) {
+        return ((TextField) hand.see(field)).getText();
     }
 }

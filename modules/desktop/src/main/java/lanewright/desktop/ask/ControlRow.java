@@ -24,6 +24,9 @@ final class ControlRow {
     private final Label wrong = new Label();
     private boolean filling;
 
+    /** What the plan said when the field was filled last. */
+    private String shown = "";
+
     ControlRow(Session session, Control control) {
         this.session = session;
         this.control = control;
@@ -103,8 +106,10 @@ final class ControlRow {
         if (text != null) {
             text.setPromptText(Typed.example(control.path(), session.file().plan()));
         }
-        if (text != null && !text.isFocused()) {
+        // What the owner is just writing is left; what was written and taken is not.
+        if (text != null && (!text.isFocused() || text.getText().equals(shown))) {
             text.setText(said);
+            shown = said;
         }
         if (combo != null) {
             combo.setValue(said.isEmpty() ? null : said);
@@ -123,7 +128,7 @@ final class ControlRow {
             return;
         }
         String said = session.file().said(control.path());
-        if (text.getText().strip().equals(said)) {
+        if (text.getText().strip().equals(said) || text.getText().equals(shown)) {
             tell(null);
             return;
         }
@@ -146,9 +151,8 @@ final class ControlRow {
             text.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("wrong"), bad);
             if (!bad) {
                 String said = session.file().said(control.path());
-                if (!text.getText().equals(said)) {
-                    text.setText(said);
-                }
+                text.setText(said);
+                shown = said;
             }
         }
     }

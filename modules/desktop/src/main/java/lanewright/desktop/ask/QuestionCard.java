@@ -354,7 +354,7 @@ final class QuestionCard {
             title.getStyleClass().addAll("level", "level-note");
             lines.add(title);
             for (HeapPlace heap : places) {
-                lines.add(line("topsoil " + EarthListings.heapLine(heap).in(units), "finding"));
+                lines.add(line("heap " + EarthListings.heapLine(heap).in(units), "finding"));
             }
             lines.add(line(EarthListings.HEAPS_ARE_LOOSE, "remedy"));
         }

@@ -46,7 +46,7 @@ final class HeapMarks {
         if (!view.sees(heap.x(), heap.y())) {
             return;
         }
-        String number = "topsoil " + heap.number();
+        String number = "heap " + heap.number();
         String whole =
                 number + ": " + Words.of(Quantity.volume(heap.form().volume()), units) + " loose";
         double out = heap.reach() * view.scale() + 12;

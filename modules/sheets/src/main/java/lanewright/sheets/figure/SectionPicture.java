@@ -10,7 +10,6 @@ import lanewright.lane.section.Section;
 import lanewright.lane.section.SectionLine;
 import lanewright.lane.section.SideResult;
 import lanewright.lane.shape.TypicalSection;
-import lanewright.measure.Kind;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
@@ -276,21 +275,19 @@ final class SectionPicture {
     private List<Cells.Cell> areas(Section section, AtSection here) {
         var cells = new ArrayList<Cells.Cell>();
         double dig = SectionListings.digAtLine(section);
-        String length = " " + Words.unit(Kind.LENGTH, units);
         if (!Double.isNaN(dig)) {
             cells.add(
                     new Cells.Cell(
-                            (dig >= 0 ? "dig" : "build up") + length,
+                            dig >= 0 ? "dig" : "build up",
                             Words.number(Quantity.length(Math.abs(dig)), units)));
         }
-        String area = " " + Words.unit(Kind.AREA, units);
-        cells.add(area("cut" + area, section.areas().cut().area()));
-        cells.add(area("fill" + area, section.areas().fill().area()));
-        cells.add(area("topsoil" + area, section.areas().strip().area()));
-        cells.add(area("stone" + area, SectionListings.stone(section.areas())));
+        cells.add(area("cut", section.areas().cut().area()));
+        cells.add(area("fill", section.areas().fill().area()));
+        cells.add(area("topsoil", section.areas().strip().area()));
+        cells.add(area("stone", SectionListings.stone(section.areas())));
         List<String> levels =
                 here.pools().stream()
-                        .map(pool -> Quantity.height(pool.level()).in(units))
+                        .map(pool -> Words.number(Quantity.height(pool.level()), units))
                         .distinct()
                         .toList();
         if (!levels.isEmpty()) {

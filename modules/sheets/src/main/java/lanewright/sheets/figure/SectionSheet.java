@@ -108,6 +108,8 @@ public final class SectionSheet {
                         + " lane's line. Dig, build up: there, topsoil off, to the underside of the"
                         + " stone. Lengths and heights in "
                         + Words.unit(Kind.HEIGHT, lane.units())
+                        + ", areas in "
+                        + Words.unit(Kind.AREA, lane.units())
                         + ".";
         flow.drawn(Gauge.of(Gauge.Use.STRETCH, says, stretch)).gap(4);
         int i = 0;

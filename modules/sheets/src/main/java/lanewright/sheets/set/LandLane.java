@@ -74,7 +74,8 @@ final class LandLane {
                 "heap "
                         + heap.number()
                         + ": "
-                        + Words.fine(Quantity.volume(heap.form().volume()), units),
+                        + Words.fine(Quantity.volume(heap.form().volume()), units)
+                        + " loose",
                 heap.x(),
                 heap.y(),
                 Role.TEXT,

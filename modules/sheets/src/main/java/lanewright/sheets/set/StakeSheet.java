@@ -97,7 +97,8 @@ final class StakeSheet {
      */
     static String pipesNote(List<String> heads) {
         return "Where each barrel begins and ends as it will lie: beyond the foot of the slope where"
-                + " its ends stick out, at the face of the wall where there are headwalls. Invert:"
+                + " its ends stick out, at the face of the wall where there are headwalls; so its"
+                + " inverts differ a little from those at the foot, on the other sheets. Invert:"
                 + " the bottom of the bore; dig deeper by its wall and bed."
                 + (any(heads, "above ground")
                         ? " Above ground: over the ground as it was surveyed; with a minus, below"
