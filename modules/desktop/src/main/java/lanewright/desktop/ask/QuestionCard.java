@@ -22,9 +22,12 @@ import lanewright.desktop.session.WaterRow;
 import lanewright.measure.Finding;
 import lanewright.measure.Finding.Level;
 import lanewright.measure.Finding.Topic;
+import lanewright.measure.Listing;
+import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Where;
 import lanewright.planner.listing.EarthListings;
+import lanewright.planner.listing.StoneListings;
 import lanewright.planner.run.Answer;
 import lanewright.planner.run.Numbered;
 import lanewright.planner.run.Outcome;
@@ -60,6 +63,7 @@ final class QuestionCard {
     private final @Nullable WaterRows water;
     private final VBox evidence = new VBox(8);
     private final VBox heaps = new VBox(3);
+    private final VBox fewer = new VBox(3);
     private final List<ControlRow> rows = new ArrayList<>();
     private List<Control> shownControls = List.of();
     private List<Finding> shownFindings = List.of();
@@ -137,6 +141,10 @@ final class QuestionCard {
         }
         if (water != null) {
             inside.getChildren().add(water.node());
+        }
+        if (topic == Topic.STONE) {
+            fewer.setId("fewer-loads");
+            inside.getChildren().add(fewer);
         }
         inside.getChildren().add(evidence);
         if (topic == Topic.EARTH) {
@@ -227,6 +235,9 @@ final class QuestionCard {
             }
         } else {
             rows.forEach(ControlRow::fill);
+        }
+        if (shown.draft() != null && topic == Topic.STONE) {
+            fewer(StoneListings.fewer(shown.draft().stone()), units);
         }
         Outcome outcome = shown.outcome();
         if (outcome != null && topic == Topic.EARTH) {
@@ -344,6 +355,32 @@ final class QuestionCard {
         evidence.getChildren().addAll(made);
         Focus.to((javafx.scene.Parent) made.get(0), head);
         evidence.getChildren().remove(more);
+    }
+
+    /** Where the layers end if fewer loads come. */
+    private void fewer(Listing listing, UnitSystem units) {
+        List<Node> lines = new ArrayList<>();
+        if (!listing.rows().isEmpty()) {
+            Label title = new Label(listing.title());
+            title.getStyleClass().addAll("level", "level-note");
+            lines.add(title);
+        }
+        for (List<Saying> row : listing.rows()) {
+            String two = row.get(3).in(units);
+            lines.add(
+                    line(
+                            row.get(0).in(units)
+                                    + ": without the last load, of which it takes "
+                                    + row.get(1).in(units)
+                                    + ", it ends at "
+                                    + row.get(2).in(units)
+                                    + (two.isEmpty()
+                                            ? "."
+                                            : "; without the last two at " + two + "."),
+                            "finding"));
+        }
+        fewer.getStyleClass().setAll(lines.isEmpty() ? List.of() : List.of("evidence-note"));
+        fewer.getChildren().setAll(lines);
     }
 
     /** Where the topsoil is heaped, heap by heap. */

@@ -93,8 +93,8 @@ final class LandMarks {
                             double x = view.px(probe.x());
                             double y = view.py(probe.y());
                             plates.shapes()
-                                    .area(Role.PLATE, Outline.circle(x, y, 4, 12))
-                                    .line(Role.BREAKLINE, Outline.circle(x, y, 4, 12));
+                                    .area(Role.PROBE, Outline.circle(x, y, 4, 12))
+                                    .line(Role.PROBE, Outline.circle(x, y, 4, 12));
                         });
     }
 

@@ -29,7 +29,6 @@ import lanewright.planner.run.Draft;
 import lanewright.planner.run.Outcome;
 import lanewright.sheets.drawing.Anchor;
 import lanewright.sheets.drawing.Box;
-import lanewright.sheets.drawing.Face;
 import lanewright.sheets.drawing.Outline;
 import lanewright.sheets.drawing.Pen;
 import lanewright.sheets.drawing.Role;
@@ -179,22 +178,13 @@ public final class AcrossBoard extends Board {
         double wide = f.box().width() - 4;
         pen.words(
                 Role.NOTE,
-                fitting(title, false, Type.NOTE, wide),
+                Frame.fitting(title, false, Type.NOTE, wide),
                 left,
                 16,
                 Type.NOTE,
                 Anchor.START);
-        String answer = fitting(answer(section), true, Type.NOTE + 1, wide);
+        String answer = Frame.fitting(answer(section), true, Type.NOTE + 1, wide);
         pen.bold(Role.TEXT, answer, left, 34, Type.NOTE + 1, Anchor.START);
-    }
-
-    /** Words without their last parts, as many as there is no room for; the first part stays. */
-    private static String fitting(String words, boolean bold, double size, double room) {
-        String fit = words;
-        while (Face.of(bold).width(fit, size) > room && fit.contains(" · ")) {
-            fit = fit.substring(0, fit.lastIndexOf(" · "));
-        }
-        return fit;
     }
 
     private static TypicalSection typical(Draft draft, Section section) {

@@ -57,6 +57,15 @@ record Frame(Box box, double a0, double a1, double z0, double z1) {
                         + " times";
     }
 
+    /** Words without their last parts, as many as there is no room for; the first part stays. */
+    static String fitting(String words, boolean bold, double size, double room) {
+        String fit = words;
+        while (Face.of(bold).width(fit, size) > room && fit.contains(" · ")) {
+            fit = fit.substring(0, fit.lastIndexOf(" · "));
+        }
+        return fit;
+    }
+
     Outline line(List<double[]> places) {
         double[] xy = new double[2 * places.size()];
         for (int i = 0; i < places.size(); i++) {

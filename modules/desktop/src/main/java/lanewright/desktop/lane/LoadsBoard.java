@@ -30,7 +30,11 @@ public final class LoadsBoard extends Board {
     /** The strip is drawn for paper; this much larger its small numbers read on a screen. */
     private static final double LARGER = 1.45;
 
+    /** Height of the words over the strip, before they are made larger. */
+    private static final double HEAD = 26;
+
     private final Session session;
+    private double larger = LARGER;
 
     /** The view of a plan that is being worked on. */
     public LoadsBoard(Session session) {
@@ -58,8 +62,8 @@ public final class LoadsBoard extends Board {
         requestFocus();
         Draft draft = draft();
         if (draft != null) {
-            double wide = getWidth() / LARGER;
-            double part = (event.getX() / LARGER - SIDE - 6) / Math.max(1, wide - 2 * SIDE - 12);
+            double wide = getWidth() / larger;
+            double part = (event.getX() / larger - SIDE - 6) / Math.max(1, wide - 2 * SIDE - 12);
             session.marker().set(Math.max(0, Math.min(1, part)) * draft.design().length());
         }
     }
@@ -71,7 +75,10 @@ public final class LoadsBoard extends Board {
         if (draft == null || width < 160) {
             return picture.note("The loads appear here.");
         }
-        return picture.drawing(strip(draft, width / LARGER, height / LARGER), 0, 0, LARGER);
+        double tall = HEAD + LoadStrip.height(draft.stone().layers().size());
+        // Where there is little room it is smaller, so that the last layer is seen too.
+        larger = Math.max(1, Math.min(LARGER, height / tall));
+        return picture.drawing(strip(draft, width / larger, height / larger), 0, 0, larger);
     }
 
     private Drawing strip(Draft draft, double width, double height) {
@@ -106,9 +113,9 @@ public final class LoadsBoard extends Board {
                 "where each load starts and stops, in the order of laying",
                 SIDE + 6,
                 14,
-                Type.NOTE / LARGER,
+                Type.NOTE / larger,
                 Anchor.START);
-        Box box = new Box(SIDE, 26, width - 2 * SIDE, LoadStrip.height(layers.size()));
+        Box box = new Box(SIDE, HEAD, width - 2 * SIDE, LoadStrip.height(layers.size()));
         LoadStrip.draw(layers, List.of(), draft.design().length(), units, pen, box);
         double at = Math.max(0, Math.min(draft.design().length(), session.marker().get()));
         double x = SIDE + 6 + at / draft.design().length() * (width - 2 * SIDE - 12);

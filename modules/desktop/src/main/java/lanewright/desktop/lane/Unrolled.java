@@ -108,12 +108,14 @@ record Unrolled(Frame f, Draft draft, @Nullable Outcome outcome, UnitSystem unit
         }
         pen.framed(f.box(), inside);
         pen.frame(Role.FRAME, f.box());
+        String title =
+                "the lane unrolled · heights in "
+                        + (units == UnitSystem.US ? "ft" : "m")
+                        + " · "
+                        + f.stretchWords();
         pen.words(
                 Role.NOTE,
-                "the lane unrolled · "
-                        + f.stretchWords()
-                        + " · heights in "
-                        + (units == UnitSystem.US ? "ft" : "m"),
+                Frame.fitting(title, false, Type.NOTE, f.box().width() - 4),
                 f.box().x() + 2,
                 16,
                 Type.NOTE,

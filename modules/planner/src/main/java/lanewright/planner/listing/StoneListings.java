@@ -150,6 +150,40 @@ public final class StoneListings {
                 0);
     }
 
+    /**
+     * Where each layer ends if the last of its loads, or the last two, do not come; and how much of
+     * the last one it takes. Of the loads to order only: what is in hand has come.
+     */
+    public static Listing fewer(StoneReport report) {
+        var rows = new ArrayList<List<Saying>>();
+        for (LayerStone layer : report.layers()) {
+            List<Load> ordered = layer.loads().stream().filter(load -> !load.inHand()).toList();
+            int count = ordered.size();
+            if (count > 0) {
+                Load last = ordered.get(count - 1);
+                rows.add(
+                        List.of(
+                                Listing.cell(layer.supply().role()),
+                                Listing.cell(Quantity.mass(last.mass())),
+                                Listing.cell(Quantity.station(last.from())),
+                                count > 1
+                                        ? Listing.cell(
+                                                Quantity.station(ordered.get(count - 2).from()))
+                                        : Listing.BLANK));
+            }
+        }
+        return new Listing(
+                "fewer-loads",
+                "If fewer loads come than were ordered",
+                List.of(
+                        Column.words("Layer"),
+                        Column.of("Taken of the last", Kind.MASS),
+                        Column.of("Without it ends at", Kind.STATION),
+                        Column.of("Without the last two at", Kind.STATION)),
+                rows,
+                0);
+    }
+
     /** Stretches where a raised bed would meet a wire, in the order of the findings. */
     public static List<Where> wires(List<Finding> findings) {
         return findings.stream()

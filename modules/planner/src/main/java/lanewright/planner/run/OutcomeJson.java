@@ -203,6 +203,7 @@ public final class OutcomeJson {
                         outcome.storm()));
         all.add(StoneListings.loads(outcome.stone(), outcome.findings()));
         all.add(StoneListings.inHand(outcome.stone()));
+        all.add(StoneListings.fewer(outcome.stone()));
         all.add(WorkListings.order(outcome.order()));
         all.add(WorkListings.cautions(outcome.cautions()));
         all.add(

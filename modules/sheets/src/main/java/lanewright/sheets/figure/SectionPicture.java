@@ -10,6 +10,7 @@ import lanewright.lane.section.Section;
 import lanewright.lane.section.SectionLine;
 import lanewright.lane.section.SideResult;
 import lanewright.lane.shape.TypicalSection;
+import lanewright.measure.Kind;
 import lanewright.measure.Quantity;
 import lanewright.measure.UnitSystem;
 import lanewright.measure.Words;
@@ -285,9 +286,10 @@ final class SectionPicture {
         cells.add(area("fill", section.areas().fill().area()));
         cells.add(area("topsoil", section.areas().strip().area()));
         cells.add(area("stone", SectionListings.stone(section.areas())));
+        String unit = " " + Words.unit(Kind.HEIGHT, units);
         List<String> levels =
                 here.pools().stream()
-                        .map(pool -> Words.number(Quantity.height(pool.level()), units))
+                        .map(pool -> Quantity.height(pool.level()).in(units).replace(unit, ""))
                         .distinct()
                         .toList();
         if (!levels.isEmpty()) {

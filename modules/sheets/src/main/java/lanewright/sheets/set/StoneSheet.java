@@ -62,6 +62,7 @@ final class StoneSheet {
             for (Saying wire : wires) {
                 flow.note("Danger: " + wire.in(units) + ".");
             }
+            flow.table(StoneListings.fewer(stone));
             flow.table(StoneListings.loads(stone, findings));
         }
         return flow.sheet();
