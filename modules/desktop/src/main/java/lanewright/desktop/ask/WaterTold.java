@@ -111,9 +111,7 @@ final class WaterTold {
             Pool pool = water.after().get(i);
             List<String> lines = new ArrayList<>();
             lines.add(
-                    Saying.of(
-                                    "Full: {} deep, then it runs over",
-                                    Quantity.depth(pool.spot().depth()))
+                    Saying.of("Full, it would be {} deep", Quantity.depth(pool.spot().depth()))
                             .in(units));
             lines.addAll(lines(nests, i, 1));
             if (!rain.rows().isEmpty()) {

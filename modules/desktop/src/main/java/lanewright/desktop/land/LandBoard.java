@@ -60,6 +60,7 @@ public final class LandBoard extends Board implements AutoCloseable {
     private View view = new View(0, 0, 1, 100, 100);
     private @Nullable View shown;
     private boolean fitted;
+    private boolean asFitted;
     private Session.@Nullable Gesture gesture;
     private int chosen = -1;
     private int held = -1;
@@ -198,6 +199,7 @@ public final class LandBoard extends Board implements AutoCloseable {
         }
         fitted = true;
         look(View.fitting(left, low, right, high, getWidth(), getHeight()));
+        asFitted = true;
     }
 
     /** Brings a place into the middle. */
@@ -222,6 +224,7 @@ public final class LandBoard extends Board implements AutoCloseable {
     }
 
     private void look(View next) {
+        asFitted = false;
         view = next;
         land.look(view, units, theme());
         place();
@@ -231,7 +234,8 @@ public final class LandBoard extends Board implements AutoCloseable {
     private void resized() {
         view = view.sized(Math.max(1, getWidth()), Math.max(1, getHeight()));
         land.look(view, units, theme());
-        if (!fitted) {
+        // Whoever did not choose a part of the land sees all of it in the new room too.
+        if (!fitted || asFitted) {
             fit();
         }
     }

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
 import lanewright.measure.Listing;
@@ -16,6 +17,9 @@ import lanewright.planner.run.Outcome;
 
 /** A table of the sheets, on the screen. */
 public final class ListingTable {
+
+    /** Words of a head are laid in lines of such a width, px. */
+    private static final double HEAD = 92;
 
     private final Session session;
     private final Function<Outcome, Listing> which;
@@ -43,6 +47,15 @@ public final class ListingTable {
         return table;
     }
 
+    /** A head that has lines enough for its words. */
+    private static Label head(String words) {
+        Label label = new Label(words);
+        label.setWrapText(true);
+        label.setMaxWidth(HEAD);
+        label.setTooltip(new Tooltip(words));
+        return label;
+    }
+
     private void refresh(Shown now) {
         Outcome outcome = now.outcome();
         if (outcome == null || now.outcomeEdit() == shownEdit) {
@@ -56,8 +69,8 @@ public final class ListingTable {
             int index = i;
             Listing.Column head = listing.columns().get(i);
             String unit = head.unit(units);
-            TableColumn<List<Saying>, String> column =
-                    new TableColumn<>(head.head() + (unit.isEmpty() ? "" : ", " + unit));
+            TableColumn<List<Saying>, String> column = new TableColumn<>();
+            column.setGraphic(head(head.head() + (unit.isEmpty() ? "" : ", " + unit)));
             column.setCellValueFactory(
                     row -> new ReadOnlyStringWrapper(head.shown(row.getValue().get(index), units)));
             column.setSortable(false);

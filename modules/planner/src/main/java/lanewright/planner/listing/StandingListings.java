@@ -38,13 +38,14 @@ public final class StandingListings {
                     List.of(
                             where(water, water.after().get(i)),
                             spot.inside() == 0
-                                    ? Listing.cell("a single one")
+                                    ? Listing.cell("none")
                                     : Saying.of(
                                             "{} in it, {} inside one another",
                                             Quantity.count(spot.inside()),
                                             Quantity.count(spot.deep())),
                             Double.isNaN(spot.holds())
-                                    ? Listing.cell("– not known how far heights may be off")
+                                    ? Listing.cell(
+                                            "– not known: nobody said how far heights may be off")
                                     : Listing.cell(Quantity.share(spot.holds())),
                             Double.isNaN(spot.runsOver())
                                     ? Listing.cell("– does not fill")
@@ -56,7 +57,7 @@ public final class StandingListings {
                 List.of(
                         Column.words("Where"),
                         Column.words("Smaller hollows"),
-                        Column.words("Holds water, as likely as"),
+                        Column.words("How likely it holds water"),
                         Column.words("Runs over after")),
                 rows,
                 0);

@@ -331,7 +331,10 @@ public final class StormListings {
                         : !option.carries()
                                 ? "too small"
                                 : beside.isEmpty()
-                                        ? "carries it: the least that does"
+                                        ? sized.crossing().isLeast()
+                                                ? "carries what is known to come, which may be"
+                                                        + " less than all: the least that does"
+                                                : "carries it: the least that does"
                                         : "carries it";
         return row(
                 sized,

@@ -9,11 +9,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Walks two values side by side, through all fields of all classes of this project and the
@@ -22,7 +22,7 @@ import java.util.Set;
  */
 final class SameBits {
 
-    private static final Map<Class<?>, List<Field>> FIELDS = new HashMap<>();
+    private static final Map<Class<?>, List<Field>> FIELDS = new ConcurrentHashMap<>();
 
     /** What is still to be compared: first, second, and where they stand. */
     private final Deque<Object[]> waiting = new ArrayDeque<>();
