@@ -58,6 +58,7 @@ final class QuestionCard {
     private final VBox controls = new VBox(8);
     private final VBox proposal = new VBox(6);
     private final @Nullable PipeRows pipes;
+    private final @Nullable BenchmarkRows benchmarks;
     private final @Nullable RainSteps rain;
     private final @Nullable WetSwitch wet;
     private final @Nullable WaterRows water;
@@ -126,12 +127,16 @@ final class QuestionCard {
                     }
                 });
         pipes = topic == Topic.WATER ? new PipeRows(session) : null;
+        benchmarks = topic == Topic.FIELD ? new BenchmarkRows(session) : null;
         rain = topic == Topic.WATER ? new RainSteps(session) : null;
         wet = topic == Topic.WATER ? new WetSwitch(session) : null;
         water = topic == Topic.WATER ? new WaterRows(jump) : null;
         inside.getChildren().addAll(controls, proposal);
         if (pipes != null) {
             inside.getChildren().add(pipes.node());
+        }
+        if (benchmarks != null) {
+            inside.getChildren().add(benchmarks.node());
         }
         if (rain != null) {
             inside.getChildren().add(rain.node());
@@ -245,6 +250,9 @@ final class QuestionCard {
         }
         if (pipes != null) {
             pipes.refresh(shown);
+        }
+        if (benchmarks != null) {
+            benchmarks.refresh(shown);
         }
         if (rain != null) {
             rain.refresh(shown);

@@ -30,9 +30,24 @@ final class Typed {
      */
     static String example(String path, Plan plan) {
         boolean us = plan.units() == UnitSystem.US;
-        return path.endsWith(".price")
-                ? us ? "30 per ton" : "30 per t"
-                : path.endsWith(".inHand") ? us ? "200 tons" : "200 t" : "";
+        if (path.startsWith("water.pipeWork.prices")) {
+            return us ? "20 per ft" : "70 per m";
+        }
+        return switch (path.substring(path.lastIndexOf('.') + 1)) {
+            case "price", "beddingPrice" -> us ? "30 per ton" : "30 per t";
+            case "riprapPrice" -> us ? "40 per ton" : "40 per t";
+            case "fabricPrice" -> us ? "2 per yd2" : "2 per m2";
+            case "trenchPrice" -> "95 per h";
+            case "headwallPrice" -> "450 per piece";
+            case "inHand" -> us ? "200 tons" : "200 t";
+            default -> "";
+        };
+    }
+
+    /** A number alone has this unit, if it is not empty; anything else stays as it was typed. */
+    static String inUnit(String typed, String unit) {
+        Matcher bare = BARE.matcher(typed);
+        return bare.matches() && !unit.isEmpty() ? bare.group(1) + " " + unit : typed;
     }
 
     /**

@@ -89,7 +89,7 @@ public record Stakes(
                             Saying.plain(
                                     "No benchmark is named, so stakes carry distances and no heights."),
                             Saying.plain(
-                                    "Choose a fixed point, measure its height, and have it named in the plan; until then the machine has no height to work to.")));
+                                    "Choose a fixed point, measure its height, and name it in the plan as a benchmark; until then the machine has no height to work to.")));
         }
         List<Section> staked = MarkSetting.staked(set.sections());
         for (Section section : staked) {
