@@ -56,7 +56,11 @@ final class Changes {
         changes.row("Dirt to haul, loose", changes.hauled(now), changes.hauled(then));
         changes.row("Stone to order", changes.stone(now), changes.stone(then));
         if (!Double.isNaN(now.stone().cost()) && !Double.isNaN(then.stone().cost())) {
-            changes.row("To pay for stone", draft -> Quantity.money(draft.stone().cost()));
+            String money = now.plan().afterMoney();
+            changes.row(
+                    "To pay for stone",
+                    Words.of(Quantity.money(now.stone().cost()), units) + money,
+                    Words.of(Quantity.money(then.stone().cost()), units) + money);
         }
         if (before != null) {
             changes.wet("Wet places", before, after, each -> each.water().places().size());

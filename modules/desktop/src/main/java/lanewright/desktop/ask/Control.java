@@ -2,6 +2,7 @@ package lanewright.desktop.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import lanewright.drainage.runoff.Cover;
 import lanewright.measure.Finding.Topic;
 import lanewright.planner.document.LinePart;
@@ -16,11 +17,30 @@ import lanewright.planner.document.StonePart;
  * @param path which value of the plan
  * @param choices what it may be, if only a few words will do; else empty
  * @param note what helps to fill it in; empty if nothing need be said
+ * @param id what the field is called
+ * @param row what else the row of a list says that the value stands in, by path, written with the
+ *     value where it is not there yet; empty if it stands in none that comes and goes with it
  */
-record Control(String label, String path, List<String> choices, String note) {
+record Control(
+        String label,
+        String path,
+        List<String> choices,
+        String note,
+        String id,
+        Map<String, String> row) {
 
     Control {
         choices = List.copyOf(choices);
+        row = Map.copyOf(row);
+    }
+
+    private Control(String label, String path, List<String> choices, String note) {
+        this(label, path, choices, note, path, Map.of());
+    }
+
+    /** Whether it is a price. */
+    boolean isPrice() {
+        return path.endsWith(".price") || path.endsWith("Price");
     }
 
     private static Control of(String label, String path) {
@@ -158,12 +178,14 @@ record Control(String label, String path, List<String> choices, String note) {
         List<Control> controls = new ArrayList<>();
         controls.add(of("One truck brings", "stone.payload"));
         controls.add(of("Lost on the way", "stone.loss"));
+        controls.add(of("Your money is called", "currency"));
         List<StonePart.Material> materials = plan.stone().materials();
         for (int i = 0; i < materials.size(); i++) {
             String role = materials.get(i).role();
             controls.add(of("Price of " + role, "stone.materials[" + i + "].price"));
             controls.add(of("In hand: " + role, "stone.materials[" + i + "].inHand"));
         }
+        controls.addAll(PipePrices.of(plan));
         for (int i = 0; i < plan.shapes().size(); i++) {
             ShapePart shape = plan.shapes().get(i);
             for (int k = 0; k < shape.layers().size(); k++) {

@@ -1,5 +1,8 @@
 package lanewright.desktop.ask;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
@@ -10,6 +13,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown.Wrong;
+import lanewright.measure.QuantityException;
+import lanewright.planner.document.PlanFile;
 import org.jspecify.annotations.Nullable;
 
 /** One value with its name, a place to write it, the reason for it, and what is wrong with it. */
@@ -23,6 +28,9 @@ final class ControlRow {
     private final Label why = new Label();
     private final Label wrong = new Label();
     private boolean filling;
+
+    /** The money that the plan took on by what was written here last; empty if it took none on. */
+    private String took = "";
 
     /** What the plan said when the field was filled last. */
     private String shown = "";
@@ -74,7 +82,7 @@ final class ControlRow {
             choice = combo;
             input = combo;
         }
-        input.setId("field-" + control.path());
+        input.setId("field-" + control.id());
         input.setAccessibleText(control.label());
         label.setLabelFor(input);
         label.setMinWidth(128);
@@ -114,12 +122,19 @@ final class ControlRow {
         if (combo != null) {
             combo.setValue(said.isEmpty() ? null : said);
         }
+        explain();
+        filling = false;
+    }
+
+    private void explain() {
         String given = session.file().why(control.path());
         String reason = given.isEmpty() ? control.note() : given;
+        if (!took.isEmpty() && took.equals(session.file().plan().currency())) {
+            reason = "From now on all prices of your plan are in " + took + ".";
+        }
         why.setText(reason);
         why.setManaged(!reason.isEmpty());
         why.setVisible(!reason.isEmpty());
-        filling = false;
     }
 
     private void commit() {
@@ -132,12 +147,51 @@ final class ControlRow {
             tell(null);
             return;
         }
-        String meant = Typed.meant(text.getText(), said, control.path(), session.file().plan());
-        tell(session.write(control.label(), control.path(), meant));
+        try {
+            tell(session.write(control.label(), values(text.getText(), said)));
+        } catch (QuantityException e) {
+            tell(new Wrong(e.what(), e.remedy(), List.of()));
+        }
+    }
+
+    /** What is written into the plan for what stands in the field. */
+    private Map<String, String> values(String typed, String said) throws QuantityException {
+        took = "";
+        String path = control.path();
+        PlanFile file = session.file();
+        if (typed.isBlank() && !control.row().isEmpty()) {
+            return Map.of(path.substring(0, path.lastIndexOf('.')), "");
+        }
+        String meant = Typed.meant(typed, said, path, file.plan());
+        Map<String, String> values = new LinkedHashMap<>();
+        control.row()
+                .forEach(
+                        (place, value) -> {
+                            if (file.said(place).isEmpty()) {
+                                values.put(place, value);
+                            }
+                        });
+        if (control.isPrice()) {
+            String like = said.isEmpty() ? Typed.example(path, file.plan()) : said;
+            String currency = file.plan().currency();
+            var price = TypedPrice.of(meant, like, currency, file.isSaid("currency"));
+            values.put(path, price.price());
+            if (!price.currency().isEmpty()) {
+                values.put("currency", price.currency());
+                took = price.currency();
+            }
+        } else {
+            values.put(path, meant.strip());
+        }
+        return values;
     }
 
     private void tell(@Nullable Wrong found) {
         boolean bad = found != null;
+        if (bad) {
+            took = "";
+        }
+        explain();
         String now = session.file().said(control.path());
         String such = now.isEmpty() || choice != null ? "" : " Now it is " + now + ".";
         wrong.setText(

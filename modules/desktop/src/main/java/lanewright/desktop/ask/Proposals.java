@@ -138,6 +138,7 @@ final class Proposals {
                                 ? "; without a price nothing is said of money."
                                 : ": with bed and riprap "
                                         + Words.of(Quantity.money(job.money()), units)
+                                        + outcome.plan().afterMoney()
                                         + ".")
                         + (job.building().lacking() > 0
                                 ? " While trucks build it wants "

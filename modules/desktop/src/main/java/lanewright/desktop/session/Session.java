@@ -2,6 +2,7 @@ package lanewright.desktop.session;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.BooleanProperty;
@@ -281,11 +282,24 @@ public final class Session implements AutoCloseable {
      * @return what is wrong with it, in which case the plan stays as it is; or null
      */
     public @Nullable Wrong write(String what, String path, String value) {
+        return write(what, Map.of(path, value.strip()));
+    }
+
+    /**
+     * Writes several values of the plan that stand or fall together, in one step that can be
+     * undone.
+     *
+     * @param what the edit in a few words
+     * @param values what to write at which path, in this order
+     * @return what is wrong with them, in which case the plan stays as it is; or null
+     */
+    public @Nullable Wrong write(String what, Map<String, String> values) {
         finishGesture();
         PlanFile before = file();
         try {
-            PlanFile from = path.startsWith("grade.points") ? before.with(plan()) : before;
-            PlanFile after = from.with(path, value.strip());
+            boolean grade = values.keySet().stream().anyMatch(p -> p.startsWith("grade.points"));
+            PlanFile from = grade ? before.with(plan()) : before;
+            PlanFile after = from.with(values);
             if (!after.text().equals(before.text())) {
                 history.left(what, before);
                 show(after, false);

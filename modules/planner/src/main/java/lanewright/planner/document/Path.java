@@ -65,7 +65,8 @@ record Path(List<Object> steps) {
     }
 
     /**
-     * The owner's document with a value put there.
+     * The owner's document with a value put there. The item after the last of a list is made; an
+     * item that is put empty is taken out.
      *
      * @param owner as it stands
      * @param written the whole of it written out, which tells what kind of value belongs there and
@@ -94,10 +95,16 @@ record Path(List<Object> steps) {
                                     ? out
                                     : new Node.Items(Node.At.NOWHERE, List.of());
             List<Node> items = new ArrayList<>(list.values());
-            if (index >= items.size()) {
+            if (index > items.size() || (last && index == items.size())) {
                 throw new IllegalArgumentException("there is no item " + index);
             }
-            items.set(index, put(items.get(index), inside(written, step), depth + 1, value));
+            if (last && value.isEmpty()) {
+                items.remove((int) index);
+            } else if (index == items.size()) {
+                items.add(put(null, null, depth + 1, value));
+            } else {
+                items.set(index, put(items.get(index), inside(written, step), depth + 1, value));
+            }
             return new Node.Items(Node.At.NOWHERE, items);
         }
         Map<String, Node> members = new LinkedHashMap<>();

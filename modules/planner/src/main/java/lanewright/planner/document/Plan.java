@@ -339,6 +339,14 @@ public record Plan(
                 work);
     }
 
+    /**
+     * What stands after an amount of money: the plan's word for it, or that it is its owner's own
+     * where the plan has no word.
+     */
+    public String afterMoney() {
+        return currency.isBlank() || currency.equals("money") ? " in your money" : " " + currency;
+    }
+
     /** The same plan with other points of known height. */
     public Plan levelled(List<Benchmark> newBenchmarks) {
         return new Plan(

@@ -276,7 +276,21 @@ public final class PlanFile {
      * @throws PlanException if that cannot stand, with what is wrong and what to do
      */
     public PlanFile with(String path, String value) throws PlanException {
-        return of("the plan", Path.of(path).put(tree, whole(), value), readVersion);
+        return with(Map.of(path, value));
+    }
+
+    /**
+     * This file with several values written anew, read again only when all of them are there.
+     *
+     * @param values what to write at which path, in this order
+     * @throws PlanException if that cannot stand, with what is wrong and what to do
+     */
+    public PlanFile with(Map<String, String> values) throws PlanException {
+        Node.Members edited = tree;
+        for (Map.Entry<String, String> each : values.entrySet()) {
+            edited = Path.of(each.getKey()).put(edited, whole(), each.getValue());
+        }
+        return of("the plan", edited, readVersion);
     }
 
     /**

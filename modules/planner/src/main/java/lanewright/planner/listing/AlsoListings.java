@@ -47,6 +47,7 @@ public final class AlsoListings {
      * @param sections in station order
      * @param water its ditches, and the ways that its water runs down
      * @param pipes pipes that the plan has to lay
+     * @param money what stands after an amount of money
      * @param storm the storm in the ditches; null if the plan does not say how much it rains
      */
     public static Listing of(
@@ -56,9 +57,10 @@ public final class AlsoListings {
             List<Section> sections,
             WaterReport water,
             List<PipeJob> pipes,
+            String money,
             @Nullable StormReport storm) {
         var made = new AlsoListings();
-        made.rows.addAll(PipeListings.also(pipes));
+        made.rows.addAll(PipeListings.also(pipes, money));
         made.fabric(order, sections);
         made.refill(earth, sections);
         if (storm == null) {

@@ -350,8 +350,12 @@ public final class PipeListings {
                 0);
     }
 
-    /** What is bought for the pipes of the plan, for the list beside the order of stone. */
-    public static List<List<Saying>> also(List<PipeJob> jobs) {
+    /**
+     * What is bought for the pipes of the plan, for the list beside the order of stone.
+     *
+     * @param money what stands after an amount of money
+     */
+    public static List<List<Saying>> also(List<PipeJob> jobs, String money) {
         var rows = new ArrayList<List<Saying>>();
         for (PipeJob job : jobs) {
             if (!job.planned() || !job.fits()) {
@@ -377,7 +381,9 @@ public final class PipeListings {
                                         : joined(
                                                 amount,
                                                 ", ",
-                                                Saying.of("{}", Quantity.money(line.money())))));
+                                                Saying.of(
+                                                        "{}" + money.replace("{}", "{ }"),
+                                                        Quantity.money(line.money())))));
             }
         }
         return rows;

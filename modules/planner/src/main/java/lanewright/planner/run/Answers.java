@@ -55,6 +55,7 @@ final class Answers {
             @Nullable StormReport storm,
             List<PipeJob> pipes,
             StoneReport stone,
+            String money,
             List<WorkStep> order,
             Stakes stakes) {
         var made = new Answers(findings);
@@ -64,7 +65,7 @@ final class Answers {
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
         made.add(Topic.WATER, "Where does water go?", water(water, storm));
         made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
-        made.add(Topic.STONE, "How much stone?", withPipes(stone(stone), pipes));
+        made.add(Topic.STONE, "How much stone?", withPipes(stone(stone, money), pipes, money));
         made.add(Topic.ORDER, "What do I do, in what order?", order(order));
         made.add(Topic.FIELD, "What do I carry to the field?", field(stakes));
         return made.answers;
@@ -79,14 +80,15 @@ final class Answers {
             SectionSet sections,
             LaneVolumes volumes,
             EarthworkReport earth,
-            StoneReport stone) {
+            StoneReport stone,
+            String money) {
         var made = new Answers(findings);
         made.add(Topic.GROUND, "Can I trust the ground?", made.ground(survey));
         made.add(Topic.LINE, "Where does the lane run?", line(design));
         made.add(Topic.GRADE, "What grade does it take?", made.grade(design.profile(), proposed));
         made.add(Topic.SHAPE, "How is it shaped?", shape(design));
         made.add(Topic.EARTH, "How much topsoil and dirt?", made.earth(sections, volumes, earth));
-        made.add(Topic.STONE, "How much stone?", stone(stone));
+        made.add(Topic.STONE, "How much stone?", stone(stone, money));
         return made.answers;
     }
 
@@ -324,7 +326,7 @@ final class Answers {
     }
 
     /** The same, and what the pipes of the plan cost beside the stone, if they have prices. */
-    private static Saying withPipes(Saying stone, List<PipeJob> pipes) {
+    private static Saying withPipes(Saying stone, List<PipeJob> pipes, String money) {
         List<PipeJob> bought = pipes.stream().filter(job -> job.planned() && job.fits()).toList();
         double paid = bought.stream().mapToDouble(PipeJob::priced).sum();
         if (!(paid > 0)) {
@@ -338,11 +340,12 @@ final class Answers {
                         + " Besides, "
                         + Saying.number(bought.size(), "a pipe", "pipes")
                         + " under the lane, dug in and with stone: {}"
+                        + brace(money)
                         + (whole ? "." : " without what has no price."),
                 quantities);
     }
 
-    private static Saying stone(StoneReport stone) {
+    private static Saying stone(StoneReport stone, String money) {
         var quantities = new ArrayList<Quantity>();
         var pattern = new StringBuilder();
         if (stone.loadsToOrder() > 0) {
@@ -353,7 +356,7 @@ final class Answers {
             if (Double.isNaN(stone.cost())) {
                 pattern.append(", cost not known without prices");
             } else {
-                pattern.append(", to pay {}");
+                pattern.append(", to pay {}").append(brace(money));
                 quantities.add(Quantity.money(stone.cost()));
             }
             pattern.append(": ");

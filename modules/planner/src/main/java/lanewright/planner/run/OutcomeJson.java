@@ -200,6 +200,7 @@ public final class OutcomeJson {
                         outcome.sections().sections(),
                         outcome.water(),
                         outcome.pipes(),
+                        outcome.plan().afterMoney(),
                         outcome.storm()));
         all.add(StoneListings.loads(outcome.stone(), outcome.findings()));
         all.add(StoneListings.inHand(outcome.stone()));

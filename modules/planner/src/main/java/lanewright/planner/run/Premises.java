@@ -107,7 +107,9 @@ final class Premises {
                         yours(
                                 "price of " + material.role() + " stone",
                                 Saying.of(
-                                        "{} per " + price.unit().replace("{}", "{ }"),
+                                        "{}"
+                                                + (plan.afterMoney() + " per " + price.unit())
+                                                        .replace("{}", "{ }"),
                                         Quantity.money(price.amount()))));
             }
         }

@@ -265,7 +265,16 @@ public final class Run {
                 amounts,
                 dirt,
                 rock,
-                Answers.rough(findings, measured, lane, laid != null, cut, amounts, dirt, rock),
+                Answers.rough(
+                        findings,
+                        measured,
+                        lane,
+                        laid != null,
+                        cut,
+                        amounts,
+                        dirt,
+                        rock,
+                        plan.afterMoney()),
                 findings,
                 assumptions);
     }
@@ -427,6 +436,7 @@ public final class Run {
                         pouring,
                         pipes,
                         rock,
+                        plan.afterMoney(),
                         order,
                         stakes),
                 sorted,

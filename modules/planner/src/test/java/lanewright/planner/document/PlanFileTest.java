@@ -305,4 +305,23 @@ class PlanFileTest {
             assertFalse(told.troubles().get(0).remedy().isBlank(), wrong[1]);
         }
     }
+
+    @Test
+    void aRowOfPricesIsWrittenWholeAndTakenOut() throws Exception {
+        var plan = java.nio.file.Path.of("../../sample-surveys/marrow-fold/plan.json");
+        PlanFile file = PlanFile.read("plan.json", java.nio.file.Files.readAllBytes(plan));
+        String row = "water.pipeWork.prices[0]";
+        Map<String, String> values = new LinkedHashMap<>();
+        values.put(row + ".size", "18 in");
+        values.put(row + ".price", "21.50 per ft");
+        PlanFile priced = file.with(values);
+        assertEquals(21.5, priced.plan().water().pipeWork().prices().get(0).price().amount());
+        assertEquals(0.4572, priced.plan().water().pipeWork().prices().get(0).size(), 1e-12);
+        assertEquals(List.of(), priced.with(row, "").plan().water().pipeWork().prices());
+        assertThrows(PlanException.class, () -> file.with(row + ".price", "21.50 per ft"));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> file.with("water.pipeWork.prices[1].price", "21.50 per ft"));
+        assertThrows(IllegalArgumentException.class, () -> file.with(row, ""));
+    }
 }

@@ -181,19 +181,19 @@ class PipeJobsTest {
                         .collect(Collectors.joining(" | "));
         assertTrue(ways.contains("draw pipe, riprap at the outlet"), ways);
         String also =
-                PipeListings.also(outcome.pipes()).stream()
+                PipeListings.also(outcome.pipes(), " dollars").stream()
                         .flatMap(List::stream)
                         .map(cell -> cell.in(UnitSystem.US))
                         .collect(Collectors.joining(" | "));
         assertTrue(also.contains("Filter fabric under the riprap"), also);
-        assertTrue(also.contains("799.00"), also);
+        assertTrue(also.contains("799.00 dollars"), also);
         String stone =
                 outcome.answers().stream()
                         .map(answer -> answer.says().in(UnitSystem.US))
                         .filter(says -> says.contains("Besides, a pipe"))
                         .findFirst()
                         .orElse("");
-        assertTrue(stone.endsWith("with stone: 1,023.34."), stone);
+        assertTrue(stone.endsWith("with stone: 1,023.34 dollars."), stone);
     }
 
     private static PipeJob ends(String ends, String more) throws Exception {
@@ -308,7 +308,8 @@ class PipeJobsTest {
             double metres = Math.ceil(each.line().length() + 2 * each.length().atInlet());
             assertEquals(30 * each.laid().count() * metres, barrel.money(), 1e-6);
         }
-        assertTrue(PipeListings.also(side.pipes()).isEmpty(), "a proposal is not bought");
+        assertTrue(
+                PipeListings.also(side.pipes(), " dollars").isEmpty(), "a proposal is not bought");
         List<List<String>> ends = ReliefWorkTest.ends(side);
         for (PipeJob each : reliefs) {
             assertEquals(
@@ -366,7 +367,8 @@ class PipeJobsTest {
                             .filter(row -> row.get(0).startsWith(each.name() + ", "))
                             .allMatch(row -> row.get(1).startsWith("offered, once the lane is")));
         }
-        assertTrue(PipeListings.also(side.pipes()).isEmpty(), "nothing of it is bought");
+        assertTrue(
+                PipeListings.also(side.pipes(), " dollars").isEmpty(), "nothing of it is bought");
     }
 
     @Test

@@ -279,6 +279,7 @@ public final class PlanSet {
                 outcome.sections().sections(),
                 outcome.water(),
                 outcome.pipes(),
+                outcome.plan().afterMoney(),
                 outcome.storm());
     }
 
