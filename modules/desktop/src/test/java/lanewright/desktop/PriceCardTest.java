@@ -110,4 +110,22 @@ class PriceCardTest extends WaterCard {
         clear(pipe);
         assertTrue(Hand.on(() -> session.file().plan().water().pipeWork().prices().isEmpty()));
     }
+
+    @Test
+    void thinnerStoneOverSoftSoilIsTold() throws Exception {
+        show("marrow-fold");
+        hand.keys(KeyCode.CONTROL, KeyCode.DIGIT7);
+        assertFalse(says().contains("the soil is told to be too soft"), says());
+        write("shapes[0].layers[1].thickness", "4 in");
+        // 3 in of surface on 4 in of base; the depths stand in shared/stone-depth.csv.
+        assertTrue(
+                says().contains(
+                                "the soil is told to be too soft, and the stone over it is 7 in"
+                                        + " deep in all. A guide for gravel roads has 8.5 in on"
+                                        + " weak soil"),
+                says());
+        hand.look("stone-thin");
+        write("shapes[0].layers[1].thickness", "2 in");
+        assertTrue(says().contains("the stone is 5 in deep in all"), says());
+    }
 }

@@ -161,10 +161,7 @@ record Control(
                             "shed right"));
             controls.add(of("Fall across" + of, at + "crossSlope"));
             for (int k = 0; k < shape.layers().size(); k++) {
-                controls.add(
-                        of(
-                                shape.layers().get(k).role() + ", packed" + of,
-                                at + "layers[" + k + "].thickness"));
+                controls.add(thickness(shape, i, k, of));
             }
             controls.add(of("Left ditch depth" + of, at + "left.ditchDepth"));
             controls.add(of("Right ditch depth" + of, at + "right.ditchDepth"));
@@ -190,12 +187,19 @@ record Control(
             ShapePart shape = plan.shapes().get(i);
             for (int k = 0; k < shape.layers().size(); k++) {
                 String of = plan.shapes().size() == 1 ? "" : " (" + shape.name() + ")";
-                controls.add(
-                        of(
-                                shape.layers().get(k).role() + ", packed" + of,
-                                "shapes[" + i + "].layers[" + k + "].thickness"));
+                controls.add(thickness(shape, i, k, of));
             }
         }
         return controls;
+    }
+
+    private static Control thickness(ShapePart shape, int number, int layer, String of) {
+        return of(
+                shape.layers().get(layer).role() + ", packed" + of,
+                "shapes[" + number + "].layers[" + layer + "].thickness",
+                layer < shape.layers().size() - 1
+                        ? ""
+                        : "The top of the lane stays where it is: where stone is thinner, earth"
+                                + " comes up higher under it, so more is filled and less dug.");
     }
 }

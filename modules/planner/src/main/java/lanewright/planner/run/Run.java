@@ -250,6 +250,7 @@ public final class Run {
             findings.addAll(OwnGrade.findings(grade, lane.profile()));
         }
         findings.addAll(cut.findings());
+        findings.addAll(StoneDepth.of(plan, line.length(), amounts.undercut()));
         List<Assumption> assumptions = new ArrayList<>(file.assumed());
         assumptions.addAll(measured.assumptions());
         return new Draft(
