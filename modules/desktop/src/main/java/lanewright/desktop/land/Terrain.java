@@ -315,7 +315,7 @@ final class Terrain implements AutoCloseable {
         }
 
         int nothing() {
-            return dark ? 0xFF20262A : 0xFFFBFAF6;
+            return dark ? 0x20262A : 0xFBFAF6;
         }
 
         int land(double light, double ink) {
@@ -326,8 +326,7 @@ final class Terrain implements AutoCloseable {
             double inkRed = dark ? 178 : 128;
             double inkGreen = dark ? 166 : 114;
             double inkBlue = dark ? 134 : 84;
-            return 0xFF000000
-                    | mixed(red, inkRed, ink) << 16
+            return mixed(red, inkRed, ink) << 16
                     | mixed(green, inkGreen, ink) << 8
                     | mixed(blue, inkBlue, ink);
         }

@@ -98,19 +98,19 @@ final class WetLand {
             WetGround.Step step = of.step(square);
             int row = rows - 1 - square / columns; // the first row of a picture is at its top
             if (step != null) {
-                pixels.set(row * columns + square % columns, argb(step, theme));
+                pixels.set(row * columns + square % columns, rgb(step, theme));
             }
         }
         return pixels;
     }
 
-    private static int argb(WetGround.Step step, Theme theme) {
+    private static int rgb(WetGround.Step step, Theme theme) {
         Role role =
                 switch (step) {
                     case WETTEST -> Role.WET_MOST;
                     case NEXT -> Role.WET_NEXT;
                     case DAMP -> Role.WET_DAMP;
                 };
-        return 0xFF000000 | theme.rgb(Style.of(role).fill());
+        return theme.rgb(Style.of(role).fill());
     }
 }

@@ -8,12 +8,14 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.Tooltip;
+import lanewright.desktop.look.Type;
 import lanewright.desktop.session.Session;
 import lanewright.desktop.session.Shown;
 import lanewright.measure.Listing;
 import lanewright.measure.Saying;
 import lanewright.measure.UnitSystem;
 import lanewright.planner.run.Outcome;
+import lanewright.sheets.drawing.Face;
 
 /** A table of the sheets, on the screen. */
 public final class ListingTable {
@@ -47,11 +49,19 @@ public final class ListingTable {
         return table;
     }
 
-    /** A head that has lines enough for its words. */
+    /** A head with its words in as many lines as they take. */
     private static Label head(String words) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMaxWidth(HEAD);
+        var lines = new StringBuilder();
+        String line = "";
+        for (String word : words.split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && Face.of(false).width(longer, Type.NOTE) > HEAD) {
+                lines.append(line).append('\n');
+                longer = word;
+            }
+            line = longer;
+        }
+        Label label = new Label(lines + line);
         label.setTooltip(new Tooltip(words));
         return label;
     }
@@ -73,6 +83,9 @@ public final class ListingTable {
             column.setGraphic(head(head.head() + (unit.isEmpty() ? "" : ", " + unit)));
             column.setCellValueFactory(
                     row -> new ReadOnlyStringWrapper(head.shown(row.getValue().get(index), units)));
+            if (head.kind() != null) {
+                column.setStyle("-fx-alignment: center-right;");
+            }
             column.setSortable(false);
             column.setReorderable(false);
             column.setPrefWidth(i == 0 ? 90 : 110);

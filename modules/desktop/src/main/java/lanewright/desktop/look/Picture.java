@@ -118,7 +118,7 @@ public final class Picture {
     }
 
     /**
-     * Pixels in a place.
+     * Pixels in a place. With a cover of one, those that are not to be seen hide it too.
      *
      * @param place px
      * @param cover how much they hide, 0 to 1
@@ -132,8 +132,12 @@ public final class Picture {
                             smooth
                                     ? RenderingHints.VALUE_INTERPOLATION_BILINEAR
                                     : RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR);
+                    // What hides all is laid down as it is, which is the quickest.
                     graphics.setComposite(
-                            AlphaComposite.getInstance(AlphaComposite.SRC_OVER, (float) cover));
+                            cover < 1
+                                    ? AlphaComposite.getInstance(
+                                            AlphaComposite.SRC_OVER, (float) cover)
+                                    : AlphaComposite.Src);
                     var to = AffineTransform.getTranslateInstance(place.x(), place.y());
                     to.scale(place.width() / pixels.columns(), place.height() / pixels.rows());
                     graphics.drawImage(pixels.image(), to, null);

@@ -4,8 +4,8 @@ import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 
 /**
- * A picture that was painted dot by dot, 0xAARRGGBB, row by row. Not changed once it is handed to a
- * {@link Picture}.
+ * A picture that was painted dot by dot, row by row, each either whole or not at all to be seen.
+ * Not changed once it is handed to a {@link Picture}.
  */
 public final class Pixels {
 
@@ -14,7 +14,7 @@ public final class Pixels {
 
     /** A picture that cannot be seen at all. */
     public Pixels(int columns, int rows) {
-        image = new BufferedImage(columns, rows, BufferedImage.TYPE_INT_ARGB);
+        image = new BufferedImage(columns, rows, BufferedImage.TYPE_INT_ARGB_PRE);
         dots = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
     }
 
@@ -28,9 +28,9 @@ public final class Pixels {
         return image.getHeight();
     }
 
-    /** Paints one dot, numbered by row, 0xAARRGGBB. */
-    public void set(int dot, int argb) {
-        dots[dot] = argb;
+    /** Paints one dot, numbered by row, 0xRRGGBB. */
+    public void set(int dot, int rgb) {
+        dots[dot] = 0xFF000000 | rgb;
     }
 
     /** Takes over so many dots of another picture, from one of its dots to one of this. */
