@@ -1,5 +1,6 @@
 package lanewright.desktop.look;
 
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -7,18 +8,22 @@ import javafx.scene.image.ImageView;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.transform.Affine;
+import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A part of the window that shows a picture of its own. Whenever something changed, the picture is
  * told anew, on the thread of the screen and once a frame at most, and painted on another; until it
  * is there, the last one stays. While one is being painted no other is told: what changes meanwhile
- * is seen in the next.
+ * is seen in the next. It rests as long as its last picture took to paint, so that what is dragged
+ * has half of the time at least for its answers.
  */
 public abstract class Board extends Region {
 
     /** One is shown, one may still be on its way to the screen, one is painted. */
     private static final int SURFACES = 3;
+
+    private static final double NANOS_A_MILLI = 1e6;
 
     private final ImageView seen = new ImageView();
     private final Affine moved = new Affine();
@@ -26,6 +31,8 @@ public abstract class Board extends Region {
     private final @Nullable Surface[] surfaces = new Surface[SURFACES];
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     private final Seldom seldom = new Seldom(this::want);
+    private final PauseTransition rest = new PauseTransition();
+    private long restsUntil = System.nanoTime();
     private int next;
     private double width = 1;
     private double height = 1;
@@ -49,6 +56,7 @@ public abstract class Board extends Region {
         setMinSize(80, 60);
         setFocusTraversable(true);
         theme.addListener((seen, was, now) -> repaint());
+        rest.setOnFinished(event -> requestLayout());
     }
 
     /** Light or dark. */
@@ -116,7 +124,13 @@ public abstract class Board extends Region {
             wanted = true;
         }
         if (wanted && !painting) {
-            order();
+            long left = restsUntil - System.nanoTime();
+            if (left <= 0) {
+                order();
+            } else if (rest.getStatus() != PauseTransition.Status.RUNNING) {
+                rest.setDuration(Duration.millis(left / NANOS_A_MILLI));
+                rest.playFromStart();
+            }
         }
     }
 
@@ -141,16 +155,19 @@ public abstract class Board extends Region {
                 beside,
                 () -> {
                     try {
+                        long begun = System.nanoTime();
                         on.paint(picture, wide, tall);
-                        Platform.runLater(() -> painted(on, picture));
+                        long took = System.nanoTime() - begun;
+                        Platform.runLater(() -> painted(on, picture, took));
                     } catch (RuntimeException | Error e) {
                         Platform.runLater(() -> failed(e));
                     }
                 });
     }
 
-    private void painted(Surface surface, Picture picture) {
+    private void painted(Surface surface, Picture picture, long took) {
         painting = false;
+        restsUntil = System.nanoTime() + took;
         seen.setImage(surface.image());
         sharp = surface.sharp();
         move(1, 0, 0);
