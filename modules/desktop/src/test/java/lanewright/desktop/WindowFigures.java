@@ -98,6 +98,9 @@ class WindowFigures {
         for (String file : List.of("plan.json", "points.csv", "probes.csv")) {
             Files.copy(SAMPLE.resolveSibling(file), plan.resolve(file));
         }
+        beat();
+        Hand.pause(300);
+        fresh();
         long begun = System.nanoTime();
         Hand.on(
                 () -> {
@@ -110,6 +113,8 @@ class WindowFigures {
                     Node stone = hand.see("question-stone").lookup(".answer");
                     return ((javafx.scene.control.Label) stone).getText().contains("loads");
                 });
+        told("opening the first sample", true);
+        beating.set(false);
         say("first sample dropped in a fresh program to the first answers, ms", since(begun));
         hand.until("the window at rest", () -> !hand.bar());
         say("and to the whole outcome, ms", since(begun));
@@ -133,6 +138,7 @@ class WindowFigures {
         DeskWindow window = Hand.on(() -> new DeskWindow(session));
         Hand hand = Hand.open(window::root, 1920, 1080);
         watch();
+        told("opening a plan in the window", true);
         hand.until("the land", () -> session.land().get() != null);
         say("a million points from the text file to the land, ms", since(begun));
         hand.until("the whole outcome", () -> session.shown().get().settled());
