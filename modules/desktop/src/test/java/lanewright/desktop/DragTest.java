@@ -22,6 +22,8 @@ import lanewright.measure.Progress;
 import lanewright.planner.document.PlanFile;
 import lanewright.planner.run.Draft;
 import lanewright.planner.run.Run;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** While something is dragged, every answer changes, and each is the one a full run gives. */
@@ -32,19 +34,37 @@ class DragTest {
 
     private record Seen(PlanFile file, Draft draft) {}
 
-    @Test
-    void draggingAPointBetweenGradesAnswersAllTheWay() throws Exception {
+    private PlanFile file;
+    private Session session;
+    private DeskWindow window;
+    private Hand hand;
+
+    @BeforeEach
+    void open() throws Exception {
         Hand.ready();
-        PlanFile file = PlanFile.read("plan.json", Files.readAllBytes(PLAN));
-        Session session = Hand.on(() -> new Session(file, PLAN.getParent(), Platform::runLater));
-        DeskWindow window =
+        file = PlanFile.read("plan.json", Files.readAllBytes(PLAN));
+        session = Hand.on(() -> new Session(file, PLAN.getParent(), Platform::runLater));
+        window =
                 Hand.on(
                         () -> {
                             Type.ready();
                             return new DeskWindow(session);
                         });
-        Hand hand = Hand.open(window::root, 1440, 900);
+        hand = Hand.open(window::root, 1440, 900);
         hand.until("the whole outcome", () -> session.shown().get().settled());
+    }
+
+    @AfterEach
+    void close() {
+        Hand.on(
+                () -> {
+                    window.close();
+                    return null;
+                });
+    }
+
+    @Test
+    void draggingAPointBetweenGradesAnswersAllTheWay() throws Exception {
         hand.open("question-grade");
         Hand.pause(300);
         Node unrolled = hand.see("unrolled");
@@ -98,26 +118,10 @@ class DragTest {
         assertNotEquals(file.text(), after.file().text());
         hand.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.Z);
         assertEquals(after.file().text(), Hand.on(() -> session.file().text()));
-        Hand.on(
-                () -> {
-                    window.close();
-                    return null;
-                });
     }
 
     @Test
     void aHandThatRestsSeesTheGradeLaidAnew() throws Exception {
-        Hand.ready();
-        PlanFile file = PlanFile.read("plan.json", Files.readAllBytes(PLAN));
-        Session session = Hand.on(() -> new Session(file, PLAN.getParent(), Platform::runLater));
-        DeskWindow window =
-                Hand.on(
-                        () -> {
-                            Type.ready();
-                            return new DeskWindow(session);
-                        });
-        Hand hand = Hand.open(window::root, 1440, 900);
-        hand.until("the whole outcome", () -> session.shown().get().settled());
         hand.open("question-line");
         Node land = hand.see("land");
         double[] at =
@@ -155,11 +159,6 @@ class DragTest {
         hand.robot().release(MouseButton.PRIMARY);
         hand.until("the whole outcome", () -> session.shown().get().settled());
         assertEquals(cut(fresh), cut(Hand.on(() -> session.shown().get().draft())));
-        Hand.on(
-                () -> {
-                    window.close();
-                    return null;
-                });
     }
 
     private static long cut(Draft draft) {
