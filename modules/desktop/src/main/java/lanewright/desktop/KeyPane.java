@@ -10,6 +10,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import javafx.stage.Screen;
 import lanewright.desktop.look.Picture;
 import lanewright.desktop.look.Theme;
 import lanewright.measure.Listing;
@@ -62,6 +63,11 @@ final class KeyPane {
     /** A sample is made for paper; on the screen it stands so much larger. */
     private static final double LARGER = 1.6;
 
+    /** Room of a sample, whole pixels, px. */
+    private static final double WIDE = 36;
+
+    private static final double TALL = 18;
+
     private final ScrollPane pane;
     private final List<ImageView> samples = new ArrayList<>();
 
@@ -75,6 +81,8 @@ final class KeyPane {
         body.getChildren().add(title("Lines and areas"));
         for (Role role : SHOWN) {
             ImageView sample = new ImageView();
+            sample.setFitWidth(WIDE);
+            sample.setFitHeight(TALL);
             samples.add(sample);
             HBox row = new HBox(8, sample, words(Legend.meaning(role)));
             row.setAlignment(Pos.CENTER_LEFT);
@@ -104,11 +112,12 @@ final class KeyPane {
     }
 
     private void paint(Theme theme) {
+        double sharp = Screen.getPrimary().getOutputScaleX();
         for (int i = 0; i < SHOWN.size(); i++) {
             var pen = new Pen();
             Legend.sample(pen, SHOWN.get(i), 1, 0.5);
             var picture = new Picture(theme).drawing(pen.drawing(22, 11), 0, 0, LARGER);
-            samples.get(i).setImage(picture.image(22 * LARGER, 11 * LARGER));
+            samples.get(i).setImage(picture.image(WIDE, TALL, sharp));
         }
     }
 

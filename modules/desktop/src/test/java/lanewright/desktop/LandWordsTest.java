@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.input.KeyCode;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 import lanewright.desktop.look.Type;
 import lanewright.measure.Finding.Topic;
@@ -79,7 +81,11 @@ class LandWordsTest extends WaterCard {
     /** The box of words as the toolkit measures its own letters, turned as they are. */
     private static Area box(Mark.Words words) {
         Text text = new Text(words.text());
-        text.setFont(Type.at(words.size(), words.bold()));
+        text.setFont(
+                Font.font(
+                        Type.FAMILY,
+                        words.bold() ? FontWeight.BOLD : FontWeight.NORMAL,
+                        words.size()));
         text.setBoundsType(javafx.scene.text.TextBoundsType.VISUAL);
         Bounds seen = text.getLayoutBounds();
         double left = words.x() - words.anchor().part() * text.prefWidth(-1);

@@ -94,7 +94,8 @@ final class LandMarks {
                             double y = view.py(probe.y());
                             plates.shapes()
                                     .area(Role.PROBE, Outline.circle(x, y, 4, 12))
-                                    .line(Role.PROBE, Outline.circle(x, y, 4, 12));
+                                    .line(Role.PROBE, Outline.circle(x, y, 4, 12))
+                                    .area(Role.TICK, Outline.circle(x, y, 1.3, 8));
                         });
     }
 

@@ -157,9 +157,10 @@ public final class Picture {
      *
      * @param width px
      * @param height px
+     * @param sharp dots of the screen to a pixel
      */
-    public Image image(double width, double height) {
-        return Surface.of(this, width, height, 1).image();
+    public Image image(double width, double height, double sharp) {
+        return Surface.of(this, width, height, sharp).image();
     }
 
     /** Tells that it is seen. */

@@ -35,12 +35,4 @@ public final class Type {
             throw new UncheckedIOException("the font " + resource + " cannot be read", broken);
         }
     }
-
-    /** The typeface at a size, px. */
-    public static Font at(double size, boolean bold) {
-        return Font.font(
-                FAMILY,
-                bold ? javafx.scene.text.FontWeight.BOLD : javafx.scene.text.FontWeight.NORMAL,
-                size);
-    }
 }
